@@ -1,0 +1,2 @@
+//! From cargo to a finished folder for a static host.
+fn main() {}

@@ -1,0 +1,6 @@
+//! Pitleaf's screens.
+use leptos::prelude::*;
+
+fn main() {
+    leptos::mount::mount_to_body(|| view! { <h1>"Pitleaf"</h1> });
+}

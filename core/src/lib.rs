@@ -1,0 +1,3 @@
+//! Calculators and tolerance tables for building rotary (Wankel-type) engines.
+//!
+//! Pure: time and ids come in as arguments, and nothing here knows a browser.
