@@ -1,3 +1,11 @@
 //! Calculators and tolerance tables for building rotary (Wankel-type) engines.
 //!
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
+//!
+//! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
+//! - [`book`]: the entries of a build, and what they add up to.
+
+pub mod book;
+pub mod limits;
+pub mod quantity;

@@ -1,0 +1,114 @@
+//! An entry: one small fact about a build, written once and never changed.
+
+use super::Slot;
+use crate::limits::{BuildKind, GaugeKind, Row};
+use crate::quantity::{Bounds, Fault, Reading, Unit};
+use serde::{Deserialize, Serialize};
+
+/// The format of entries this version writes.
+pub const FORMAT: u32 = 1;
+
+/// An entry's id: made once, the same on every phone.
+#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct EntryId(pub Box<str>);
+
+/// A build's id: that of the entry that opened it.
+pub type BuildId = EntryId;
+
+/// One small fact.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Entry {
+    /// The format it was written in.
+    pub format: u32,
+    /// Its id.
+    pub id: EntryId,
+    /// The build it is about.
+    pub build: BuildId,
+    /// One more than the greatest its writer knew: the order holds even when a clock is set back.
+    pub order: u64,
+    /// When, in milliseconds since 1970 by the writer's clock. To be read, not sorted by.
+    pub at: u64,
+    /// The fact.
+    pub fact: Fact,
+}
+
+/// What an entry says.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Fact {
+    /// A build was opened. Its id is this entry's.
+    Opened {
+        /// What the shop calls it.
+        name: String,
+        /// How it breathes.
+        kind: BuildKind,
+        /// Rotors, 1 to 4.
+        rotors: u8,
+        /// Invented, to show the tool.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        demo: bool,
+    },
+    /// Something was measured.
+    Figure(Figure),
+    /// A slot's own mark, in the builder's words.
+    Mark {
+        /// Which slot.
+        slot: Slot,
+        /// "two dots and a short line".
+        mark: String,
+    },
+    /// A seal was fitted to its slot, or taken out again.
+    Fitted {
+        /// Which slot.
+        slot: Slot,
+        /// In its slot for good.
+        fitted: bool,
+    },
+    /// A note.
+    Note {
+        /// About which part or place; may be empty.
+        #[serde(default)]
+        about: String,
+        /// The words.
+        words: String,
+    },
+    /// A limit of the builder's own, in place of the sheet's row of the same id.
+    Limit(Box<Row>),
+    /// An entry is withdrawn; it stays in the book.
+    Withdrawn {
+        /// Which.
+        entry: EntryId,
+    },
+    /// A withdrawn entry holds again.
+    Restored {
+        /// Which.
+        entry: EntryId,
+    },
+}
+
+/// A reading as written down.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Figure {
+    /// The limit row it was checked against.
+    pub row: String,
+    /// On which piece: a slot's name, or words; empty where there is only one.
+    #[serde(default)]
+    pub place: String,
+    /// As typed.
+    pub text: String,
+    /// The unit typed or set.
+    pub unit: Unit,
+    /// The gauge.
+    pub gauge: GaugeKind,
+}
+
+impl Figure {
+    /// The reading behind the text.
+    ///
+    /// # Errors
+    /// The text's [`Fault`], if it was written by something else than this tool.
+    pub fn reading(&self) -> Result<Reading, Fault> {
+        Reading::read(&self.text, self.unit, Bounds::widest(self.unit.dimension()))
+    }
+}

@@ -1,0 +1,12 @@
+//! The book: entries that only grow, and what they add up to.
+//!
+//! An entry is one small fact. What a screen shows is a fold over all of them, so undo is another
+//! entry, nothing is overwritten, and two phones' books join by set union.
+
+mod entry;
+mod fold;
+mod slot;
+
+pub use entry::{BuildId, Entry, EntryId, FORMAT, Fact, Figure};
+pub use fold::{Book, Line, Subject};
+pub use slot::{Face, Slot};

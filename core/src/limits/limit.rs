@@ -1,0 +1,127 @@
+//! A limit: the edges a reading must keep, each as its source wrote it.
+
+use crate::quantity::{Amount, Bounds, Fault, Reading, Rounding, Span, Unit, places_for};
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+/// One edge of a limit, as written in its source.
+///
+/// Not a reading: converted, it rounds inward, so that it never admits what the original rejects.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Edge(Reading);
+
+impl Edge {
+    /// Reads an edge as its source prints it.
+    ///
+    /// # Errors
+    /// The [`Fault`] of the text.
+    pub fn read(text: &str, unit: Unit) -> Result<Self, Fault> {
+        Reading::read(text, unit, Bounds::widest(unit.dimension())).map(Self)
+    }
+
+    /// Exactly where it lies.
+    #[must_use]
+    pub fn amount(&self) -> Amount {
+        self.0.amount()
+    }
+
+    /// The unit its source uses.
+    #[must_use]
+    pub fn unit(&self) -> Unit {
+        self.0.unit()
+    }
+
+    /// As written.
+    #[must_use]
+    pub fn text(&self) -> &str {
+        self.0.text()
+    }
+
+    /// One step of its last digit.
+    #[must_use]
+    pub fn step(&self) -> Span {
+        self.0.step()
+    }
+
+    /// In a unit: as written in its own, rounded inward in another.
+    #[must_use]
+    pub fn show(&self, unit: Unit, inward: Rounding) -> String {
+        let amount = self.amount();
+        let places = places_for(self.0.step(), unit);
+        if unit == self.0.unit()
+            && let Some(figure) = amount.exact_figure(unit, 6)
+        {
+            // Keep the zeros its source printed: they say how finely it was meant.
+            let printed = self.0.number().split_once(['.', ',']).map_or(0, |(_, part)| part.len());
+            let printed = u8::try_from(printed).unwrap_or(0);
+            return if amount.is_exact(unit, printed) {
+                amount.show(unit, printed, inward)
+            } else {
+                figure
+            };
+        }
+        amount.show(unit, places, inward)
+    }
+}
+
+impl Serialize for Edge {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(&format_args!("{} {}", self.0.number(), self.0.unit().symbol()))
+    }
+}
+
+impl<'de> Deserialize<'de> for Edge {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        let unit = text.rsplit_once(' ').and_then(|(_, symbol)| Unit::named(symbol));
+        let unit = unit.ok_or_else(|| de::Error::custom("a limit without its unit"))?;
+        Self::read(&text, unit).map_err(de::Error::custom)
+    }
+}
+
+/// What a reading must keep: a lower edge, an upper edge, or both; and where wear ends the part's life.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Limit {
+    /// The least that meets, inclusive.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lower: Option<Edge>,
+    /// The most that meets, inclusive.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub upper: Option<Edge>,
+    /// Beyond it a used part is done; on the worn side of the lower or upper edge.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wear: Option<Edge>,
+}
+
+impl Limit {
+    /// Whether an amount meets both edges; equal to an edge meets it. Exact.
+    #[must_use]
+    pub fn holds(&self, amount: Amount) -> bool {
+        let above =
+            self.lower.as_ref().is_none_or(|edge| !amount.minus(edge.amount()).is_negative());
+        let below =
+            self.upper.as_ref().is_none_or(|edge| !edge.amount().minus(amount).is_negative());
+        above && below
+    }
+
+    /// Whether an amount lies past the wear limit; none where there is no such limit.
+    ///
+    /// The worn side is the one away from the fresh limits: a wear limit above them is passed upwards.
+    #[must_use]
+    pub fn is_worn_out(&self, amount: Amount) -> Option<bool> {
+        let wear = self.wear.as_ref()?.amount();
+        let upwards = match (&self.upper, &self.lower) {
+            (Some(upper), _) if !wear.minus(upper.amount()).is_negative() => true,
+            (_, Some(lower)) if !lower.amount().minus(wear).is_negative() => false,
+            (Some(_), _) => false,
+            _ => true,
+        };
+        let past = if upwards { wear.minus(amount) } else { amount.minus(wear) };
+        Some(past.is_negative())
+    }
+
+    /// The unit the limit was written in.
+    #[must_use]
+    pub fn unit(&self) -> Option<Unit> {
+        self.lower.as_ref().or(self.upper.as_ref()).or(self.wear.as_ref()).map(Edge::unit)
+    }
+}

@@ -1,0 +1,20 @@
+//! Limits: what a part may measure, who says so, and whether a reading meets it.
+
+mod decide;
+mod find;
+mod gauge;
+mod limit;
+mod row;
+mod sheet;
+mod slip;
+mod source;
+mod starter;
+
+pub use decide::{Call, Side, Verdict, decide, decide_unassisted};
+pub use find::find;
+pub use gauge::{Gauge, GaugeKind};
+pub use limit::{Edge, Limit};
+pub use row::{BuildKind, Input, Part, Row};
+pub use sheet::{RowFault, Sheet};
+pub use slip::{Slip, slip};
+pub use source::Source;

@@ -1,0 +1,165 @@
+//! A limit row: what is measured, on which part, how, with which gauge, and what it may be.
+
+use super::{GaugeKind, Limit, Source};
+use crate::quantity::{Bounds, Unit};
+use serde::{Deserialize, Serialize};
+
+/// The parts a strip-down measures, in the order they come off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Part {
+    /// Side seals.
+    SideSeal,
+    /// Corner seals.
+    CornerSeal,
+    /// Apex seals.
+    ApexSeal,
+    /// Oil seals (the rings in a rotor's face) and their springs.
+    OilSeal,
+    /// Rotors.
+    Rotor,
+    /// Rotor housings.
+    RotorHousing,
+    /// Front, intermediate and rear side housings.
+    SideHousing,
+    /// Eccentric shaft.
+    EccentricShaft,
+    /// Main, rotor and thrust bearings.
+    Bearing,
+    /// The whole engine as stacked: end play, backlash, compression.
+    Assembly,
+    /// Tension bolts, studs and dowels.
+    Fastener,
+}
+
+impl Part {
+    /// Every part.
+    pub const ALL: [Self; 11] = [
+        Self::SideSeal,
+        Self::CornerSeal,
+        Self::ApexSeal,
+        Self::OilSeal,
+        Self::Rotor,
+        Self::RotorHousing,
+        Self::SideHousing,
+        Self::EccentricShaft,
+        Self::Bearing,
+        Self::Assembly,
+        Self::Fastener,
+    ];
+
+    /// Its name, plural where there are several.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::SideSeal => "Side seals",
+            Self::CornerSeal => "Corner seals",
+            Self::ApexSeal => "Apex seals",
+            Self::OilSeal => "Oil seals",
+            Self::Rotor => "Rotors",
+            Self::RotorHousing => "Rotor housings",
+            Self::SideHousing => "Side housings",
+            Self::EccentricShaft => "Eccentric shaft",
+            Self::Bearing => "Bearings",
+            Self::Assembly => "Assembled engine",
+            Self::Fastener => "Bolts and dowels",
+        }
+    }
+}
+
+/// Which build a row holds for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BuildKind {
+    /// Every build.
+    #[default]
+    Any,
+    /// Naturally aspirated.
+    NaturallyAspirated,
+    /// Forced induction.
+    ForcedInduction,
+}
+
+impl BuildKind {
+    /// Its name.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Any => "any build",
+            Self::NaturallyAspirated => "naturally aspirated",
+            Self::ForcedInduction => "forced induction",
+        }
+    }
+
+    /// Whether a row of this kind holds for a build of that kind.
+    #[must_use]
+    pub fn holds_for(self, build: Self) -> bool {
+        self == Self::Any || build == Self::Any || self == build
+    }
+}
+
+/// What kind of reading a row takes: which values can be sensible at all.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Input {
+    /// A clearance.
+    Gap,
+    /// A size over faces.
+    Size,
+    /// A height over or under a face.
+    Height,
+    /// A departure from true form.
+    Deviation,
+    /// Anything else, of the row's own unit.
+    Other,
+}
+
+/// A limit row.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct Row {
+    /// Its id, stable over editions of a sheet: the book refers to it.
+    pub id: String,
+    /// On which part.
+    pub part: Part,
+    /// What is measured.
+    pub what: String,
+    /// How it is measured, in a sentence or two.
+    #[serde(default)]
+    pub how: String,
+    /// The gauge it is meant for.
+    pub gauge: GaugeKind,
+    /// The kind of reading.
+    pub input: Input,
+    /// The unit its limits are written in.
+    pub unit: Unit,
+    /// The limit.
+    pub limit: Limit,
+    /// Which build it holds for.
+    pub build: BuildKind,
+    /// Who says so.
+    pub source: Source,
+    /// What to know beside it.
+    #[serde(default)]
+    pub note: String,
+    /// A caution, where the measuring can hurt someone; else empty.
+    #[serde(default)]
+    pub caution: String,
+    /// Other words a shop finds it by.
+    #[serde(default)]
+    pub words: String,
+}
+
+impl Row {
+    /// The bounds a reading of this row is read with.
+    #[must_use]
+    pub fn bounds(&self) -> &'static Bounds {
+        match self.input {
+            Input::Gap => &Bounds::GAP,
+            Input::Size => &Bounds::SIZE,
+            Input::Height => &Bounds::HEIGHT,
+            Input::Deviation => &Bounds::DEVIATION,
+            Input::Other => Bounds::widest(self.unit.dimension()),
+        }
+    }
+}

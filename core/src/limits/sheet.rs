@@ -1,0 +1,103 @@
+//! A sheet: the limit rows in force together, the builder's to copy, edit and extend.
+
+use super::{BuildKind, Part, Row, starter};
+use std::fmt;
+
+/// Limit rows in force together.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Sheet {
+    rows: Vec<Row>,
+}
+
+impl Sheet {
+    /// The sheet that ships: a two-rotor petrol engine with 80 mm rotor housings, nothing in it published.
+    #[must_use]
+    pub fn starter() -> Self {
+        Self { rows: starter::rows() }
+    }
+
+    /// This sheet with a row put in: in place of the one with the same id and build kind, or at its part's end.
+    pub fn put(&mut self, row: Row) {
+        let place = self.rows.iter().position(|old| old.id == row.id);
+        match place {
+            Some(place) => self.rows[place] = row,
+            None => self.rows.push(row),
+        }
+    }
+
+    /// All rows.
+    #[must_use]
+    pub fn rows(&self) -> &[Row] {
+        &self.rows
+    }
+
+    /// The row with an id.
+    #[must_use]
+    pub fn row(&self, id: &str) -> Option<&Row> {
+        self.rows.iter().find(|row| row.id == id)
+    }
+
+    /// The rows of a part that hold for a build.
+    pub fn of_part(&self, part: Part, build: BuildKind) -> impl Iterator<Item = &Row> {
+        self.rows.iter().filter(move |row| row.part == part && row.build.holds_for(build))
+    }
+}
+
+/// What is wrong with a row the builder entered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum RowFault {
+    /// It does not say what is measured.
+    NoName,
+    /// It has no edge at all.
+    NoEdge,
+    /// The lower edge lies above the upper.
+    Crossed,
+    /// An edge is of another dimension than the row's unit.
+    OtherDimension,
+}
+
+impl fmt::Display for RowFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::NoName => "Say what is measured.",
+            Self::NoEdge => "Give a lower limit, an upper limit, or both.",
+            Self::Crossed => {
+                "The lower limit lies above the upper. Swap them, or check the decimal point."
+            }
+            Self::OtherDimension => {
+                "A limit’s unit measures something else than the row. Change the unit."
+            }
+        })
+    }
+}
+
+impl std::error::Error for RowFault {}
+
+impl Row {
+    /// Everything wrong with the row at once; empty when it can be used.
+    #[must_use]
+    pub fn faults(&self) -> Vec<RowFault> {
+        let mut faults = Vec::new();
+        let limit = &self.limit;
+        let edges = [&limit.lower, &limit.upper, &limit.wear];
+        if self.what.trim().is_empty() {
+            faults.push(RowFault::NoName);
+        }
+        if edges.iter().all(|edge| edge.is_none()) {
+            faults.push(RowFault::NoEdge);
+        }
+        if edges
+            .iter()
+            .copied()
+            .flatten()
+            .any(|edge| edge.unit().dimension() != self.unit.dimension())
+        {
+            faults.push(RowFault::OtherDimension);
+        } else if let (Some(lower), Some(upper)) = (&limit.lower, &limit.upper)
+            && upper.amount().minus(lower.amount()).is_negative()
+        {
+            faults.push(RowFault::Crossed);
+        }
+        faults
+    }
+}

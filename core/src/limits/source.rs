@@ -1,0 +1,64 @@
+//! Where a limit comes from; always shown beside it.
+
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// The four kinds of source.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Source {
+    /// A published document.
+    Published {
+        /// Title and number.
+        document: String,
+        /// Edition or year.
+        edition: String,
+        /// Page, table or section.
+        page: String,
+    },
+    /// What the trade does; nothing published says so.
+    CommonPractice,
+    /// Remembered; to be confirmed in the engine's own manual.
+    FromMemory,
+    /// The builder's own.
+    Yours {
+        /// Who entered it.
+        who: String,
+        /// When, as a date in words.
+        when: String,
+        /// From where: a manual and its page, a letter, a measurement.
+        from: String,
+    },
+}
+
+impl Source {
+    /// One or two words for a list.
+    #[must_use]
+    pub fn kind(&self) -> &'static str {
+        match self {
+            Self::Published { .. } => "published",
+            Self::CommonPractice => "common practice",
+            Self::FromMemory => "from memory",
+            Self::Yours { .. } => "yours",
+        }
+    }
+}
+
+impl fmt::Display for Source {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Published { document, edition, page } => write!(f, "Published: {document}, {edition}, {page}."),
+            Self::CommonPractice => f.write_str("Common practice, no published source. The engine’s own manual stands above this figure."),
+            Self::FromMemory => f.write_str("From memory: confirm it in the engine’s own manual, which stands above this figure."),
+            Self::Yours { who, when, from } => {
+                f.write_str("Yours")?;
+                for piece in [from, who, when] {
+                    if !piece.is_empty() {
+                        write!(f, ", {piece}")?;
+                    }
+                }
+                f.write_str(".")
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+//! One reading in every unit of its dimension at once.
+
+use super::{Amount, Reading, Rounding, Span, Unit, places_for};
+
+/// A reading shown in one unit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Converted {
+    /// The unit.
+    pub unit: Unit,
+    /// To nearest, with a tenth of the reading's own step.
+    pub rounded: String,
+    /// The exact figure, where a dozen decimals can tell it.
+    pub exact: Option<String>,
+}
+
+/// A reading in all its units.
+pub type Conversion = Vec<Converted>;
+
+/// The reading in every unit of its dimension.
+#[must_use]
+pub fn conversions(reading: &Reading) -> Conversion {
+    const MOST: u8 = 12;
+    let amount = reading.amount();
+    amount
+        .dimension()
+        .units()
+        .map(|unit| Converted {
+            unit,
+            rounded: amount.show(unit, places_for(reading.step(), unit), Rounding::Nearest),
+            exact: amount.exact_figure(unit, MOST),
+        })
+        .collect()
+}
+
+/// The whole 64th of an inch nearest to a length, reduced, and what remains: length − fraction.
+///
+/// The fraction comes as (whole inches, numerator, denominator). None below zero and for other dimensions.
+#[must_use]
+pub fn nearest_sixty_fourth(amount: Amount) -> Option<((i64, i64, i64), Span)> {
+    let step = Span::part(64, Unit::Inch)?.ticks();
+    if amount.dimension() != Unit::Inch.dimension() || amount.ticks() < 0 {
+        return None;
+    }
+    let count = i64::try_from((amount.ticks() * 2 + step) / (step * 2)).ok()?;
+    let nearest = Amount::exact(count, 64, Unit::Inch)?;
+    let (whole, mut numerator, mut denominator) = (count / 64, count % 64, 64);
+    while numerator % 2 == 0 && denominator > 1 {
+        numerator /= 2;
+        denominator /= 2;
+    }
+    Some(((whole, numerator, denominator), amount.minus(nearest)))
+}
+
+/// The leaf of a set nearest to a length, and what remains: length − leaf.
+#[must_use]
+pub fn nearest_leaf(amount: Amount, leaves: &[Amount]) -> Option<(Amount, Span)> {
+    leaves
+        .iter()
+        .filter(|leaf| leaf.dimension() == amount.dimension())
+        .map(|&leaf| (leaf, amount.minus(leaf)))
+        .min_by_key(|(_, rest)| rest.ticks().abs())
+}

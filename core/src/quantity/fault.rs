@@ -1,0 +1,120 @@
+//! What can be wrong with a typed quantity, each with its sentence for the bench.
+
+use super::{Amount, Bounds, Dimension, Rounding, Unit};
+use std::fmt;
+
+/// Why a text was not taken as a reading. The text itself stays where it was typed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Fault {
+    /// Nothing was typed.
+    Empty,
+    /// A piece that is no number; cut to what fits a line.
+    Unreadable(String),
+    /// More than one decimal point or comma.
+    TwoPoints,
+    /// A power of ten, as in `1e9`.
+    Exponent,
+    /// More digits than can be held exactly.
+    TooManyDigits {
+        /// The most that can.
+        most: usize,
+    },
+    /// Minus zero, which is nearly always a slip.
+    MinusZero,
+    /// A fraction that isn't one.
+    Fraction,
+    /// Finer than this unit can be held exactly.
+    TooFine(Unit),
+    /// Letters behind the number that name no unit.
+    UnknownUnit(String),
+    /// A unit of another kind of thing.
+    OtherDimension {
+        /// The unit typed.
+        typed: Unit,
+        /// What is measured here.
+        wanted: Dimension,
+    },
+    /// Outside what can be sensible here.
+    OutOfBounds {
+        /// The bounds it missed.
+        bounds: &'static Bounds,
+        /// The unit it was typed in, in which the sentence speaks.
+        unit: Unit,
+    },
+}
+
+impl Fault {
+    /// An unreadable piece, cut so that the sentence stays one.
+    pub(super) fn unreadable(text: &str) -> Self {
+        Self::Unreadable(cut(text))
+    }
+
+    /// An unknown unit, cut likewise.
+    pub(super) fn unknown_unit(text: &str) -> Self {
+        Self::UnknownUnit(cut(text))
+    }
+}
+
+fn cut(text: &str) -> String {
+    const MOST: usize = 12;
+    if text.chars().count() <= MOST {
+        return text.to_owned();
+    }
+    text.chars().take(MOST).chain(['…']).collect()
+}
+
+impl fmt::Display for Fault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Empty => f.write_str("Nothing typed yet. Type the reading."),
+            Self::Unreadable(text) => {
+                write!(f, "“{text}” is no number. Use digits with one point or comma.")
+            }
+            Self::TwoPoints => {
+                f.write_str("More than one point or comma. Leave only the decimal one.")
+            }
+            Self::Exponent => {
+                f.write_str("Powers of ten are not read. Write the number out in full.")
+            }
+            Self::TooManyDigits { most } => {
+                write!(f, "Too many digits. At most {most} can be held exactly.")
+            }
+            Self::MinusZero => {
+                f.write_str("Minus zero is no reading. Type 0, or a value below it.")
+            }
+            Self::Fraction => {
+                f.write_str("This fraction can’t be read. Write it as 1/64, 1 1/8 or 2½.")
+            }
+            Self::TooFine(unit) => write!(
+                f,
+                "Finer than can be held exactly in {}. Drop the last digits.",
+                unit.symbol()
+            ),
+            Self::UnknownUnit(text) => {
+                write!(f, "“{text}” is no unit known here. Use one from the keys, or none.")
+            }
+            Self::OtherDimension { typed, wanted } => write!(
+                f,
+                "{} measures {}, but {} is measured here. Change the unit.",
+                typed.symbol(),
+                typed.dimension().name(),
+                wanted.name()
+            ),
+            Self::OutOfBounds { bounds, unit } => write!(
+                f,
+                "{} lies between {} and {} {}. Check the decimal point and the unit.",
+                bounds.name,
+                edge(bounds.least(), *unit, Rounding::Up),
+                edge(bounds.greatest(), *unit, Rounding::Down),
+                unit.symbol()
+            ),
+        }
+    }
+}
+
+impl std::error::Error for Fault {}
+
+fn edge(amount: Amount, unit: Unit, inward: Rounding) -> String {
+    let text = amount.show(unit, 2, inward);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}

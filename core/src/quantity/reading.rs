@@ -1,0 +1,101 @@
+//! A reading: the text as typed, what it amounts to, and the step of its last digit.
+
+use super::{Amount, Bounds, Fault, Number, Span, Unit};
+
+/// A reading as a person typed it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Reading {
+    text: String,
+    unit: Unit,
+    amount: Amount,
+    step: Span,
+}
+
+impl Reading {
+    /// Reads a typed text: a number, and behind it a unit if one was typed; else `unit` holds.
+    ///
+    /// # Errors
+    /// A [`Fault`] with the sentence to show; nothing is guessed.
+    ///
+    /// # Examples
+    /// *2 thou and 0.0508 mm are the same length:*
+    /// ```
+    /// use pitleaf_core::quantity::{Bounds, Reading, Unit};
+    /// let thou = Reading::read("2 thou", Unit::Millimetre, &Bounds::GAP)?;
+    /// let metric = Reading::read("0,0508", Unit::Millimetre, &Bounds::GAP)?;
+    /// assert_eq!(thou.amount(), metric.amount());
+    /// # Ok::<(), pitleaf_core::quantity::Fault>(())
+    /// ```
+    pub fn read(text: &str, unit: Unit, bounds: &'static Bounds) -> Result<Self, Fault> {
+        let wanted = bounds.unit.dimension();
+        let trimmed = text.trim();
+        let (digits, suffix) = split_unit(trimmed);
+        let typed = if suffix.is_empty() {
+            unit
+        } else if digits.is_empty() {
+            return Err(Fault::unreadable(suffix));
+        } else {
+            match Unit::named(suffix) {
+                Some(typed) => typed,
+                None if looks_like_exponent(suffix) => return Err(Fault::Exponent),
+                None => return Err(Fault::unknown_unit(suffix)),
+            }
+        };
+        if typed.dimension() != wanted {
+            return Err(Fault::OtherDimension { typed, wanted });
+        }
+        let number = Number::read(digits)?;
+        let amount = Amount::exact(number.numerator(), number.denominator(), typed)
+            .ok_or(Fault::TooFine(typed))?;
+        let step = Span::part(number.denominator(), typed).ok_or(Fault::TooFine(typed))?;
+        if amount.ticks() < bounds.least().ticks() || amount.ticks() > bounds.greatest().ticks() {
+            return Err(Fault::OutOfBounds { bounds, unit: typed });
+        }
+        Ok(Self { text: trimmed.to_owned(), unit: typed, amount, step })
+    }
+
+    /// As typed, without outer spaces.
+    #[must_use]
+    pub fn text(&self) -> &str {
+        &self.text
+    }
+
+    /// The number alone as typed, without a unit behind it.
+    #[must_use]
+    pub fn number(&self) -> &str {
+        split_unit(&self.text).0
+    }
+
+    /// The unit typed, or the one that was set.
+    #[must_use]
+    pub fn unit(&self) -> Unit {
+        self.unit
+    }
+
+    /// Exactly what it amounts to.
+    #[must_use]
+    pub fn amount(&self) -> Amount {
+        self.amount
+    }
+
+    /// One step of the last digit given: the reading's own resolution.
+    #[must_use]
+    pub fn step(&self) -> Span {
+        self.step
+    }
+}
+
+/// Splits the number from the unit behind it.
+fn split_unit(text: &str) -> (&str, &str) {
+    let end = text
+        .char_indices()
+        .find(|(_, c)| c.is_alphabetic() || matches!(c, '"' | '″' | '°' | '′' | '\''))
+        .map_or(text.len(), |(place, _)| place);
+    (text[..end].trim_end(), text[end..].trim())
+}
+
+/// `e9`, `E-3`: a power of ten behind a number.
+fn looks_like_exponent(suffix: &str) -> bool {
+    let rest = suffix.strip_prefix(['e', 'E']).map(|rest| rest.trim_start_matches(['+', '-', '−']));
+    rest.is_some_and(|digits| !digits.is_empty() && digits.bytes().all(|b| b.is_ascii_digit()))
+}
