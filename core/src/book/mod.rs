@@ -6,6 +6,7 @@
 mod entry;
 mod fold;
 mod slot;
+pub mod written;
 
 pub use entry::{BuildId, Entry, EntryId, FORMAT, Fact, Figure};
 pub use fold::{Book, Line, Subject};

@@ -173,6 +173,12 @@ impl Span {
         ratio(self.ticks, unit.ticks())
     }
 
+    /// No difference at all.
+    #[must_use]
+    pub fn is_zero(self) -> bool {
+        self.ticks == 0
+    }
+
     /// Below zero.
     #[must_use]
     pub fn is_negative(self) -> bool {

@@ -36,6 +36,13 @@ impl Amount {
 }
 
 impl Span {
+    /// The figure with no more decimals than it needs to be exact, or `most` to nearest.
+    #[must_use]
+    pub fn shortest(self, unit: Unit, most: u8) -> String {
+        let exact = (0..most).find(|&places| self.ticks() * power(places) % unit.ticks() == 0);
+        self.show(unit, exact.unwrap_or(most), Rounding::Nearest)
+    }
+
     /// The figure in a unit with a number of decimals, without the unit's symbol.
     #[must_use]
     pub fn show(self, unit: Unit, places: u8, rounding: Rounding) -> String {
