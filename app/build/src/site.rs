@@ -260,6 +260,20 @@ mod tests {
         }
     }
 
+    /// A host's sub-folder is the app's whole world, and what page and manifest name must be there.
+    #[test]
+    fn every_icon_named_is_in_public() {
+        let workspace = Workspace::here();
+        let public = |name: &str| fs::read_to_string(workspace.at("public").join(name));
+        let manifest = public("manifest.webmanifest").expect("the manifest");
+        let icons = manifest.split("\"src\": \"").skip(1);
+        let icons: Vec<&str> = icons.map(|rest| rest.split('"').next().expect("a name")).collect();
+        assert!(icons.len() >= 3, "too few icons: {icons:?}");
+        for name in icons.into_iter().chain(["apple-touch-icon.png", "icon.svg"]) {
+            assert!(workspace.at("public").join(name).is_file(), "public has no {name}");
+        }
+    }
+
     #[test]
     fn writing_leaves_exactly_the_site() {
         let folder = tempfile::tempdir().expect("a folder for this test");
