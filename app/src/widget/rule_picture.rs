@@ -65,8 +65,8 @@ fn picture(limit: &Limit, unit: Unit, rule: &Rule) -> impl IntoView + use<> {
                     <path d="M0 0v7" class="hatch"/>
                 </pattern>
             </defs>
-            {rule.lower.map(|_| view! { <rect class="outside" x=LEFT y="26" width=(start - LEFT).max(0.0) height="18"/> })}
-            {rule.upper.map(|_| view! { <rect class="outside" x=end y="26" width=(LEFT + WIDTH - end).max(0.0) height="18"/> })}
+            {rule.lower.map(|_| view! { <rect fill="url(#outside)" x=LEFT y="26" width=(start - LEFT).max(0.0) height="18"/> })}
+            {rule.upper.map(|_| view! { <rect fill="url(#outside)" x=end y="26" width=(LEFT + WIDTH - end).max(0.0) height="18"/> })}
             <rect class="inside" x=start y="24" width=(end - start).max(1.0) height="22"/>
             {wear}
             {hand}
