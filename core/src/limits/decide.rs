@@ -4,7 +4,7 @@
 //! conformity, 1.65 u outside proves the opposite, and between the two nothing is proved.
 //! Probability of conformity: JCGM 106:2012, clause 7, a normal distribution about the reading.
 
-use super::{Gauge, Limit};
+use super::{Gauge, GaugeKind, Limit};
 use crate::quantity::{Reading, Span};
 
 /// The guard band's factor for 95 % (ISO 14253-1:2017).
@@ -67,7 +67,7 @@ pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
 /// As [`decide`].
 #[must_use]
 pub fn decide_unassisted(limit: &Limit, reading: &Reading) -> Verdict {
-    judge(limit, reading, reading.step().value(reading.unit()) / 12_f64.sqrt())
+    decide(limit, reading, &Gauge::usual(GaugeKind::Other))
 }
 
 /// Judges a reading of stated standard uncertainty, as a calibration sheet or a budget gives it.

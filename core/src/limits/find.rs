@@ -36,10 +36,14 @@ fn score(row: &Row, wanted: &[Vec<String>]) -> Option<u32> {
             .map(|(weight, have)| weight * 2 + u32::from(have == word))
             .max()
     };
-    // "side-seal" is asked for as "sideseal", or else as "side" and "seal".
+    // "side-seal" is asked for as "sideseal", or else as "side" and "seal", which weigh as one word.
     let asked = |forms: &Vec<String>| {
         let (joined, pieces) = forms.split_first()?;
-        one(joined).or_else(|| (!pieces.is_empty()).then(|| pieces.iter().map(one).sum())?)
+        let parted = || {
+            let sum: u32 = pieces.iter().map(one).sum::<Option<u32>>()?;
+            sum.checked_div(u32::try_from(pieces.len()).ok()?)
+        };
+        one(joined).or_else(parted)
     };
     wanted.iter().map(asked).sum()
 }
