@@ -28,8 +28,8 @@ impl Amount {
     /// Whether `places` decimals of a unit tell the amount exactly.
     #[must_use]
     pub fn is_exact(self, unit: Unit, places: u8) -> bool {
-        // The part below one unit alone: scaled whole, a large amount would pass what an i128 holds.
-        (self.ticks() - unit.zero()) % unit.ticks() * power(places) % unit.ticks() == 0
+        let rest = (self.ticks() - unit.zero()) % unit.ticks();
+        (0..places).fold(rest, |rest, _| rest * 10 % unit.ticks()) == 0
     }
 
     /// The exact figure with no more decimals than it needs, if `most` decimals are enough.
@@ -82,10 +82,12 @@ fn power(places: u8) -> i128 {
 }
 
 fn figure(ticks: i128, unit: i128, places: u8, rounding: Rounding) -> String {
-    // Whole units apart from the rest, so that nothing passes what an i128 holds.
-    let part = ticks.rem_euclid(unit) * power(places);
-    let floor = ticks.div_euclid(unit) * power(places) + part / unit;
-    let rest = part % unit;
+    // Digit by digit: scaled at once, a large amount would pass what an i128 holds.
+    let (mut floor, mut rest) = (ticks.div_euclid(unit), ticks.rem_euclid(unit));
+    for _ in 0..places {
+        floor = floor * 10 + rest * 10 / unit;
+        rest = rest * 10 % unit;
+    }
     let rounded = match rounding {
         Rounding::Down => floor,
         Rounding::Up => floor + i128::from(rest > 0),

@@ -101,6 +101,14 @@ fn temperatures_keep_their_own_zero() {
     }
 }
 
+/// What gauges and scales show: no unit may call that too fine.
+#[test]
+fn three_decimals_can_be_typed_in_every_unit() {
+    for unit in Unit::all() {
+        assert_eq!(read("1.234", unit).text(), "1.234", "{}", unit.symbol());
+    }
+}
+
 #[test]
 fn no_unit_goes_unchecked() {
     let checked: HashSet<Unit> = SP_811
