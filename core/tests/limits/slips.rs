@@ -54,6 +54,7 @@ fn a_size_with_a_lower_edge_alone() {
             ("7.994", Millimetre, Some(Slip::DecimalPoint(1))),
             ("799.6", Millimetre, Some(Slip::DecimalPoint(-1))),
             ("3.148", Millimetre, Some(Slip::Unit(Inch))),
+            ("0.2625", Millimetre, None),
             ("79.90", Millimetre, None),
             ("80.01", Millimetre, None),
             ("40", Millimetre, None),

@@ -1,7 +1,7 @@
 //! The starter sheet as a whole: enough of it, all over the engine, findable, and measurable.
 
-use pitleaf_core::limits::{BuildKind, Gauge, Part, Row, Sheet, Source, decide, find};
-use pitleaf_core::quantity::{Reading, Unit};
+use pitleaf_core::limits::{BuildKind, Call, Gauge, Input, Part, Row, Sheet, Source, decide, find};
+use pitleaf_core::quantity::{Dimension, Reading, Unit};
 
 fn found<'sheet>(sheet: &'sheet Sheet, query: &str) -> Vec<&'sheet str> {
     find(sheet.rows().iter(), query).into_iter().map(|row| row.id.as_str()).collect()
@@ -86,6 +86,15 @@ fn every_edge_could_be_typed_as_a_reading() {
 }
 
 #[test]
+fn a_spread_is_a_deviation_and_not_a_size() {
+    for row in Sheet::starter().rows() {
+        if row.id.ends_with("-spread") && row.unit.dimension() == Dimension::Length {
+            assert_eq!(row.input, Input::Deviation, "{}", row.id);
+        }
+    }
+}
+
+#[test]
 fn a_wear_limit_lies_outside_the_fresh_limits() {
     for row in Sheet::starter().rows() {
         let Some(wear) = &row.limit.wear else { continue };
@@ -113,7 +122,7 @@ fn the_gauge_each_row_names_is_fine_enough_for_it() {
     for row in Sheet::starter().rows() {
         let verdict = decide(&row.limit, &best_reading(row), &Gauge::usual(row.gauge));
         assert!(
-            !verdict.gauge_too_coarse && verdict.call == pitleaf_core::limits::Call::Meets,
+            !verdict.gauge_too_coarse && verdict.call == Call::Meets,
             "{}: no reading with a {} could prove it: {verdict:?}",
             row.id,
             row.gauge.name()

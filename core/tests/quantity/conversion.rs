@@ -57,6 +57,8 @@ fn the_nearest_sixty_fourth_comes_reduced_with_what_remains() {
         ("0.5 mm", (0, 1, 64), 103.125),
         ("0 mm", (0, 0, 1), 0.0),
         ("63.5 mm", (2, 1, 2), 0.0),
+        ("0.3 mm", (0, 1, 64), -96.875),
+        ("0.1 mm", (0, 0, 1), 100.0),
     ] {
         let (got, remains) = nearest_sixty_fourth(read(text, Millimetre).amount()).unwrap();
         assert_eq!(got, fraction, "{text}");
@@ -114,4 +116,6 @@ fn what_is_no_number_becomes_no_amount() {
         assert_eq!(Amount::nearest(value, Millimetre), None, "{value}");
     }
     assert_eq!(Amount::nearest(0.0508, Millimetre), Some(Amount::whole(2, Thou)), "to the tick");
+    let freezing = read("0 °C", Celsius).amount();
+    assert_eq!(Amount::nearest(32.0, Fahrenheit), Some(freezing), "with the unit’s own zero");
 }

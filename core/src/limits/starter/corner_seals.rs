@@ -1,6 +1,6 @@
 //! Corner seals.
 
-use super::{DEPTH, Kind, LEAF, Line, MICROMETER};
+use super::{DEPTH, Input, Kind, LEAF, Line, MICROMETER};
 
 pub(super) const LINES: &[Line] = &[
     Line {
@@ -37,6 +37,7 @@ pub(super) const LINES: &[Line] = &[
         id: "corner-seal-spring-spread",
         what: "Corner seal springs, free height, spread in a set",
         how: "Each spring free on a surface plate; tallest less shortest.",
+        input: Input::Deviation,
         upper: "0.3",
         source: Kind::CommonPractice,
         note: "Finds the tired one in its set. A broad rule of thumb, no maker’s limit.",

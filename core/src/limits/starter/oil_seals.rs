@@ -1,6 +1,6 @@
 //! Oil seals.
 
-use super::{CALIPER, DEPTH, Kind, Line};
+use super::{CALIPER, DEPTH, Input, Kind, Line};
 
 pub(super) const LINES: &[Line] = &[
     Line {
@@ -26,6 +26,7 @@ pub(super) const LINES: &[Line] = &[
         id: "oil-seal-spring-spread",
         what: "Oil seal springs, free height, spread in a set",
         how: "Each spring free on a surface plate, highest wave; tallest less shortest of the same size.",
+        input: Input::Deviation,
         upper: "0.3",
         source: Kind::CommonPractice,
         note: "Finds the tired one in its set. A broad rule of thumb, no maker’s limit. Springs of the two faces are not the same: keep them apart.",

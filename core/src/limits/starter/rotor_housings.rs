@@ -1,6 +1,6 @@
 //! Rotor housings.
 
-use super::{DIAL, Kind, Line, MICROMETER, STRAIGHTEDGE};
+use super::{DIAL, Input, Kind, Line, MICROMETER, STRAIGHTEDGE};
 
 pub(super) const LINES: &[Line] = &[
     Line {
@@ -16,6 +16,7 @@ pub(super) const LINES: &[Line] = &[
         id: "rotor-housing-width-spread",
         what: "Rotor housing, width, spread round it",
         how: "The same places: greatest less least.",
+        input: Input::Deviation,
         upper: "0.06",
         note: "The least is usually beside the plugs.",
         words: "thickness uneven parallel taper",
@@ -25,6 +26,7 @@ pub(super) const LINES: &[Line] = &[
         id: "rotor-housing-pair-spread",
         what: "Rotor housings, width, front less rear",
         how: "The mean width of each; the greater less the smaller.",
+        input: Input::Deviation,
         upper: "0.03",
         source: Kind::CommonPractice,
         note: "Shops pair housings of like width so that both rotors keep like clearance. Broad.",

@@ -65,6 +65,7 @@ pub(super) const LINES: &[Line] = &[
         id: "rotor-oil-seal-groove-spread",
         what: "Rotor, oil-seal groove, depth, spread round it",
         how: "Depth from the face at six places; deepest less shallowest.",
+        input: Input::Deviation,
         upper: "0.10",
         source: Kind::CommonPractice,
         note: "A rule of thumb: carbon in the groove reads as a shallow place. Clean, then measure again.",

@@ -44,6 +44,7 @@ pub(super) const LINES: &[Line] = &[
         id: "side-housing-thickness-spread",
         what: "Side housing, thickness, spread round it",
         how: "Over both faces by each bolt hole; greatest less least.",
+        input: Input::Deviation,
         upper: "0.03",
         source: Kind::CommonPractice,
         note: "What a lapping shop is asked for. Shops differ.",

@@ -1,6 +1,6 @@
 //! Side seals.
 
-use super::{BuildKind, DEPTH, Kind, LEAF, Line, STRAIGHTEDGE};
+use super::{BuildKind, DEPTH, Input, Kind, LEAF, Line, STRAIGHTEDGE};
 use crate::quantity::Unit;
 
 const END_GAP: &str = "Cold, seal and both corner seals in the rotor, the radiused end pushed home; leaf between the square end and the corner seal.";
@@ -75,6 +75,7 @@ pub(super) const LINES: &[Line] = &[
         id: "side-seal-spring-spread",
         what: "Side seal springs, free height, spread in a set",
         how: "Each spring free on a surface plate; tallest less shortest.",
+        input: Input::Deviation,
         upper: "0.3",
         source: Kind::CommonPractice,
         note: "Finds the tired one in its set. A broad rule of thumb, no maker’s limit: many fit new springs every time.",
