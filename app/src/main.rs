@@ -13,7 +13,10 @@ mod widget;
 
 use leptos::prelude::*;
 use route::Route;
-use screen::{Bench, BookScreen, Check, Convert, EntryScreen, Limits, Open, OwnLimit, PartLimits, Seals, SettingsScreen, SlotScreen};
+use screen::{
+    Bench, BookScreen, Check, Convert, EntryScreen, Limits, Open, OwnLimit, PartLimits, Seals,
+    SettingsScreen, SlotScreen,
+};
 use settings::Light;
 use state::App;
 use widget::{Nav, NoticeBar};

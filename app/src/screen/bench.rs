@@ -14,13 +14,18 @@ pub fn Bench() -> impl IntoView {
     let app = app();
     let query = RwSignal::new(String::new());
     let opening = Memo::new(move |_| app.opening());
-    let title = Signal::derive(move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name));
+    let title =
+        Signal::derive(move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name));
     let under = Signal::derive(move || {
         opening.get().map_or_else(
             || "No build open yet".to_owned(),
             |(_, kind, rotors, demo)| {
                 let invented = if demo { " · invented figures" } else { "" };
-                format!("{} · {rotors} {}{invented}", kind.name(), if rotors == 1 { "rotor" } else { "rotors" })
+                format!(
+                    "{} · {rotors} {}{invented}",
+                    kind.name(),
+                    if rotors == 1 { "rotor" } else { "rotors" }
+                )
             },
         )
     });
@@ -79,7 +84,15 @@ fn Resting() -> impl IntoView {
     let last = Memo::new(move |_| {
         let build = app.build();
         app.book.with(|book| {
-            build.map(|build| book.lines(&build).rev().take(3).map(|line| line.entry.id.clone()).collect::<Vec<_>>()).unwrap_or_default()
+            build
+                .map(|build| {
+                    book.lines(&build)
+                        .rev()
+                        .take(3)
+                        .map(|line| line.entry.id.clone())
+                        .collect::<Vec<_>>()
+                })
+                .unwrap_or_default()
         })
     });
     let has_build = move || app.build().is_some();
@@ -106,7 +119,9 @@ fn Resting() -> impl IntoView {
 #[component]
 fn Start() -> impl IntoView {
     let app = app();
-    let open_demo = move |_| app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts());
+    let open_demo = move |_| {
+        app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts())
+    };
     view! {
         <div class="start">
             <p>"Check any reading against a limit right away. To write figures down, open a build."</p>

@@ -31,9 +31,15 @@ pub fn BookScreen() -> impl IntoView {
             app.book.with(|book| {
                 let answers = |line: &pitleaf_core::book::Line<'_>| {
                     let words = line.entry.words(sheet);
-                    words.about.to_lowercase().contains(&query) || words.says.to_lowercase().contains(&query)
+                    words.about.to_lowercase().contains(&query)
+                        || words.says.to_lowercase().contains(&query)
                 };
-                book.lines(&build).rev().filter(|line| query.is_empty() || answers(line)).take(most).map(|line| line.entry.id.clone()).collect::<Vec<_>>()
+                book.lines(&build)
+                    .rev()
+                    .filter(|line| query.is_empty() || answers(line))
+                    .take(most)
+                    .map(|line| line.entry.id.clone())
+                    .collect::<Vec<_>>()
             })
         })
     });
@@ -41,25 +47,41 @@ pub fn BookScreen() -> impl IntoView {
         event.prevent_default();
         let words = note.get_untracked().trim().to_owned();
         if !words.is_empty() {
-            app.write(vec![Fact::Note { about: String::new(), words }], "a note".to_owned(), move || note.set(String::new()));
+            app.write(
+                vec![Fact::Note { about: String::new(), words }],
+                "a note".to_owned(),
+                move || note.set(String::new()),
+            );
         }
     };
     let export = move |_| {
         let text = app.book.with_untracked(file::write);
-        let name = format!("pitleaf-book-{}.json", device::moment(device::now()).replace([' ', ':'], "-"));
+        let name =
+            format!("pitleaf-book-{}.json", device::moment(device::now()).replace([' ', ':'], "-"));
         match text.map_err(|error| error.to_string()).and_then(|text| {
-            device::save_file(&name, "application/json", &text).map_err(|error| format!("{error:?}"))
+            device::save_file(&name, "application/json", &text)
+                .map_err(|error| format!("{error:?}"))
         }) {
-            Ok(()) => app.notice.set(Some(Notice::Said(format!("The book is in your downloads as {name}.")))),
+            Ok(()) => app
+                .notice
+                .set(Some(Notice::Said(format!("The book is in your downloads as {name}.")))),
             Err(words) => app.notice.set(Some(Notice::Wrong(format!("No file was made: {words}")))),
         }
     };
     let import = move |event: leptos::ev::Event| {
-        let Some(input) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok()) else { return };
+        let Some(input) =
+            event.target().and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok())
+        else {
+            return;
+        };
         let Some(chosen) = input.files().and_then(|files| files.get(0)) else { return };
         input.set_value("");
         spawn_local(async move {
-            let text = JsFuture::from(chosen.text()).await.ok().and_then(|text| text.as_string()).unwrap_or_default();
+            let text = JsFuture::from(chosen.text())
+                .await
+                .ok()
+                .and_then(|text| text.as_string())
+                .unwrap_or_default();
             match file::read(&text) {
                 Ok(entries) => app.take_in(entries),
                 Err(fault) => app.notice.set(Some(Notice::Wrong(fault.to_string()))),

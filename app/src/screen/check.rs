@@ -44,7 +44,10 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
     let hash = Route::Check { row: row.id.clone(), place: place.clone() }.hash();
     let kept = draft::at(&hash);
     let dimension = row.unit.dimension();
-    let usual = app.settings.with_untracked(|settings| settings.unit(dimension)).unwrap_or_else(|| usual_unit(&row));
+    let usual = app
+        .settings
+        .with_untracked(|settings| settings.unit(dimension))
+        .unwrap_or_else(|| usual_unit(&row));
     let unit = RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(usual));
     let text = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
     Effect::new({
@@ -53,11 +56,18 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
     });
 
     let bounds = row.bounds();
-    let reading: Memo<Result<Reading, Fault>> = Memo::new(move |_| Reading::read(&text.get(), unit.get(), bounds));
+    let reading: Memo<Result<Reading, Fault>> =
+        Memo::new(move |_| Reading::read(&text.get(), unit.get(), bounds));
     let gauge = Gauge::usual(row.gauge);
     let limit = StoredValue::new(row.limit.clone());
-    let verdict: Memo<Option<Verdict>> =
-        Memo::new(move |_| reading.with(|reading| reading.as_ref().ok().map(|reading| limit.with_value(|limit| decide(limit, reading, &gauge)))));
+    let verdict: Memo<Option<Verdict>> = Memo::new(move |_| {
+        reading.with(|reading| {
+            reading
+                .as_ref()
+                .ok()
+                .map(|reading| limit.with_value(|limit| decide(limit, reading, &gauge)))
+        })
+    });
     let shown = Signal::derive(move || {
         reading.with(|reading| match reading {
             Ok(reading) => verdict.with(|verdict| {
@@ -67,7 +77,11 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
                         if let Some(slip) = slip(limit, reading) {
                             words = format!("{slip} {words}");
                         }
-                        Shown { call: Some(verdict.call), word: verdict.call.word().to_owned(), words }
+                        Shown {
+                            call: Some(verdict.call),
+                            word: verdict.call.word().to_owned(),
+                            words,
+                        }
                     })
                 })
             }),
@@ -76,11 +90,15 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
                 word: "Limit".to_owned(),
                 words: format!("{}. Type the reading.", limit_line(limit, unit.get())),
             }),
-            Err(fault) => Shown { call: None, word: "Can’t read that".to_owned(), words: fault.to_string() },
+            Err(fault) => {
+                Shown { call: None, word: "Can’t read that".to_owned(), words: fault.to_string() }
+            }
         })
     });
     let hand = Signal::derive(move || {
-        reading.with(|reading| reading.as_ref().ok().map(Reading::amount)).zip(verdict.with(|verdict| verdict.as_ref().map(|verdict| verdict.guard)))
+        reading
+            .with(|reading| reading.as_ref().ok().map(Reading::amount))
+            .zip(verdict.with(|verdict| verdict.as_ref().map(|verdict| verdict.guard)))
     });
     let write = {
         let row = row.clone();
@@ -94,7 +112,12 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
                 unit: reading.unit(),
                 gauge: row.gauge,
             };
-            let said = format!("{} {}{}", figure.text, figure.unit.symbol(), if place.is_empty() { String::new() } else { format!(" on {place}") });
+            let said = format!(
+                "{} {}{}",
+                figure.text,
+                figure.unit.symbol(),
+                if place.is_empty() { String::new() } else { format!(" on {place}") }
+            );
             app.write(vec![Fact::Figure(figure)], said, move || text.set(String::new()));
         }
     };
@@ -181,15 +204,27 @@ fn shown_units(dimension: Dimension) -> Vec<Unit> {
 /// The half for thou, and the minus where a reading may lie below zero.
 fn extra_keys(row: &Row) -> [(&'static str, &'static str, &'static str); 2] {
     let below_zero = row.bounds().lowest < 0;
-    [("½", "½", "and a half"), if below_zero { ("−", "-", "Minus") } else { ("/", "/", "Fraction bar") }]
+    [
+        ("½", "½", "and a half"),
+        if below_zero { ("−", "-", "Minus") } else { ("/", "/", "Fraction bar") },
+    ]
 }
 
 /// The reading in the units it was not typed in.
 fn other_units(reading: &Reading) -> String {
     let amount = reading.amount();
-    let show = |unit: Unit| format!("{} {}", amount.show(unit, places_for(reading.step(), unit), Rounding::Nearest), unit.symbol());
+    let show = |unit: Unit| {
+        format!(
+            "{} {}",
+            amount.show(unit, places_for(reading.step(), unit), Rounding::Nearest),
+            unit.symbol()
+        )
+    };
     if amount.dimension() == Dimension::Length {
-        let metric = matches!(reading.unit(), Unit::Millimetre | Unit::Micrometre | Unit::Centimetre | Unit::Metre);
+        let metric = matches!(
+            reading.unit(),
+            Unit::Millimetre | Unit::Micrometre | Unit::Centimetre | Unit::Metre
+        );
         let thou = format!("{} thou", thou_words(amount));
         let inch = show(Unit::Inch);
         let millimetre = show(Unit::Millimetre);
@@ -200,7 +235,14 @@ fn other_units(reading: &Reading) -> String {
             _ => format!("{millimetre}   {thou}"),
         }
     } else {
-        amount.dimension().units().filter(|unit| *unit != reading.unit()).take(2).map(show).collect::<Vec<_>>().join("   ")
+        amount
+            .dimension()
+            .units()
+            .filter(|unit| *unit != reading.unit())
+            .take(2)
+            .map(show)
+            .collect::<Vec<_>>()
+            .join("   ")
     }
 }
 

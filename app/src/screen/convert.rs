@@ -6,7 +6,8 @@ use crate::state::app;
 use crate::widget::{Frame, Keypad, UnitKeys};
 use leptos::prelude::*;
 use pitleaf_core::quantity::{
-    Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions, nearest_leaf, nearest_sixty_fourth, places_for,
+    Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
+    nearest_leaf, nearest_sixty_fourth, places_for,
 };
 
 /// The converter.
@@ -15,14 +16,17 @@ pub fn Convert() -> impl IntoView {
     let app = app();
     let hash = Route::Convert.hash();
     let kept = draft::at(&hash);
-    let unit = RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(Unit::Millimetre));
+    let unit =
+        RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(Unit::Millimetre));
     let text = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
     Effect::new(move |_| draft::put(&hash, &text.get(), Some(unit.get())));
     let dimension = Signal::derive(move || unit.get().dimension());
     let units = Signal::derive(move || dimension.get().units().collect::<Vec<_>>());
     let choose = move |event| {
         let wanted = event_target_value(&event);
-        if let Some(dimension) = Dimension::ALL.into_iter().find(|dimension| dimension.name() == wanted) {
+        if let Some(dimension) =
+            Dimension::ALL.into_iter().find(|dimension| dimension.name() == wanted)
+        {
             let remembered = app.settings.with_untracked(|settings| settings.unit(dimension));
             if let Some(first) = remembered.or_else(|| dimension.units().next()) {
                 unit.set(first);

@@ -21,14 +21,28 @@ pub fn EntryScreen(
                 let entry = book.entry(&id)?;
                 let words = app.sheet.with(|sheet| entry.words(sheet));
                 let history = entry.fact.subject().map(|subject| {
-                    book.history(&entry.build, &subject).rev().map(|line| line.entry.id.clone()).collect::<Vec<_>>()
+                    book.history(&entry.build, &subject)
+                        .rev()
+                        .map(|line| line.entry.id.clone())
+                        .collect::<Vec<_>>()
                 });
-                let about_entry = matches!(entry.fact, Fact::Withdrawn { .. } | Fact::Restored { .. });
-                Some((words, device::moment(entry.at), book.is_withdrawn(&id), history.unwrap_or_default(), about_entry))
+                let about_entry =
+                    matches!(entry.fact, Fact::Withdrawn { .. } | Fact::Restored { .. });
+                Some((
+                    words,
+                    device::moment(entry.at),
+                    book.is_withdrawn(&id),
+                    history.unwrap_or_default(),
+                    about_entry,
+                ))
             })
         }
     });
-    let title = Signal::derive(move || shown.with(|shown| shown.as_ref().map_or_else(|| "No such entry".to_owned(), |shown| shown.0.about.clone())));
+    let title = Signal::derive(move || {
+        shown.with(|shown| {
+            shown.as_ref().map_or_else(|| "No such entry".to_owned(), |shown| shown.0.about.clone())
+        })
+    });
     let act = move || {
         let id = id.clone();
         shown.get().filter(|shown| !shown.4).map(|(_, _, withdrawn, ..)| {

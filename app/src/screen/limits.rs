@@ -15,7 +15,13 @@ pub fn Limits() -> impl IntoView {
         let kind = app.kind();
         app.sheet.with(|sheet| {
             app.settings.with(|settings| {
-                settings.favourites.iter().filter_map(|id| sheet.row(id)).filter(|row| row.build.holds_for(kind)).cloned().collect::<Vec<Row>>()
+                settings
+                    .favourites
+                    .iter()
+                    .filter_map(|id| sheet.row(id))
+                    .filter(|row| row.build.holds_for(kind))
+                    .cloned()
+                    .collect::<Vec<Row>>()
             })
         })
     });

@@ -21,10 +21,13 @@ pub fn Open() -> impl IntoView {
             app.open_build(words, kind.get_untracked(), rotors.get_untracked(), false, Vec::new());
         }
     };
-    let open_demo = move |_| app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts());
+    let open_demo = move |_| {
+        app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts())
+    };
     let builds = move || {
         app.book.with(|book| {
-            let named = |id| book.opening(&id).map(|(name, kind, ..)| (id.clone(), name.to_owned(), kind));
+            let named =
+                |id| book.opening(&id).map(|(name, kind, ..)| (id.clone(), name.to_owned(), kind));
             book.builds().into_iter().filter_map(named).collect::<Vec<_>>()
         })
     };

@@ -25,7 +25,8 @@ pub fn OwnLimit(
 #[component]
 fn Form(row: Row) -> impl IntoView {
     let app = app();
-    let text_of = |edge: &Option<Edge>| edge.as_ref().map(|edge| edge.text().to_owned()).unwrap_or_default();
+    let text_of =
+        |edge: &Option<Edge>| edge.as_ref().map(|edge| edge.text().to_owned()).unwrap_or_default();
     let lower = RwSignal::new(text_of(&row.limit.lower));
     let upper = RwSignal::new(text_of(&row.limit.upper));
     let wear = RwSignal::new(text_of(&row.limit.wear));
@@ -44,22 +45,31 @@ fn Form(row: Row) -> impl IntoView {
             if text.trim().is_empty() {
                 return None;
             }
-            Edge::read(&text, unit.get_untracked()).map_err(|fault| faults.push(format!("{name}: {fault}"))).ok()
+            Edge::read(&text, unit.get_untracked())
+                .map_err(|fault| faults.push(format!("{name}: {fault}")))
+                .ok()
         };
-        let limit = Limit { lower: edge("Lower", lower), upper: edge("Upper", upper), wear: edge("Wear", wear) };
+        let limit = Limit {
+            lower: edge("Lower", lower),
+            upper: edge("Upper", upper),
+            wear: edge("Wear", wear),
+        };
         let source = Source::Yours {
             who: who.get_untracked().trim().to_owned(),
             when: device::moment(device::now()),
             from: from.get_untracked().trim().to_owned(),
         };
-        let own = row.with_value(|row| Row { limit, unit: unit.get_untracked(), source, ..row.clone() });
+        let own =
+            row.with_value(|row| Row { limit, unit: unit.get_untracked(), source, ..row.clone() });
         faults.extend(own.faults().iter().map(ToString::to_string));
         if from.with_untracked(|from| from.trim().is_empty()) {
             faults.push("Say where it is from: the manual and its page.".to_owned());
         }
         if faults.is_empty() {
             let back = Route::Check { row: own.id.clone(), place: String::new() };
-            app.write(vec![Fact::Limit(Box::new(own))], "your own limit".to_owned(), move || app.go(&back));
+            app.write(vec![Fact::Limit(Box::new(own))], "your own limit".to_owned(), move || {
+                app.go(&back)
+            });
         }
         wrong.set(faults);
     };

@@ -46,7 +46,10 @@ pub(super) fn gap_row() -> Option<String> {
     let app = app();
     let kind = app.kind();
     app.sheet.with(|sheet| {
-        sheet.of_part(Part::SideSeal, kind).find(|row| row.id.starts_with("side-seal-gap")).map(|row| row.id.clone())
+        sheet
+            .of_part(Part::SideSeal, kind)
+            .find(|row| row.id.starts_with("side-seal-gap"))
+            .map(|row| row.id.clone())
     })
 }
 
@@ -76,7 +79,10 @@ pub fn Seals(
     let app = app();
     let states = Memo::new(move |_| {
         let build = app.build();
-        Slot::of_face(rotor, face).into_iter().map(|slot| slot_state(build.as_ref(), slot)).collect::<Vec<_>>()
+        Slot::of_face(rotor, face)
+            .into_iter()
+            .map(|slot| slot_state(build.as_ref(), slot))
+            .collect::<Vec<_>>()
     });
     let rotors = Memo::new(move |_| app.opening().map_or(2, |opening| opening.2));
     let under = Signal::derive(move || {
@@ -116,7 +122,11 @@ fn path(points: &[Point], close: bool) -> String {
     for (index, point) in points.iter().enumerate() {
         let letter = if index == 0 { 'M' } else { 'L' };
         // Tenths of a millimetre are plenty on a phone.
-        path.push_str(&format!("{letter}{} {}", tenths(point.x().get::<millimeter>()), tenths(-point.y().get::<millimeter>())));
+        path.push_str(&format!(
+            "{letter}{} {}",
+            tenths(point.x().get::<millimeter>()),
+            tenths(-point.y().get::<millimeter>())
+        ));
     }
     if close {
         path.push('Z');

@@ -24,7 +24,9 @@ pub fn SlotScreen(
     });
     let text = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
     Effect::new(move |_| draft::put(&hash, &text.get(), None));
-    let fitted = Memo::new(move |_| app.build().is_some_and(|build| app.book.with(|book| book.is_fitted(&build, slot))));
+    let fitted = Memo::new(move |_| {
+        app.build().is_some_and(|build| app.book.with(|book| book.is_fitted(&build, slot)))
+    });
     let history = Memo::new(move |_| {
         let Some(build) = app.build() else { return Vec::new() };
         let gap = gap_row().map(|row| Subject::Figure(row, slot.to_string()));
@@ -33,7 +35,11 @@ pub fn SlotScreen(
             let mut ids: Vec<_> = subjects
                 .into_iter()
                 .flatten()
-                .flat_map(|subject| book.history(&build, &subject).map(|line| (line.entry.order, line.entry.id.clone())).collect::<Vec<_>>())
+                .flat_map(|subject| {
+                    book.history(&build, &subject)
+                        .map(|line| (line.entry.order, line.entry.id.clone()))
+                        .collect::<Vec<_>>()
+                })
                 .collect();
             ids.sort();
             ids.into_iter().rev().map(|(_, id)| id).collect::<Vec<_>>()
@@ -43,12 +49,20 @@ pub fn SlotScreen(
         event.prevent_default();
         let mark = text.get_untracked().trim().to_owned();
         if !mark.is_empty() {
-            app.write(vec![Fact::Mark { slot, mark: mark.clone() }], format!("mark of {slot}: {mark}"), move || text.set(String::new()));
+            app.write(
+                vec![Fact::Mark { slot, mark: mark.clone() }],
+                format!("mark of {slot}: {mark}"),
+                move || text.set(String::new()),
+            );
         }
     };
     let fit = move |_| {
         let now = !fitted.get_untracked();
-        app.write(vec![Fact::Fitted { slot, fitted: now }], format!("{slot}: seal {}", if now { "fitted" } else { "taken out" }), || {});
+        app.write(
+            vec![Fact::Fitted { slot, fitted: now }],
+            format!("{slot}: seal {}", if now { "fitted" } else { "taken out" }),
+            || {},
+        );
     };
     let under = Signal::derive(move || {
         let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);

@@ -56,7 +56,11 @@ pub const MOST: usize = 64 << 20;
 /// # Errors
 /// None in practice: every entry has a JSON form. The error is serde's.
 pub fn write(book: &Book) -> Result<String, serde_json::Error> {
-    serde_json::to_string_pretty(&Out { file: KIND, format: FORMAT, entries: book.entries().collect() })
+    serde_json::to_string_pretty(&Out {
+        file: KIND,
+        format: FORMAT,
+        entries: book.entries().collect(),
+    })
 }
 
 /// The entries of a file's text: all of them, or none.
@@ -77,6 +81,8 @@ pub fn read(text: &str) -> Result<Vec<Entry>, FileFault> {
     read.entries
         .iter()
         .enumerate()
-        .map(|(index, raw)| written::read(raw.get()).map_err(|damage| FileFault::Entry(index + 1, damage)))
+        .map(|(index, raw)| {
+            written::read(raw.get()).map_err(|damage| FileFault::Entry(index + 1, damage))
+        })
         .collect()
 }

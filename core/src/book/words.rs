@@ -31,19 +31,39 @@ impl Entry {
         match &self.fact {
             Fact::Opened { name, kind, rotors, .. } => plain(
                 "Build opened",
-                format!("{name}: {}, {rotors} {}", kind.name(), if *rotors == 1 { "rotor" } else { "rotors" }),
+                format!(
+                    "{name}: {}, {rotors} {}",
+                    kind.name(),
+                    if *rotors == 1 { "rotor" } else { "rotors" }
+                ),
             ),
             Fact::Figure(figure) => {
-                let what = sheet.row(&figure.row).map_or(figure.row.as_str(), |row: &Row| row.what.as_str());
-                let about = if figure.place.is_empty() { what.to_owned() } else { format!("{} · {what}", figure.place) };
-                Words { about, says: format!("{} {}", figure.text, figure.unit.symbol()), call: call(figure, sheet) }
+                let what = sheet
+                    .row(&figure.row)
+                    .map_or(figure.row.as_str(), |row: &Row| row.what.as_str());
+                let about = if figure.place.is_empty() {
+                    what.to_owned()
+                } else {
+                    format!("{} · {what}", figure.place)
+                };
+                Words {
+                    about,
+                    says: format!("{} {}", figure.text, figure.unit.symbol()),
+                    call: call(figure, sheet),
+                }
             }
             Fact::Mark { slot, mark } => plain(&format!("{slot} · mark"), mark.clone()),
-            Fact::Fitted { slot, fitted } => {
-                plain(&slot.to_string(), if *fitted { "seal fitted" } else { "seal taken out" }.to_owned())
+            Fact::Fitted { slot, fitted } => plain(
+                &slot.to_string(),
+                if *fitted { "seal fitted" } else { "seal taken out" }.to_owned(),
+            ),
+            Fact::Note { about, words } => {
+                plain(if about.is_empty() { "Note" } else { about }, words.clone())
             }
-            Fact::Note { about, words } => plain(if about.is_empty() { "Note" } else { about }, words.clone()),
-            Fact::Limit(row) => plain(&format!("Own limit · {}", row.what), crate::limits::limit_line(&row.limit, row.unit)),
+            Fact::Limit(row) => plain(
+                &format!("Own limit · {}", row.what),
+                crate::limits::limit_line(&row.limit, row.unit),
+            ),
             Fact::Withdrawn { .. } => plain("Withdrawn", "an entry above".to_owned()),
             Fact::Restored { .. } => plain("Holds again", "a withdrawn entry".to_owned()),
         }

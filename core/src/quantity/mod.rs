@@ -19,7 +19,9 @@ mod unit;
 
 pub use amount::{Amount, Span};
 pub use bounds::Bounds;
-pub use convert::{Conversion, Converted, conversions, nearest_leaf, nearest_sixty_fourth, usual_leaves};
+pub use convert::{
+    Conversion, Converted, conversions, nearest_leaf, nearest_sixty_fourth, usual_leaves,
+};
 pub use fault::Fault;
 pub use number::Number;
 pub use reading::Reading;

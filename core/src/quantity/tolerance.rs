@@ -28,7 +28,11 @@ impl Tolerance {
         }
         let lower = nominal.amount().plus(width.reversed());
         let upper = nominal.amount().plus(width);
-        let step = if nominal.step().ticks() < tolerance.step().ticks() { nominal.step() } else { tolerance.step() };
+        let step = if nominal.step().ticks() < tolerance.step().ticks() {
+            nominal.step()
+        } else {
+            tolerance.step()
+        };
         Ok(Self { lower, upper, step })
     }
 
