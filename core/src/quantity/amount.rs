@@ -167,6 +167,10 @@ impl Span {
         self.ticks
     }
 
+    pub(super) const fn of_ticks(dimension: Dimension, ticks: i128) -> Self {
+        Self { dimension, ticks }
+    }
+
     /// The value in a unit, as a binary float, for physics and drawing only.
     #[must_use]
     pub fn value(self, unit: Unit) -> f64 {
