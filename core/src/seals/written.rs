@@ -14,7 +14,10 @@ impl Written {
     /// # Errors
     /// The [`Fault`] of the text.
     pub fn read(text: &str, unit: Unit, bounds: &'static Bounds) -> Result<Self, Fault> {
-        Reading::read(text, unit, bounds).map(Self)
+        let typed = Reading::read(text, unit, bounds)?;
+        // The unit goes into the text, so that what is read back from the book is the same.
+        let whole = format!("{} {}", typed.number(), typed.unit().symbol());
+        Reading::read(&whole, typed.unit(), bounds).map(Self)
     }
 
     /// Exactly what it amounts to.
@@ -32,7 +35,7 @@ impl Written {
 
 impl fmt::Display for Written {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} {}", self.0.number(), self.0.unit().symbol())
+        f.write_str(self.0.text())
     }
 }
 
