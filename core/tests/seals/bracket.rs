@@ -191,7 +191,7 @@ fn as_trials(plain: &[(bool, Vec<usize>, bool)]) -> Vec<Trial> {
 /// Every gap the seal can have at the end, over all true thicknesses and all growths; whole micrometres.
 fn possible_gaps(plain: &[(bool, Vec<usize>, bool)]) -> Vec<i64> {
     const WIDEST: i64 = 80;
-    let mut possible = vec![false; 81];
+    let mut possible = [false; 81];
     let offs = || -TOLERANCE..=TOLERANCE;
     for a in offs() {
         for b in offs() {
