@@ -10,7 +10,7 @@
 
 use super::bracket::figure;
 use crate::limits::Limit;
-use crate::quantity::{Amount, Rounding, Span, Unit};
+use crate::quantity::{Amount, Dimension, Rounding, Span, Unit};
 use pathfinding::kuhn_munkres::kuhn_munkres_min;
 use pathfinding::matrix::Matrix;
 use std::fmt;
@@ -61,7 +61,7 @@ pub enum AssignFault {
     Nothing,
     /// A length of 0 or less.
     NoLength,
-    /// The limit lacks an edge.
+    /// The limit lacks an edge, or is no limit of length.
     NoEdge,
     /// The aim lies outside the limit.
     AimOutside,
@@ -74,7 +74,7 @@ impl fmt::Display for AssignFault {
         f.write_str(match self {
             Self::Nothing => "Nothing to place. Measure at least one seal and one slot.",
             Self::NoLength => "A seal or a slot is longer than 0. Check the lengths.",
-            Self::NoEdge => "Placing seals takes a limit with a lower and an upper edge. Complete it on the sheet.",
+            Self::NoEdge => "Placing seals takes a limit of length with a lower and an upper edge. Complete it on the sheet.",
             Self::AimOutside => "The gap aimed at lies outside the limit. Aim inside it.",
             Self::TooLarge => "Too many or too large lengths to weigh exactly. Place them in smaller groups.",
         })
@@ -115,6 +115,10 @@ pub fn assign(
     let (Some(lower), Some(upper)) = (&limit.lower, &limit.upper) else {
         return Err(AssignFault::NoEdge);
     };
+    let dimensions = [lower.amount(), upper.amount(), aim].map(Amount::dimension);
+    if dimensions != [Dimension::Length; 3] {
+        return Err(AssignFault::NoEdge);
+    }
     if !limit.holds(aim) {
         return Err(AssignFault::AimOutside);
     }

@@ -8,8 +8,8 @@
 
 use super::bracket::figure;
 use super::{Answer, Bracket, GroundBy, Stage};
-use crate::limits::Limit;
-use crate::quantity::{Amount, Rounding, Span, Unit};
+use crate::limits::{Edge, Limit};
+use crate::quantity::{Amount, Dimension, Rounding, Span, Unit};
 use std::fmt;
 
 /// A rate of removal: a span in a number of strokes.
@@ -167,7 +167,11 @@ pub fn advise(now: Bracket, removal: Option<Removal>, limit: &Limit) -> Result<A
         Answer::TooWide => return Err(Refusal::TooWide),
         Answer::TooTight | Answer::CannotSay => {}
     }
-    let upper = limit.upper.as_ref().ok_or(Refusal::NoUpperLimit)?.amount();
+    // An edge of another dimension is no edge for a gap.
+    let edge = |edge: &Option<Edge>| {
+        edge.as_ref().map(Edge::amount).filter(|edge| edge.dimension() == Dimension::Length)
+    };
+    let upper = edge(&limit.upper).ok_or(Refusal::NoUpperLimit)?;
     let high = now.high.ok_or(Refusal::GapUnknown)?;
     if high > upper {
         return Err(Refusal::MayBeOver);
@@ -177,8 +181,7 @@ pub fn advise(now: Bracket, removal: Option<Removal>, limit: &Limit) -> Result<A
     if safe == 0 {
         return Err(Refusal::NotOne);
     }
-    let wanted =
-        limit.lower.as_ref().map_or(Amount::whole(0, Unit::Millimetre), |edge| edge.amount());
+    let wanted = edge(&limit.lower).unwrap_or(Amount::whole(0, Unit::Millimetre));
     // The gap is at least `low` and under `high`; a stroke takes more than the slowest rate and less than the fastest.
     let slowest = |strokes: fn(Rate, Span) -> Option<i64>, edge: Amount| {
         count(now.low.and_then(|low| strokes(removal.slowest, edge.minus(low))))

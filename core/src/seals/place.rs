@@ -3,6 +3,7 @@
 //! Corners are A, B, C as the builder marked them, the same letters on both faces of a rotor.
 
 use crate::book::{Face, Slot};
+use crate::limits::Part;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::fmt;
 
@@ -159,6 +160,21 @@ impl Place {
     #[must_use]
     pub fn of_engine(rotors: u8) -> Vec<Self> {
         (1..=rotors.min(Slot::MOST_ROTORS)).flat_map(Self::of_rotor).collect()
+    }
+
+    /// The places a part is measured at on an engine's rotors; none for parts that lie elsewhere.
+    ///
+    /// Oil seals are measured by the face.
+    #[must_use]
+    pub fn of_part(part: Part, rotors: u8) -> Vec<Self> {
+        let belongs = |place: &Self| match place {
+            Self::Rotor(_) => part == Part::Rotor,
+            Self::Face(..) => part == Part::OilSeal,
+            Self::SideSeal(_) => part == Part::SideSeal,
+            Self::CornerSeal(..) => part == Part::CornerSeal,
+            Self::ApexSeal(..) => part == Part::ApexSeal,
+        };
+        Self::of_engine(rotors).into_iter().filter(belongs).collect()
     }
 
     fn of_rotor(rotor: u8) -> Vec<Self> {

@@ -75,10 +75,13 @@ proptest! {
     ) {
         let found = ours(&seals, &slots, aim);
         prop_assert_eq!(score(&seals, &slots, aim, &found), brute(&seals, &slots, aim));
-        let mut seen: Vec<usize> = found.placed.iter().map(|placed| placed.seal).chain(found.unused.iter().copied()).collect();
+        let mut seen: Vec<usize> =
+            found.placed.iter().map(|placed| placed.seal).chain(found.unused.clone()).collect();
         seen.sort_unstable();
         prop_assert_eq!(seen, (0..seals.len()).collect::<Vec<_>>(), "each seal once");
-        let mut seen: Vec<usize> = found.placed.iter().map(|placed| placed.slot).chain(found.empty.iter().map(|empty| empty.slot)).collect();
+        let mut seen: Vec<usize> =
+            found.placed.iter().map(|placed| placed.slot).collect();
+        seen.extend(found.empty.iter().map(|empty| empty.slot));
         seen.sort_unstable();
         prop_assert_eq!(seen, (0..slots.len()).collect::<Vec<_>>(), "each slot once");
     }
@@ -143,11 +146,18 @@ fn what_is_wrong_with_the_lists_is_said() {
     );
     assert_eq!(
         say(assign(&seal, &slot, &limit(None, Some("0.10")), aim)),
-        "Placing seals takes a limit with a lower and an upper edge. Complete it on the sheet."
+        "Placing seals takes a limit of length with a lower and an upper edge. Complete it on the sheet."
     );
     assert_eq!(
         say(assign(&seal, &slot, &both, micrometres(101))),
         "The gap aimed at lies outside the limit. Aim inside it."
+    );
+    let heavy = limit(None, None);
+    let grams = |text| Some(pitleaf_core::limits::Edge::read(text, Unit::Gram).unwrap());
+    let heavy = pitleaf_core::limits::Limit { lower: grams("1"), upper: grams("2"), ..heavy };
+    assert_eq!(
+        say(assign(&seal, &slot, &heavy, aim)),
+        "Placing seals takes a limit of length with a lower and an upper edge. Complete it on the sheet."
     );
     let far = pitleaf_core::quantity::Amount::whole(i64::MAX, Unit::Metre);
     let wide = limit(Some("0"), Some("100000"));

@@ -1,7 +1,7 @@
 //! Brackets and contradictions, against an independent brute force over gaps and true thicknesses.
 
 use crate::bench::{limit, micrometres, strokes, trial};
-use pitleaf_core::quantity::Unit;
+use pitleaf_core::quantity::{Bounds, Reading, Unit};
 use pitleaf_core::seals::{Answer, Bracket, History, Outcome, Trial, sentence};
 use proptest::prelude::*;
 
@@ -86,6 +86,15 @@ fn the_answer_is_a_sentence_with_what_is_certain() {
     );
     let inches = sentence(Bracket { low: None, high: Some(micrometres(33)) }, &limit, Unit::Inch);
     assert_eq!(inches, "Too tight: the gap is under 0.00130 in; at least 0.00197 in is wanted.");
+}
+
+#[test]
+fn a_typed_gap_below_zero_is_refused_and_the_text_stays() {
+    let read = |text| Reading::read(text, Unit::Millimetre, &Bounds::GAP).unwrap_err().to_string();
+    assert_eq!(
+        read("-0.05"),
+        "A gap lies between 0 and 25 mm. Check the decimal point and the unit."
+    );
 }
 
 #[track_caller]

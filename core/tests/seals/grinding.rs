@@ -127,6 +127,15 @@ fn it_refuses_beyond_what_is_known() {
 }
 
 #[test]
+fn a_limit_of_another_dimension_is_no_limit_for_a_gap() {
+    let known = removal(&[stage((0, 10), (10, 20), 4)], GroundBy::Strokes);
+    let grams = pitleaf_core::limits::Edge::read("5", Unit::Gram).unwrap();
+    let heavy =
+        pitleaf_core::limits::Limit { upper: Some(grams.clone()), lower: Some(grams), wear: None };
+    assert_eq!(advise(bracket(Some(10), Some(20)), known, &heavy), Err(Refusal::NoUpperLimit));
+}
+
+#[test]
 fn a_fast_rate_that_just_reaches_the_edge_is_safe() {
     // The gap is under 20 and a stroke takes under 5: 16 strokes stay under 100.
     let known = removal(&[stage((0, 10), (10, 20), 4)], GroundBy::Strokes);

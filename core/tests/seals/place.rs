@@ -1,6 +1,7 @@
 //! Names of places.
 
 use pitleaf_core::book::{Face, Slot};
+use pitleaf_core::limits::Part;
 use pitleaf_core::seals::{Corner, Place, PlaceFault};
 use std::collections::HashSet;
 
@@ -70,4 +71,17 @@ fn a_rotor_the_build_does_not_have_is_named() {
         place.on_engine(1).unwrap_err().to_string(),
         "This build has no rotor 3: its rotors are numbered 1 alone, from the front. Check the place."
     );
+}
+
+#[test]
+fn each_part_has_its_places() {
+    let names = |part| {
+        Place::of_part(part, 1).iter().map(ToString::to_string).collect::<Vec<_>>().join(" ")
+    };
+    assert_eq!(names(Part::SideSeal), "1F-AB 1F-BC 1F-CA 1R-AB 1R-BC 1R-CA");
+    assert_eq!(names(Part::CornerSeal), "1F-A 1F-B 1F-C 1R-A 1R-B 1R-C");
+    assert_eq!(names(Part::ApexSeal), "1-A 1-B 1-C");
+    assert_eq!(names(Part::OilSeal), "1F 1R");
+    assert_eq!(names(Part::Rotor), "1");
+    assert_eq!(names(Part::EccentricShaft), "");
 }
