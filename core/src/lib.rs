@@ -4,10 +4,12 @@
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
+//! - [`seals`]: places, leaves and brackets, grinding, growth, which seal goes where.
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
 
 pub mod book;
 pub mod limits;
 pub mod quantity;
+pub mod seals;
 pub mod trochoid;
