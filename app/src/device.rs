@@ -99,19 +99,28 @@ impl Awake {
 ///
 /// # Errors
 /// What the browser says.
-pub fn save_file(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
+pub fn save_file(name: &str, kind: &str, text: &str) -> Result<(), String> {
+    offer(name, kind, text).map_err(|error| words(&error))
+}
+
+fn offer(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     let document = web_sys::window().and_then(|window| window.document()).ok_or("no page")?;
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     // The text's bytes are copied: the blob must not look into memory that grows.
-    let blob = Blob::new_with_u8_array_sequence_and_options(
-        &Array::of1(&Uint8Array::from(text.as_bytes())),
-        &options,
-    )?;
+    let bytes = Array::of1(&Uint8Array::from(text.as_bytes()));
+    let blob = Blob::new_with_u8_array_sequence_and_options(&bytes, &options)?;
     let url = Url::create_object_url_with_blob(&blob)?;
     let link: HtmlAnchorElement = document.create_element("a")?.dyn_into()?;
     link.set_href(&url);
     link.set_download(name);
     link.click();
     Url::revoke_object_url(&url)
+}
+
+/// What the browser says of an error.
+pub fn words(error: &JsValue) -> String {
+    error
+        .as_string()
+        .unwrap_or_else(|| String::from(js_sys::Object::from(error.clone()).to_string()))
 }

@@ -110,7 +110,7 @@ fn plain(text: &str) -> Option<String> {
 }
 
 fn part_word(part: Part) -> String {
-    part.name().to_lowercase().replace(' ', "-")
+    part.name().to_ascii_lowercase().replace(' ', "-")
 }
 
 fn part_named(word: &str) -> Option<Part> {

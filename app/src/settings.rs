@@ -63,6 +63,15 @@ impl Settings {
         self.units.iter().copied().find(|unit| unit.dimension() == dimension)
     }
 
+    /// Puts a row on the bench, or takes it off.
+    pub fn toggle_favourite(&mut self, row: &str) {
+        if self.favourites.iter().any(|old| old == row) {
+            self.favourites.retain(|old| old != row);
+        } else {
+            self.favourites.push(row.to_owned());
+        }
+    }
+
     /// Remembers a unit as the last used of its kind.
     pub fn remember(&mut self, unit: Unit) {
         self.units.retain(|old| old.dimension() != unit.dimension());

@@ -9,6 +9,7 @@
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
 
 pub mod book;
+mod letters;
 pub mod limits;
 pub mod quantity;
 pub mod seals;

@@ -48,7 +48,7 @@ impl fmt::Display for Fault {
 impl From<JsValue> for Fault {
     fn from(value: JsValue) -> Self {
         let Some(error) = value.dyn_ref::<DomException>() else {
-            return Self::Other(format!("{value:?}"));
+            return Self::Other(crate::device::words(&value));
         };
         match error.name().as_str() {
             "QuotaExceededError" => Self::Full,

@@ -1,6 +1,7 @@
 //! An entry in words: one line for the book's pages and its search.
 
 use super::{Entry, Fact, Figure};
+use crate::letters;
 use crate::limits::{Call, Gauge, Row, Sheet, decide};
 
 /// An entry's line.
@@ -12,6 +13,15 @@ pub struct Words {
     pub says: String,
     /// The verdict, where it is a reading with a known row.
     pub call: Option<Call>,
+}
+
+impl Words {
+    /// Whether a text stands in them; case does not count.
+    #[must_use]
+    pub fn answers(&self, query: &str) -> bool {
+        let query = letters::lower(query);
+        [&self.about, &self.says].iter().any(|words| letters::lower(words).contains(&query))
+    }
 }
 
 /// The verdict on a figure by the row it names; none where the row or the text can't be read.

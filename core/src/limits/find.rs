@@ -1,6 +1,7 @@
 //! Finding a row by any word the trade uses for it.
 
 use super::Row;
+use crate::letters;
 
 /// The rows that answer a query, best first; none for an empty query.
 ///
@@ -51,8 +52,8 @@ fn score(row: &Row, wanted: &[Vec<String>]) -> Option<u32> {
 /// Lower-case words, each in all its forms, the joined one first: a hyphen both joins and parts
 /// ("e-shaft" is "eshaft", "e" and "shaft").
 fn words(text: &str) -> Vec<Vec<String>> {
-    text.to_lowercase()
-        .split(|c: char| !c.is_alphanumeric() && c != '-')
+    letters::lower(text)
+        .split(|c: char| !letters::is_of_word(c) && c != '-')
         .map(|piece| {
             let pieces: Vec<&str> = piece.split('-').filter(|piece| !piece.is_empty()).collect();
             let joined = pieces.concat();

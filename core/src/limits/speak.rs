@@ -1,6 +1,7 @@
 //! A verdict in words, for the screen and for reading out.
 
 use super::{Call, Gauge, Limit, Side, Slip, Verdict};
+use crate::letters::capital;
 use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
 use std::fmt;
 
@@ -124,11 +125,6 @@ fn percent(probability: f64) -> String {
         let whole = (probability * 100.0).round() as i64;
         format!("{whole} %")
     }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// A limit in one line: `0.0015 … 0.0040 in`, rounded inward where the unit is not its own.

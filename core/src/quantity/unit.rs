@@ -1,5 +1,6 @@
 //! The units in use: each a whole number of its dimension's ticks.
 
+use crate::letters;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// What kind of thing is measured. Amounts compare only within one dimension.
@@ -260,13 +261,13 @@ impl Unit {
     #[must_use]
     pub fn named(text: &str) -> Option<Self> {
         let text = text.trim();
-        let lower = text.to_lowercase();
+        let lower = letters::lower(text);
         TABLE
             .iter()
             .find(|row| row.symbol == text)
             .or_else(|| {
                 TABLE.iter().find(|row| {
-                    row.symbol.to_lowercase() == lower || row.spellings.contains(&lower.as_str())
+                    letters::lower(row.symbol) == lower || row.spellings.contains(&lower.as_str())
                 })
             })
             .map(|row| row.unit)

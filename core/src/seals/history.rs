@@ -4,6 +4,7 @@
 //! refused before; each state is bounded by those before and after it as well as by its own trials.
 
 use super::{Bracket, Ground, Outcome, Trial};
+use crate::letters::capital;
 use crate::quantity::Span;
 use std::fmt;
 
@@ -159,6 +160,5 @@ fn words(wide: &Trial, narrow: &Trial, ground: bool) -> String {
     };
     let why = if ground { ", for grinding only widens a gap" } else { "" };
     let sentence = format!("{one}, {joint} {other}: one of the two is wrong{why}.");
-    let mut letters = sentence.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    capital(&sentence)
 }

@@ -97,7 +97,7 @@ impl Place {
     /// [`PlaceFault::Unreadable`].
     pub fn read(text: &str) -> Result<Self, PlaceFault> {
         const MOST: usize = 12;
-        Self::named(&text.trim().to_uppercase())
+        Self::named(&text.trim().to_ascii_uppercase())
             .ok_or_else(|| PlaceFault::Unreadable(text.trim().chars().take(MOST).collect()))
     }
 
