@@ -145,10 +145,10 @@ mod tests {
         let root = tempfile::tempdir().expect("a folder for this test");
         let rustlib = root.path().join("lib/rustlib");
         assert_eq!(library(root.path()), None, "an empty sysroot");
+        fs::create_dir_all(rustlib.join(TARGET).join("lib")).expect("library folder");
+        assert_eq!(library(root.path()), Some(Library::Ready), "with the library");
         fs::create_dir_all(rustlib.join("src/rust/library/std")).expect("source folder");
         fs::write(rustlib.join("src/rust/library/std/Cargo.toml"), "").expect("source");
-        assert_eq!(library(root.path()), Some(Library::FromSource), "with the source");
-        fs::create_dir_all(rustlib.join(TARGET).join("lib")).expect("library folder");
-        assert_eq!(library(root.path()), Some(Library::Ready), "with the library as well");
+        assert_eq!(library(root.path()), Some(Library::FromSource), "the source is preferred");
     }
 }

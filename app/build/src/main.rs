@@ -12,6 +12,7 @@
 mod arguments;
 mod bindings;
 mod compile;
+mod fonts;
 mod hash;
 mod optimise;
 mod serve;

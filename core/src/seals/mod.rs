@@ -3,7 +3,7 @@
 //! - [`Place`]: names of every place on an engine's rotors.
 //! - [`Leaf`], [`Stack`], [`LeafSet`]: the feeler leaves on the bench.
 //! - [`Trial`], [`Bracket`], [`History`]: from "goes" and "does not go" to bounds of the gap.
-//! - [`next_leaf`]: the leaf that decides most about a limit.
+//! - [`next_leaf()`]: the leaf that decides most about a limit.
 //! - [`advise`]: how much can be ground, and no stroke more.
 //! - [`hot_gap`]: the cold gap in the running engine.
 //! - [`assign`]: which seal goes where.
