@@ -3,11 +3,13 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`joints`]: threads, clamp, fits, press fits and the oil feed.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
 
 pub mod book;
+pub mod joints;
 pub mod limits;
 pub mod quantity;
 pub mod trochoid;
