@@ -15,6 +15,7 @@
 //! - [`oil_line`]: an outside oil feed.
 
 pub mod bounds;
+pub mod fits;
 pub mod threads;
 
 mod range;
