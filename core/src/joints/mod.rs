@@ -15,11 +15,19 @@
 //! - [`oil_line`]: an outside oil feed.
 
 pub mod bounds;
+pub mod clamp;
 pub mod fits;
+pub mod separation;
+pub mod slip;
+pub mod strength;
 pub mod threads;
 
+mod assumption;
+mod friction_rows;
 mod range;
 mod refusal;
+mod strength_rows;
 
+pub use assumption::Assumption;
 pub use range::Range;
 pub use refusal::Refusal;

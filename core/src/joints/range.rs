@@ -56,6 +56,15 @@ impl<Q: Copy + PartialOrd> Range<Q> {
         ])
     }
 
+    /// The sum of two ranges, end by end.
+    #[must_use]
+    pub fn plus(self, other: Self) -> Self
+    where
+        Q: std::ops::Add<Output = Q>,
+    {
+        Self { least: self.least + other.least, greatest: self.greatest + other.greatest }
+    }
+
     fn spanning<const N: usize>(values: [Q; N]) -> Self {
         values.into_iter().fold(Self::exactly(values[0]), |range, value| Self {
             least: if value < range.least { value } else { range.least },

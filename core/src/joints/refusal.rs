@@ -17,8 +17,14 @@ pub enum Refusal {
     BoreTooWide,
     /// A housing no wider than the pin in it.
     HousingTooSmall,
-    /// An inner radius not below the outer one.
-    RingInsideOut,
+    /// A clamp that may be nothing.
+    NoClamp,
+    /// An engine without rotors.
+    NoRotors,
+    /// A fastener without a free length.
+    NoSections,
+    /// A proof stress above the tensile strength.
+    ProofAboveTensile,
     /// Two viscosities at one temperature.
     SameTemperature,
     /// An oil that would get thicker with heat.
@@ -45,8 +51,15 @@ impl fmt::Display for Refusal {
             Self::HousingTooSmall => f.write_str(
                 "The housing around the pin must be wider than the pin. Check both diameters.",
             ),
-            Self::RingInsideOut => f.write_str(
-                "The inner radius of the joint face must be below the outer one. Swap them.",
+            Self::NoClamp => {
+                f.write_str("The clamp may be nothing. Give the preload of the bolts first.")
+            }
+            Self::NoRotors => f.write_str("No rotor counted. Give at least one."),
+            Self::NoSections => f.write_str(
+                "No length that can stretch. Give the free length and its diameter.",
+            ),
+            Self::ProofAboveTensile => f.write_str(
+                "The proof stress lies above the tensile strength. Check both, or swap them.",
             ),
             Self::SameTemperature => f.write_str(
                 "Both viscosities are given at one temperature. Give the second at another, as 40 and 100 °C.",

@@ -3,7 +3,9 @@
 //! Status of each figure: *P* read in the source or in agreeing transcriptions, *R* recomputed from
 //! the published definition, *M* from memory.
 
+mod clamp;
 mod fits;
+mod slip;
 mod threads;
 
 /// The one way figures are compared here: `within` is absolute.
