@@ -17,17 +17,22 @@
 pub mod bounds;
 pub mod clamp;
 pub mod fits;
+pub mod press;
 pub mod separation;
+pub mod sequence;
 pub mod slip;
 pub mod strength;
 pub mod threads;
 
 mod assumption;
 mod friction_rows;
+mod material;
+mod material_rows;
 mod range;
 mod refusal;
 mod strength_rows;
 
 pub use assumption::Assumption;
+pub use material::Material;
 pub use range::Range;
 pub use refusal::Refusal;

@@ -56,6 +56,12 @@ impl<Q: Copy + PartialOrd> Range<Q> {
         ])
     }
 
+    /// This range made wide enough to hold one more value.
+    #[must_use]
+    pub fn reaching(self, value: Q) -> Self {
+        Self::spanning([self.least, self.greatest, value])
+    }
+
     /// The sum of two ranges, end by end.
     #[must_use]
     pub fn plus(self, other: Self) -> Self

@@ -5,6 +5,8 @@
 
 mod clamp;
 mod fits;
+mod press;
+mod sequence;
 mod slip;
 mod threads;
 
