@@ -111,11 +111,11 @@ pub static TEMPERATURE: Bounds = row("A temperature", -196, 400, Unit::Celsius);
 /// Engine output.
 pub static POWER: Bounds = row("An output", 1, 2_000, Unit::Kilowatt);
 /// Oil through the line.
-pub static FLOW: Bounds = row("An oil flow", 1, 200_000, Unit::MillilitrePerMinute);
+pub static FLOW: Bounds = row("An oil flow", 1, 500_000, Unit::MillilitrePerMinute);
 /// The bore of a line.
-pub static LINE_BORE: Bounds = row("A line’s bore", 1, 50, Unit::Millimetre);
+pub static LINE_BORE: Bounds = row("A line’s bore", 1, 60, Unit::Millimetre);
 /// The length of a line.
-pub static LINE_LENGTH: Bounds = row("A line’s length", 0, 20_000, Unit::Millimetre);
+pub static LINE_LENGTH: Bounds = row("A line’s length", 0, 40_000, Unit::Millimetre);
 /// The roughness of a line's wall.
 pub static ROUGHNESS: Bounds = row("A wall’s roughness", 0, 500, Unit::Micrometre);
 /// The pressure there is to push the oil.
@@ -141,7 +141,9 @@ pub static CHAMBER_AREA: Plain = plain("A chamber’s area", 0.1, 2_000.0, "cm²
 pub static POISSON: Plain = plain("Poisson’s ratio", 0.0, 0.49, "");
 /// Linear expansion.
 pub static EXPANSION: Plain = plain("An expansion", 0.1, 40.0, "10⁻⁶/K");
-/// Kinematic viscosity.
+/// Kinematic viscosity in a line; thinner than any oil, so that water can be tried.
+pub static LINE_VISCOSITY: Plain = plain("A viscosity", 0.2, 20_000.0, "mm²/s");
+/// Kinematic viscosity of an oil's known points; below 2 the viscosity rule does not hold.
 pub static VISCOSITY: Plain = plain("A viscosity", 2.0, 20_000.0, "mm²/s");
 /// The density of an oil.
 pub static DENSITY: Plain = plain("A density", 600.0, 1_100.0, "kg/m³");

@@ -17,6 +17,7 @@
 pub mod bounds;
 pub mod clamp;
 pub mod fits;
+pub mod oil_line;
 pub mod press;
 pub mod separation;
 pub mod sequence;

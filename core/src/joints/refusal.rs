@@ -31,6 +31,10 @@ pub enum Refusal {
     ThickerWhenHot,
     /// Thinner than the viscosity rule holds for.
     TooThin,
+    /// A wall too rough for its bore.
+    TooRough,
+    /// A pressure that would push more or less oil than any feed carries.
+    BeyondFlow,
 }
 
 impl fmt::Display for Refusal {
@@ -66,6 +70,12 @@ impl fmt::Display for Refusal {
             ),
             Self::ThickerWhenHot => f.write_str(
                 "An oil gets thinner as it gets warmer, these two points say otherwise. Swap them.",
+            ),
+            Self::TooRough => f.write_str(
+                "The wall is rougher than a twentieth of the bore. Check both.",
+            ),
+            Self::BeyondFlow => f.write_str(
+                "This pressure gives a flow outside 0.001 to 500 L/min. Check the line and the pressure.",
             ),
             Self::TooThin => f.write_str(
                 "Below 2 mm²/s the viscosity rule does not hold. Ask for a lower temperature.",

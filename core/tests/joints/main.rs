@@ -5,6 +5,7 @@
 
 mod clamp;
 mod fits;
+mod oil_line;
 mod press;
 mod sequence;
 mod slip;

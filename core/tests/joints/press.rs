@@ -50,7 +50,7 @@ fn a_published_shrink_fit() {
     close(40.0 - 0.031_711, 39.968_289, 1e-9, "bore");
     // 38.4615 MPa · π · 40 · 20 mm² · 0.12 = 11.600 kN; 2p/(1 − ¼) = 102.564 MPa. R.
     close(found.push.least().get::<kilonewton>(), 11.600, 0.001, "push");
-    close(found.pin_hoop.least().get::<megapascal>(), 102.564, 0.001, "stress in the tube");
+    close(found.pin_hoop.least().get::<megapascal>(), 102.564, 0.002, "stress in the tube");
     assert_eq!(found.weakest, Assumption::Inputs, "everything known");
 }
 
