@@ -80,6 +80,10 @@ pub static DRILL: Bounds = row("A drill", 1, 50, Unit::Millimetre);
 pub static TORQUE: Bounds = row("A tightening torque", 1, 1_000, Unit::NewtonMetre);
 /// The force in one fastener.
 pub static PRELOAD: Bounds = row("A preload", 0, 500, Unit::Kilonewton);
+/// The clamp of all fasteners together.
+pub static CLAMP: Bounds = row("A clamp", 0, 10_000, Unit::Kilonewton);
+/// The torque a joint face must hold.
+pub static REACTION: Bounds = row("A reaction torque", 1, 100_000, Unit::NewtonMetre);
 /// The length of a fastener that is free to stretch.
 pub static FREE_LENGTH: Bounds = row("A free length", 1, 1_000, Unit::Millimetre);
 /// How much a fastener got longer.

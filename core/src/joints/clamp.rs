@@ -117,6 +117,13 @@ fn check_fastener(diameter: Length, nut_factor: Range<f64>) -> Result<(), Refusa
     Ok(())
 }
 
+fn check_preload(preload: Range<Force>) -> Result<(), Refusal> {
+    for force in [preload.least(), preload.greatest()] {
+        bounds::check(&PRELOAD, force.get::<kilonewton>())?;
+    }
+    Ok(())
+}
+
 /// How stiff the free length is: 1 / Σ(l / (A·E)).
 ///
 /// # Errors
@@ -144,12 +151,13 @@ fn give(section: &Section, modulus: Pressure) -> Result<Give, Refusal> {
 /// How much longer the free length gets under a preload, below proof load.
 ///
 /// # Errors
-/// As [`stiffness`].
+/// As [`stiffness`]; a preload out of [`PRELOAD`].
 pub fn stretch(
     preload: Range<Force>,
     sections: &[Section],
     modulus: Pressure,
 ) -> Result<Range<Length>, Refusal> {
+    check_preload(preload)?;
     let stiffness = stiffness(sections, modulus)?;
     Ok(preload.map(|force| force / stiffness))
 }
@@ -182,9 +190,7 @@ pub fn total_clamp(sets: &[Fasteners]) -> Result<Range<Force>, Refusal> {
     }
     let mut total = Range::exactly(Force::new::<kilonewton>(0.0));
     for set in sets {
-        for force in [set.preload.least(), set.preload.greatest()] {
-            bounds::check(&PRELOAD, force.get::<kilonewton>())?;
-        }
+        check_preload(set.preload)?;
         let count = f64::from(set.count);
         total = total.plus(set.preload.map(|force| force * count));
     }

@@ -26,6 +26,7 @@ pub mod strength;
 pub mod threads;
 
 mod assumption;
+mod caution;
 mod friction_rows;
 mod material;
 mod material_rows;
@@ -34,6 +35,7 @@ mod refusal;
 mod strength_rows;
 
 pub use assumption::Assumption;
+pub use caution::{ABOVE_ALL, Caution};
 pub use material::Material;
 pub use range::Range;
 pub use refusal::Refusal;

@@ -5,11 +5,11 @@
 //! *Mechanical Engineering Design*, section 8-7). C = 0 is the safe side for the faces.
 
 use super::assumption::spread;
-use super::bounds::{self, CHAMBER_AREA, FIRING_PRESSURE, LOAD_SHARE};
+use super::bounds::{self, CHAMBER_AREA, CLAMP, FIRING_PRESSURE, LOAD_SHARE};
 use super::{Assumption, Range, Refusal};
 use uom::si::area::square_centimeter;
 use uom::si::f64::{Area, Force, Pressure, Ratio};
-use uom::si::force::newton;
+use uom::si::force::{kilonewton, newton};
 use uom::si::pressure::bar;
 
 /// A chamber at one angle of the shaft.
@@ -37,7 +37,7 @@ pub struct Separation {
 /// The separating force of chambers firing at once, against a clamp.
 ///
 /// # Errors
-/// A pressure out of [`FIRING_PRESSURE`], an area out of [`CHAMBER_AREA`], a share out of
+/// A clamp out of [`CLAMP`], a pressure out of [`FIRING_PRESSURE`], an area out of [`CHAMBER_AREA`], a share out of
 /// [`LOAD_SHARE`]; [`Refusal::NoClamp`] where the clamp may be nothing.
 pub fn separation(
     clamp: Range<Force>,
@@ -45,9 +45,7 @@ pub fn separation(
     fastener_share: Range<f64>,
 ) -> Result<Separation, Refusal> {
     let nothing = Force::new::<newton>(0.0);
-    if clamp.least() <= nothing {
-        return Err(Refusal::NoClamp);
-    }
+    check_clamp(clamp)?;
     LOAD_SHARE.check(fastener_share.least())?;
     LOAD_SHARE.check(fastener_share.greatest())?;
     let mut force = Range::exactly(nothing);
@@ -69,4 +67,12 @@ pub fn separation(
             (Assumption::LoadShare, spread(fastener_share.map(|share| 1.0 - share))),
         ]),
     })
+}
+
+/// A clamp that is there: a newton at the least.
+pub(super) fn check_clamp(clamp: Range<Force>) -> Result<(), Refusal> {
+    for force in [clamp.least(), clamp.greatest()] {
+        bounds::check(&CLAMP, force.get::<kilonewton>())?;
+    }
+    if clamp.least() >= Force::new::<newton>(1.0) { Ok(()) } else { Err(Refusal::NoClamp) }
 }

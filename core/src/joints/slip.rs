@@ -5,15 +5,16 @@
 
 use super::assumption::spread;
 use super::bounds::{
-    self, CIRCLE, FRICTION, PEAK_FACTOR, PIN, PIN_BORE, POWER, SEAT, SPEED, STRENGTH,
+    self, CIRCLE, FRICTION, PEAK_FACTOR, PIN, PIN_BORE, POWER, REACTION, SEAT, SPEED, STRENGTH,
 };
+use super::separation::check_clamp;
 use super::{Assumption, Range, Refusal};
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::f64::{AngularVelocity, Area, Energy, Force, Length, Power, Pressure, Ratio, Torque};
-use uom::si::force::newton;
 use uom::si::length::millimeter;
 use uom::si::power::kilowatt;
 use uom::si::pressure::megapascal;
+use uom::si::torque::newton_meter;
 
 /// The dowels across one joint face.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -83,7 +84,7 @@ pub fn reaction(
 /// What holds a face against a reaction torque.
 ///
 /// # Errors
-/// Any input out of its bounds; a hole through a dowel no smaller than the dowel.
+/// Any input out of its bounds; [`Refusal::NoClamp`] where the clamp may be nothing; a hole through a dowel no smaller than the dowel.
 pub fn slip(
     clamp: Range<Force>,
     circle: Length,
@@ -95,8 +96,9 @@ pub fn slip(
     FRICTION.check(friction.least())?;
     FRICTION.check(friction.greatest())?;
     check_dowels(dowels)?;
-    if clamp.least() < Force::new::<newton>(0.0) {
-        return Err(Refusal::NoClamp);
+    check_clamp(clamp)?;
+    for torque in [reaction.least(), reaction.greatest()] {
+        bounds::check(&REACTION, torque.get::<newton_meter>())?;
     }
     let peak = (Assumption::PeakFactor, spread(reaction));
     let torque = |force: Force, radius: Length| Torque::from(force * radius);

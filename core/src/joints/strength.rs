@@ -35,7 +35,7 @@ impl PropertyClass {
         ROWS.iter().map(Self)
     }
 
-    /// The class as it is marked on the head: `10.9`, `grade 8`, `8` for grade 8 alone stays unknown.
+    /// The class of a name: `10.9`, `10,9`, `grade 8`.
     #[must_use]
     pub fn named(name: &str) -> Option<Self> {
         let name = name.trim().to_lowercase().replace(',', ".");

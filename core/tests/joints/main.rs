@@ -3,6 +3,7 @@
 //! Status of each figure: *P* read in the source or in agreeing transcriptions, *R* recomputed from
 //! the published definition, *M* from memory.
 
+mod bad_input;
 mod clamp;
 mod fits;
 mod oil_line;

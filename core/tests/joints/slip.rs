@@ -77,6 +77,13 @@ fn separation_refuses_what_makes_no_sense() {
         "The clamp may be nothing. Give the preload of the bolts first.",
         "no clamp"
     );
+    let hardly = separation(kn(1e-300, 10.0), &[chamber(1.0, 2.0, 50.0)], plain(0.0, 0.0));
+    assert_eq!(hardly, Err(Refusal::NoClamp), "a share of hardly any clamp is no number");
+    assert_eq!(
+        sentence(kn(1.0, 20_000.0), chamber(1.0, 2.0, 50.0), plain(0.0, 0.0)),
+        "A clamp lies between 0 and 10000 kN. Check the decimal point and the unit.",
+        "too much clamp"
+    );
     assert_eq!(
         sentence(kn(1.0, 10.0), chamber(1.0, 400.0, 50.0), plain(0.0, 0.0)),
         "A firing pressure lies between 0 and 300 bar. Check the decimal point and the unit.",
@@ -203,6 +210,14 @@ fn slip_refuses_what_makes_no_sense() {
         "A pin’s diameter lies between 1 and 200 mm. Check the decimal point and the unit.",
         "diameter"
     );
+    let idle = slip(kn(1.0, 2.0), mm(120.0), plain(0.1, 0.2), &dowels(), nm(0.0, 1.0));
+    assert_eq!(
+        idle.expect_err("refused").to_string(),
+        "A reaction torque lies between 1 and 100000 N·m. Check the decimal point and the unit.",
+        "reaction"
+    );
+    let loose = slip(kn(0.0, 2.0), mm(120.0), plain(0.1, 0.2), &dowels(), nm(1.0, 1.0));
+    assert_eq!(loose, Err(Refusal::NoClamp), "no clamp");
     assert_eq!(
         sentence(plain(0.1, 0.2), Dowels { seat: mm(0.0), ..dowels() }, 120.0),
         "A seat’s length lies between 1 and 500 mm. Check the decimal point and the unit.",
