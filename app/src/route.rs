@@ -104,7 +104,8 @@ impl Route {
 
 /// Ids and places are letters, digits and hyphens; anything else is no address of ours.
 fn plain(text: &str) -> Option<String> {
-    let fits = !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
+    let fits =
+        !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
     fits.then(|| text.to_owned())
 }
 
@@ -145,7 +146,16 @@ mod tests {
 
     #[test]
     fn nonsense_leads_to_the_bench() {
-        for hash in ["", "#", "#/", "#/nowhere", "#/slot/9X-ZZ", "#/check/<b>", "#/limits/sandwich", "#/check/a/b/c"] {
+        for hash in [
+            "",
+            "#",
+            "#/",
+            "#/nowhere",
+            "#/slot/9X-ZZ",
+            "#/check/<b>",
+            "#/limits/sandwich",
+            "#/check/a/b/c",
+        ] {
             assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
         }
     }

@@ -43,7 +43,15 @@ impl Default for Settings {
             left_handed: false,
             buzz: false,
             build: None,
-            favourites: ["side-seal-gap-na", "side-seal-gap-fi", "end-play", "apex-seal-height", "side-housing-warp"].map(str::to_owned).to_vec(),
+            favourites: [
+                "side-seal-gap-na",
+                "side-seal-gap-fi",
+                "end-play",
+                "apex-seal-height",
+                "side-housing-warp",
+            ]
+            .map(str::to_owned)
+            .to_vec(),
             units: Vec::new(),
         }
     }

@@ -7,6 +7,9 @@ use std::process::{Command, Stdio};
 
 const TARGET: &str = "wasm32-unknown-unknown";
 
+/// The oldest minor version of Rust 1 that the workspace compiles with, from its manifest.
+const RUST: &str = env!("CARGO_PKG_RUST_VERSION");
+
 /// What a rustc can do for the target.
 #[derive(Debug, PartialEq)]
 enum Library {
@@ -25,7 +28,8 @@ pub(crate) fn compile(workspace: &Workspace) -> Result<PathBuf> {
     // Rustup's or the person's own first, then the one Debian packages bring.
     let (bin, library) = [None, Some(Path::new("/usr/bin"))]
         .into_iter()
-        .filter_map(|bin| Some((bin, library(&sysroot(bin)?)?)))
+        .filter(|bin| ask(*bin, &["--version"]).is_some_and(|words| is_new_enough(&words)))
+        .filter_map(|bin| Some((bin, library(Path::new(&ask(bin, &["--print", "sysroot"])?))?)))
         .min_by_key(|(_, library)| *library != Library::Ready)
         .context(
             "no Rust compiler here can make WebAssembly; run app/setup, \
@@ -74,11 +78,18 @@ fn tool(bin: Option<&Path>, name: &str) -> Command {
     command
 }
 
-fn sysroot(bin: Option<&Path>) -> Option<PathBuf> {
-    let output =
-        tool(bin, "rustc").args(["--print", "sysroot"]).stderr(Stdio::null()).output().ok()?;
+/// What a rustc answers, if there is one and it does.
+fn ask(bin: Option<&Path>, question: &[&str]) -> Option<String> {
+    let output = tool(bin, "rustc").args(question).stderr(Stdio::null()).output().ok()?;
     let words = String::from_utf8(output.stdout).ok()?;
-    output.status.success().then(|| PathBuf::from(words.trim_end()))
+    output.status.success().then(|| words.trim_end().to_owned())
+}
+
+/// Whether a compiler that says `version` of itself can compile this workspace: Debian's plain rustc
+/// often can't.
+fn is_new_enough(version: &str) -> bool {
+    let minor = |text: &str| text.split('.').nth(1)?.parse::<u32>().ok();
+    version.starts_with("rustc 1.") && minor(version) >= minor(RUST)
 }
 
 fn library(sysroot: &Path) -> Option<Library> {
@@ -106,6 +117,14 @@ fn remapped(workspace: &Workspace) -> String {
 mod tests {
     use super::*;
     use std::fs;
+
+    #[test]
+    fn a_compiler_older_than_the_manifest_allows_is_passed_over() {
+        assert!(is_new_enough("rustc 1.95.0 (59807616e 2026-04-14)"), "the oldest allowed");
+        assert!(is_new_enough("rustc 1.103.1"), "a newer one");
+        assert!(!is_new_enough("rustc 1.63.0"), "an older one");
+        assert!(!is_new_enough("not a compiler"), "something else");
+    }
 
     #[test]
     fn a_ready_library_is_told_from_its_source_and_from_neither() {

@@ -89,29 +89,19 @@ pub(crate) fn assemble(source: &Source) -> Result<Site> {
         files.insert(name.clone(), bytes.to_vec());
         (name, Sum::of(bytes).integrity())
     };
-    let (wasm, wasm_integrity) = add("pitleaf.wasm", &source.wasm);
+    let (wasm, _) = add("pitleaf.wasm", &source.wasm);
     let (script, script_integrity) = add("pitleaf.js", source.script.as_bytes());
     let (sheet, sheet_integrity) = add("pitleaf.css", source.stylesheet.css.as_bytes());
-    let module = [
-        ("script", script.as_str()),
-        ("wasm", wasm.as_str()),
-        ("wasm-integrity", wasm_integrity.as_str()),
-    ];
+    let module = [("script", script.as_str()), ("wasm", wasm.as_str())];
     let (start, start_integrity) = add("start.js", fill(START, &module)?.as_bytes());
-    let page = fill(
-        &source.page,
-        &[
-            module.as_slice(),
-            &[
-                ("script-integrity", &script_integrity),
-                ("stylesheet", &sheet),
-                ("stylesheet-integrity", &sheet_integrity),
-                ("start", &start),
-                ("start-integrity", &start_integrity),
-            ],
-        ]
-        .concat(),
-    )?;
+    let parts = [
+        ("script-integrity", script_integrity.as_str()),
+        ("stylesheet", &sheet),
+        ("stylesheet-integrity", &sheet_integrity),
+        ("start", &start),
+        ("start-integrity", &start_integrity),
+    ];
+    let page = fill(&source.page, &[module.as_slice(), parts.as_slice()].concat())?;
     files.insert("index.html".to_owned(), page.into_bytes());
     ensure!(!files.contains_key(WORKER_NAME), "public/{WORKER_NAME} would hide the build's own");
     let worker = worker(&files)?;
@@ -196,9 +186,7 @@ mod tests {
     fn the_page_names_each_part_with_its_integrity() {
         let site = assemble(&source()).expect("a site");
         let page = text(&site, "index.html");
-        for (start, end) in
-            [("start-", ".js"), ("pitleaf-", ".js"), ("pitleaf-", ".css"), ("pitleaf-", ".wasm")]
-        {
+        for (start, end) in [("start-", ".js"), ("pitleaf-", ".js"), ("pitleaf-", ".css")] {
             let name = named_like(&site, start, end);
             let integrity = Sum::of(&site.files[name]).integrity();
             let element = page
@@ -207,6 +195,10 @@ mod tests {
                 .unwrap_or_else(|| panic!("{name} is not in the page"));
             assert!(element.contains(&format!("integrity=\"{integrity}\"")), "{element}");
         }
+        let wasm = named_like(&site, "pitleaf-", ".wasm");
+        assert!(page.contains(&format!("href=\"{wasm}\"")), "the page does not preload {wasm}");
+        let start = text(&site, named_like(&site, "start-", ".js"));
+        assert!(start.contains(wasm), "the start script does not load {wasm}");
     }
 
     #[test]

@@ -31,8 +31,10 @@ const checked = async (response, wanted) => {
 
 const keep = async (cache, name, wanted) => {
   const url = at(name);
-  // What an older version or an interrupted installation already has need not be sent again.
+  // From the nearest place that has the right bytes: an older version or an interrupted installation,
+  // what the page itself has just loaded, and only then the host again, past every cache between.
   const file = await checked(await caches.match(url), wanted)
+    ?? await checked(await fetch(url), wanted)
     ?? await checked(await fetch(url, { cache: "reload" }), wanted);
   if (!file) throw new Error(`${name} did not arrive as it was built`);
   await cache.put(url, file);

@@ -8,11 +8,12 @@
 
 const sentence = (error) => typeof WebAssembly === "object"
   ? `Pitleaf could not start. Load the page again; if this stays, the reason to pass on is: ${error.message ?? error}`
-  : "This browser can't run Pitleaf, because it has no WebAssembly. A current Firefox, Chrome, Edge or Safari can.";
+  : "This browser can't run Pitleaf, because it has no WebAssembly. A browser of the last few years that is kept up to date can.";
 
 const start = async () => {
+  // Without an integrity of its own, so that it is compiled while it arrives; its name is its hash.
   const { default: init } = await import("./{{script}}");
-  await init({ module_or_path: fetch("./{{wasm}}", { integrity: "{{wasm-integrity}}" }) });
+  await init({ module_or_path: "./{{wasm}}" });
   document.getElementById("start")?.remove();
 };
 

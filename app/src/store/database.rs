@@ -4,7 +4,9 @@ use js_sys::{Array, Function, Object, Promise, Reflect};
 use std::fmt;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{DomException, IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction};
+use web_sys::{
+    DomException, IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction,
+};
 
 const NAME: &str = "pitleaf";
 const VERSION: u32 = 1;

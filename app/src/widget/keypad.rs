@@ -6,7 +6,9 @@ use leptos::prelude::*;
 use pitleaf_core::quantity::Unit;
 
 /// A press that acts at touch-down, and still answers keyboards and screen readers, which send only a click.
-fn on_press(act: impl Fn() + Clone + 'static) -> (impl Fn(leptos::ev::PointerEvent) + Clone, impl Fn(leptos::ev::MouseEvent) + Clone) {
+fn on_press(
+    act: impl Fn() + Clone + 'static,
+) -> (impl Fn(leptos::ev::PointerEvent) + Clone, impl Fn(leptos::ev::MouseEvent) + Clone) {
     let app = app();
     let touched = StoredValue::new(false);
     let by_touch = {

@@ -32,15 +32,18 @@ fn x(place: f64) -> f64 {
 fn picture(limit: &Limit, unit: Unit, rule: &Rule) -> impl IntoView + use<> {
     let (start, end) = (x(rule.lower.unwrap_or(0.0)), x(rule.upper.unwrap_or(1.0)));
     let figure = |at: Option<f64>, text: Option<String>, anchor: &'static str| {
-        at.zip(text).map(|(at, text)| view! { <text x=x(at) y="66" text-anchor=anchor>{text}</text> })
+        at.zip(text)
+            .map(|(at, text)| view! { <text x=x(at) y="66" text-anchor=anchor>{text}</text> })
     };
     let lower = limit.lower.as_ref().map(|edge| edge.show(unit, Rounding::Up));
     let upper = limit.upper.as_ref().map(|edge| edge.show(unit, Rounding::Down));
     let both = rule.lower.is_some() && rule.upper.is_some();
     let close = both && end - start < 150.0;
-    let wear = rule.wear.map(x).map(|at| view! {
-        <path class="wear" d=format!("M{at} 20v30")/>
-        <text class="small" x=at y="14" text-anchor="middle">"worn"</text>
+    let wear = rule.wear.map(x).map(|at| {
+        view! {
+            <path class="wear" d=format!("M{at} 20v30")/>
+            <text class="small" x=at y="14" text-anchor="middle">"worn"</text>
+        }
     });
     let hand = rule.reading.map(|at| {
         let at = x(at);
@@ -65,8 +68,8 @@ fn picture(limit: &Limit, unit: Unit, rule: &Rule) -> impl IntoView + use<> {
                     <path d="M0 0v7" class="hatch"/>
                 </pattern>
             </defs>
-            {rule.lower.map(|_| view! { <rect class="outside" x=LEFT y="26" width=(start - LEFT).max(0.0) height="18"/> })}
-            {rule.upper.map(|_| view! { <rect class="outside" x=end y="26" width=(LEFT + WIDTH - end).max(0.0) height="18"/> })}
+            {rule.lower.map(|_| view! { <rect fill="url(#outside)" x=LEFT y="26" width=(start - LEFT).max(0.0) height="18"/> })}
+            {rule.upper.map(|_| view! { <rect fill="url(#outside)" x=end y="26" width=(LEFT + WIDTH - end).max(0.0) height="18"/> })}
             <rect class="inside" x=start y="24" width=(end - start).max(1.0) height="22"/>
             {wear}
             {hand}
