@@ -8,7 +8,7 @@ use pitleaf_core::joints::separation::{Chamber, separation};
 use pitleaf_core::joints::sequence::Order;
 use pitleaf_core::joints::slip::{Dowels, reaction, slip};
 use pitleaf_core::joints::threads::{Drill, find_ports, find_threads};
-use pitleaf_core::joints::{Material, Range, bounds};
+use pitleaf_core::joints::{Material, Range, Refusal, bounds};
 use pitleaf_core::quantity::{Amount, Bounds, Reading, Unit};
 use proptest::prelude::*;
 use uom::si::angular_velocity::revolution_per_minute;
@@ -305,4 +305,48 @@ fn plain_numbers_are_read_within_their_bounds() {
         "a word"
     );
     assert_eq!(bounds::NUT_FACTOR.read("0,18"), Ok(0.18), "a comma");
+}
+
+/// A reading at the edge is taken by the calculator too, though its float may lie a rounding outside.
+#[test]
+fn readings_at_the_edges_are_reckoned_with() {
+    let edge = |row: &'static Bounds| {
+        [row.lowest, row.highest].map(|whole| {
+            Reading::read(&whole.to_string(), row.unit, row).expect("an edge").amount()
+        })
+    };
+    let line = |bore: Length, length: Length| Line {
+        bore,
+        length,
+        roughness: mm(0.0),
+        fittings: Vec::new(),
+    };
+    let state = OilState {
+        viscosity: KinematicViscosity::new::<square_millimeter_per_second>(14.0),
+        density: MassDensity::new::<kilogram_per_cubic_meter>(860.0),
+    };
+    for flow in edge(&bounds::FLOW).map(|flow| flow.flow().expect("a flow")) {
+        for bore in edge(&bounds::LINE_BORE).map(|bore| bore.length().expect("a length")) {
+            for length in
+                edge(&bounds::LINE_LENGTH).map(|length| length.length().expect("a length"))
+            {
+                let drop = line(bore, length).drop(&state, flow);
+                assert!(drop.is_ok(), "{flow:?} {bore:?} {length:?}: {drop:?}");
+            }
+        }
+    }
+    for torque in edge(&bounds::TORQUE).map(|torque| torque.torque().expect("a torque")) {
+        for size in edge(&bounds::THREAD_DIAMETER).map(|size| size.length().expect("a length")) {
+            let found = preload(torque, size, Range::exactly(0.2), 0.25);
+            assert!(found.is_ok(), "{torque:?} {size:?}: {found:?}");
+        }
+    }
+    for warmth in edge(&bounds::TEMPERATURE).map(|warmth| warmth.temperature().expect("one")) {
+        let celsius = ThermodynamicTemperature::new::<degree_celsius>;
+        let thick = KinematicViscosity::new::<square_millimeter_per_second>;
+        let oil = Oil::through((warmth, thick(50.0)), (celsius(20.0), thick(60.0)));
+        let named =
+            |fault: &Refusal| matches!(fault, Refusal::Quantity(_) | Refusal::OutOfBounds(_));
+        assert!(!oil.as_ref().is_err_and(named), "{warmth:?}: {oil:?}");
+    }
 }

@@ -145,7 +145,7 @@ fn tap_drills_and_engagement_are_the_published_ones() {
     }
 }
 
-/// ASME B94.11M. M, and R in that the sizes must fall with the number and rise with the letter.
+/// ASME B94.11M. Sizes to number 51 and letter K in agreeing transcriptions (P), and R in that the sizes must fall with the number and rise with the letter.
 #[test]
 fn drills_stand_in_order_and_are_found_by_their_names() {
     let sizes = |kind: DrillKind| -> Vec<f64> {
@@ -160,6 +160,22 @@ fn drills_stand_in_order_and_are_found_by_their_names() {
     for kind in [DrillKind::Letter, DrillKind::Fraction, DrillKind::Metric] {
         let sizes = sizes(kind);
         assert!(sizes.is_sorted_by(|a, b| a < b), "{kind:?}: {sizes:?}");
+    }
+    for (drill, inches) in [
+        (Drill::Number(1), 0.2280),
+        (Drill::Number(7), 0.2010),
+        (Drill::Number(10), 0.1935),
+        (Drill::Number(20), 0.1610),
+        (Drill::Number(29), 0.1360),
+        (Drill::Number(30), 0.1285),
+        (Drill::Number(40), 0.0980),
+        (Drill::Number(50), 0.0700),
+        (Drill::Letter('A'), 0.234),
+        (Drill::Letter('F'), 0.257),
+        (Drill::Letter('K'), 0.281),
+    ] {
+        let size = drill.diameter().expect("a drill has a diameter").value(Unit::Inch);
+        close(size, inches, 1e-12, &drill.to_string());
     }
     for (name, wanted, text) in [
         ("#7", Drill::Number(7), "no. 7"),
@@ -295,6 +311,12 @@ fn a_measured_thread_is_named() {
     let twenty = Measured::pitch_of_count(20.0).expect("within bounds");
     let nut = Measured { side: Side::Inside, pitch: Some(twenty), ..outside(11.45, 1.0) };
     assert_eq!(names(&nut), ["1/2-20 UNF"], "a nut");
+}
+
+/// 13.95 mm lies nearer to the middle of what a 9/16-12 may measure; the pitch of 2.04 mm says M14.
+#[test]
+fn the_pitch_outweighs_the_diameter() {
+    assert_eq!(names(&outside(13.95, 2.04)), ["M14 × 2", "9/16-12 UNC"], "order");
 }
 
 /// Every thread of the tables is first among its own candidates, cut at the middle of its room.
