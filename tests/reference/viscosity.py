@@ -1,7 +1,7 @@
-"""Viscosity at temperature: Walther's rule (ASTM D341) solved anew, and published oils.
+"""Viscosity at temperature: Walther's rule (ASTM D341) solved anew, one published oil and two from memory.
 
 Random pairs of points from a fixed seed go through core/examples/reference_joints.rs. The reference
-solves the rule's two equations as a linear system and works in logarithms of base e. The published oils
+solves the rule's two equations as a linear system and works in logarithms of base e. The last two oils
 were measured at three temperatures: the middle one is asked for from the outer two.
 Ends with 1 at any difference.
 """
@@ -76,7 +76,7 @@ def main():
     print(f"viscosity: {PAIRS} pairs of points, {failed} differ, worst of the rest {worst:.1e}")
     for (name, _, middle, _, room), answer in zip(OILS, answers[PAIRS:]):
         off = abs(float(answer) / middle[1] - 1)
-        print(f"viscosity: {name} at {middle[0]} °C: {float(answer):.4g}, published {middle[1]}, off {off:.2%}")
+        print(f"viscosity: {name} at {middle[0]} °C: {float(answer):.4g}, given as {middle[1]}, off {off:.2%}")
         failed += off > room
     return 1 if failed else 0
 
