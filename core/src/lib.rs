@@ -3,6 +3,7 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`joints`]: threads, clamp, fits, press fits and the oil feed.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`seals`]: places, leaves and brackets, grinding, growth, which seal goes where.
 //! - [`book`]: the entries of a build, and what they add up to.
@@ -10,6 +11,7 @@
 
 pub mod book;
 mod letters;
+pub mod joints;
 pub mod limits;
 pub mod quantity;
 pub mod seals;

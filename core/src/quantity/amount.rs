@@ -135,6 +135,62 @@ impl Amount {
         })
     }
 
+    /// As a force on [`uom`]; none if it isn't one.
+    #[must_use]
+    pub fn force(self) -> Option<si::Force> {
+        (self.dimension == Dimension::Force)
+            .then(|| si::Force::new::<uom::si::force::newton>(self.value(Unit::Newton)))
+    }
+
+    /// As a power on [`uom`]; none if it isn't one.
+    #[must_use]
+    pub fn power(self) -> Option<si::Power> {
+        (self.dimension == Dimension::Power)
+            .then(|| si::Power::new::<uom::si::power::watt>(self.value(Unit::Watt)))
+    }
+
+    /// As a volume flow on [`uom`]; none if it isn't one.
+    #[must_use]
+    pub fn flow(self) -> Option<si::VolumeRate> {
+        (self.dimension == Dimension::Flow).then(|| {
+            si::VolumeRate::new::<uom::si::volume_rate::liter_per_minute>(
+                self.value(Unit::LitrePerMinute),
+            )
+        })
+    }
+
+    /// The amount nearest to a force on [`uom`].
+    #[must_use]
+    pub fn of_force(force: si::Force) -> Option<Self> {
+        Self::nearest(force.get::<uom::si::force::newton>(), Unit::Newton)
+    }
+
+    /// The amount nearest to a torque on [`uom`].
+    #[must_use]
+    pub fn of_torque(torque: si::Torque) -> Option<Self> {
+        Self::nearest(torque.get::<uom::si::torque::newton_meter>(), Unit::NewtonMetre)
+    }
+
+    /// The amount nearest to a pressure or stress on [`uom`].
+    #[must_use]
+    pub fn of_pressure(pressure: si::Pressure) -> Option<Self> {
+        Self::nearest(pressure.get::<uom::si::pressure::kilopascal>(), Unit::Kilopascal)
+    }
+
+    /// The amount nearest to a volume flow on [`uom`].
+    #[must_use]
+    pub fn of_flow(flow: si::VolumeRate) -> Option<Self> {
+        let per_minute = flow.get::<uom::si::volume_rate::liter_per_minute>();
+        Self::nearest(per_minute, Unit::LitrePerMinute)
+    }
+
+    /// The amount nearest to a temperature on [`uom`].
+    #[must_use]
+    pub fn of_temperature(temperature: si::ThermodynamicTemperature) -> Option<Self> {
+        let kelvin = temperature.get::<uom::si::thermodynamic_temperature::kelvin>();
+        Self::nearest(kelvin, Unit::Kelvin)
+    }
+
     /// The amount nearest to a length on [`uom`].
     #[must_use]
     pub fn of_length(length: si::Length) -> Option<Self> {

@@ -1,0 +1,15 @@
+//! ISO 286 limits and fits, above 3 and up to 120 mm, and the fit of any pair of limits.
+//!
+//! The tables hold the standard's fundamental deviations and tolerances; limits follow from them by
+//! its rules. What the standard does not define is refused with a sentence, never filled in.
+
+mod class;
+mod deviation_rows;
+mod fault;
+mod fit;
+mod limits;
+
+pub use class::{Class, Letter};
+pub use fault::FitFault;
+pub use fit::{Fit, FitKind, Sizes};
+pub use limits::{Limits, limits};

@@ -1,0 +1,17 @@
+//! Nut factors and the scatter of ways of tightening. The builder's own figures stand above these.
+
+/// Nut factors K in T = K·d·F: condition, K. Shigley, *Mechanical Engineering Design*, 9th edition,
+/// table 8-15 (published).
+pub(super) const NUT_FACTORS: &[(&str, f64)] = &[
+    ("Black finish, dry", 0.30),
+    ("Zinc plated", 0.20),
+    ("Lubricated", 0.18),
+    ("Anti-seize", 0.12),
+];
+
+/// Scatter of the preload, either way: way of tightening, share. NASA-STD-5020B, table 3 (published).
+pub(super) const SCATTERS: &[(&str, f64)] = &[
+    ("Torque wrench, dry", 0.35),
+    ("Torque wrench, lubricated", 0.25),
+    ("Measured stretch", 0.10),
+];

@@ -1,0 +1,92 @@
+//! Metals of pins and housings, and what counts for a press fit.
+
+use super::bounds::{self, EXPANSION, MODULUS, POISSON};
+use super::material_rows::ROWS;
+use super::{Range, Refusal};
+use uom::si::f64::{Pressure, TemperatureCoefficient, ThermodynamicTemperature};
+use uom::si::pressure::{gigapascal, megapascal};
+use uom::si::temperature_coefficient::per_kelvin;
+use uom::si::thermodynamic_temperature::degree_celsius;
+
+/// A metal.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Material {
+    name: String,
+    modulus: Range<Pressure>,
+    poisson: f64,
+    expansion: TemperatureCoefficient,
+    warmest: ThermodynamicTemperature,
+}
+
+impl Material {
+    /// The metals of the tables (Callister, appendix B).
+    #[must_use]
+    pub fn usual() -> Vec<Self> {
+        let gpa = Pressure::new::<gigapascal>;
+        ROWS.iter()
+            .map(|row| Self {
+                name: row.0.to_owned(),
+                modulus: Range::exactly(gpa(row.1)).reaching(gpa(row.2)),
+                poisson: row.3,
+                expansion: TemperatureCoefficient::new::<per_kelvin>(row.4 * 1e-6),
+                warmest: ThermodynamicTemperature::new::<degree_celsius>(row.5.into()),
+            })
+            .collect()
+    }
+
+    /// The metal of the tables with a name.
+    #[must_use]
+    pub fn named(name: &str) -> Option<Self> {
+        Self::usual().into_iter().find(|metal| metal.name == name)
+    }
+
+    /// A metal of the builder's own; `warmest` is as hot as it may be made.
+    ///
+    /// # Errors
+    /// A modulus out of [`MODULUS`], Poisson's ratio out of [`POISSON`], an expansion out of
+    /// [`EXPANSION`], a temperature out of [`bounds::TEMPERATURE`].
+    pub fn own(
+        name: &str,
+        modulus: Range<Pressure>,
+        poisson: f64,
+        expansion: TemperatureCoefficient,
+        warmest: ThermodynamicTemperature,
+    ) -> Result<Self, Refusal> {
+        bounds::check(&MODULUS, modulus.least().get::<megapascal>())?;
+        bounds::check(&MODULUS, modulus.greatest().get::<megapascal>())?;
+        POISSON.check(poisson)?;
+        EXPANSION.check(expansion.get::<per_kelvin>() * 1e6)?;
+        bounds::check(&bounds::TEMPERATURE, warmest.get::<degree_celsius>())?;
+        Ok(Self { name: name.to_owned(), modulus, poisson, expansion, warmest })
+    }
+
+    /// Its name.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+
+    /// Young's modulus.
+    #[must_use]
+    pub fn modulus(&self) -> Range<Pressure> {
+        self.modulus
+    }
+
+    /// Poisson's ratio.
+    #[must_use]
+    pub fn poisson(&self) -> f64 {
+        self.poisson
+    }
+
+    /// Linear expansion.
+    #[must_use]
+    pub fn expansion(&self) -> TemperatureCoefficient {
+        self.expansion
+    }
+
+    /// As hot as it may be made.
+    #[must_use]
+    pub fn warmest(&self) -> ThermodynamicTemperature {
+        self.warmest
+    }
+}

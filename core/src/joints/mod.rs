@@ -1,0 +1,41 @@
+//! Joints: studs, dowels, threads, fits, and the oil they cut off.
+//!
+//! Typed text becomes a [`Reading`](crate::quantity::Reading) against a row of [`bounds`]; calculators
+//! take and give `uom` quantities. Where friction, a material or a measurement is not known to a
+//! figure, the answer is a [`Range`], and the weakest assumption behind it is named.
+//!
+//! - [`threads`]: what a thread is, the drill for it, and what thread this might be.
+//! - [`strength`]: property classes and their proof loads.
+//! - [`clamp`]: torque, preload, stretch, and the clamp of a set of bolts and studs.
+//! - [`separation`]: firing pressure against the clamp.
+//! - [`slip`]: friction and dowels against the reaction torque.
+//! - [`sequence`]: the order of tightening.
+//! - [`fits`]: ISO 286 limits and fits, and the fit of a measured pair.
+//! - [`press`]: press fits by Lamé.
+//! - [`oil_line`]: an outside oil feed.
+
+pub mod bounds;
+pub mod clamp;
+pub mod fits;
+pub mod oil_line;
+pub mod press;
+pub mod separation;
+pub mod sequence;
+pub mod slip;
+pub mod strength;
+pub mod threads;
+
+mod assumption;
+mod caution;
+mod friction_rows;
+mod material;
+mod material_rows;
+mod range;
+mod refusal;
+mod strength_rows;
+
+pub use assumption::Assumption;
+pub use caution::{ABOVE_ALL, Caution};
+pub use material::Material;
+pub use range::Range;
+pub use refusal::Refusal;

@@ -1,0 +1,129 @@
+//! What a bolt's material bears: property classes, or a stated material.
+
+use super::bounds::{self, STRENGTH};
+use super::strength_rows::{ROWS, Row};
+use super::{Range, Refusal};
+use crate::quantity::Amount;
+use uom::si::f64::{Area, Force, Pressure, Ratio};
+use uom::si::pressure::megapascal;
+
+/// A property class of the tables; thread diameters up to 16 mm (ISO) or 1 in (SAE).
+#[derive(Clone, Copy)]
+pub struct PropertyClass(&'static Row);
+
+/// The stresses a material bears.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Strength {
+    proof: Pressure,
+    tensile: Pressure,
+}
+
+/// What a share of proof load means for the bolt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ProofVerdict {
+    /// Below proof load at its greatest.
+    Holds,
+    /// Below proof load at its least, above it at its greatest.
+    MayYield,
+    /// Above proof load even at its least.
+    Yields,
+}
+
+impl PropertyClass {
+    /// Every class.
+    pub fn all() -> impl Iterator<Item = Self> {
+        ROWS.iter().map(Self)
+    }
+
+    /// The class of a name: `10.9`, `10,9`, `grade 8`.
+    #[must_use]
+    pub fn named(name: &str) -> Option<Self> {
+        let name = name.trim().to_lowercase().replace(',', ".");
+        Self::all().find(|class| class.name() == name)
+    }
+
+    /// Its name.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        self.0.0
+    }
+
+    /// The standard it stands in.
+    #[must_use]
+    pub fn source(self) -> &'static str {
+        self.0.1
+    }
+
+    /// The proof stress, exactly as the standard gives it.
+    #[must_use]
+    pub fn proof_stress(self) -> Amount {
+        Amount::whole(self.0.3, self.0.2)
+    }
+
+    /// The tensile strength, exactly as the standard gives it.
+    #[must_use]
+    pub fn tensile_strength(self) -> Amount {
+        Amount::whole(self.0.4, self.0.2)
+    }
+
+    /// Both stresses, for physics.
+    #[must_use]
+    pub fn strength(self) -> Strength {
+        let stress =
+            |amount: Amount| amount.pressure().unwrap_or_else(|| Pressure::new::<megapascal>(0.0));
+        Strength { proof: stress(self.proof_stress()), tensile: stress(self.tensile_strength()) }
+    }
+}
+
+impl Strength {
+    /// A stated material.
+    ///
+    /// # Errors
+    /// A stress out of [`STRENGTH`]; a proof stress above the tensile strength.
+    pub fn of_material(proof: Pressure, tensile: Pressure) -> Result<Self, Refusal> {
+        for stress in [proof, tensile] {
+            bounds::check(&STRENGTH, stress.get::<megapascal>())?;
+        }
+        if proof > tensile { Err(Refusal::ProofAboveTensile) } else { Ok(Self { proof, tensile }) }
+    }
+
+    /// The stress a bolt must bear without growing longer for good.
+    #[must_use]
+    pub fn proof(self) -> Pressure {
+        self.proof
+    }
+
+    /// The stress it breaks at.
+    #[must_use]
+    pub fn tensile(self) -> Pressure {
+        self.tensile
+    }
+
+    /// Proof load of a stress area.
+    #[must_use]
+    pub fn proof_load(self, stress_area: Area) -> Force {
+        self.proof * stress_area
+    }
+
+    /// The share of the proof load a force takes.
+    #[must_use]
+    pub fn share_of_proof(self, force: Range<Force>, stress_area: Area) -> Range<Ratio> {
+        let load = self.proof_load(stress_area);
+        force.map(|force| force / load)
+    }
+}
+
+impl ProofVerdict {
+    /// What a share of proof load means.
+    #[must_use]
+    pub fn of(share: Range<Ratio>) -> Self {
+        let full = Ratio::new::<uom::si::ratio::ratio>(1.0);
+        if share.greatest() <= full {
+            Self::Holds
+        } else if share.least() <= full {
+            Self::MayYield
+        } else {
+            Self::Yields
+        }
+    }
+}

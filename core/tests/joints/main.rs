@@ -1,0 +1,19 @@
+//! Joints against published figures, and against the rules the figures follow from.
+//!
+//! Status of each figure: *P* read in the source or in agreeing transcriptions, *R* recomputed from
+//! the published definition, *M* from memory.
+
+mod bad_input;
+mod clamp;
+mod fits;
+mod oil_line;
+mod press;
+mod sequence;
+mod slip;
+mod threads;
+
+/// The one way figures are compared here: `within` is absolute.
+#[track_caller]
+fn close(got: f64, wanted: f64, within: f64, what: &str) {
+    assert!((got - wanted).abs() <= within, "{what}: got {got}, wanted {wanted} ± {within}");
+}
