@@ -5,7 +5,9 @@
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
+//! - [`faces`]: flatness, bores, stack and end play.
 
 pub mod book;
+pub mod faces;
 pub mod limits;
 pub mod quantity;
