@@ -4,9 +4,11 @@
 //! to the planes; on a face set up to within 1 mm over 200 mm the two differ by 13 parts in a million.
 
 use super::Refusal;
-use super::input::{PLACE, all_taken, extremes, mm, of_mm, taken};
+use super::input::{PLACE, all_taken, extremes, mm, of_mm};
 use super::least_squares::{self, Fit};
-use super::minimum_zone::{minimum_zone, shares};
+use super::minimum_zone::minimum_zone;
+use super::support::shares;
+use super::uncertainty::Measured;
 use crate::quantity::Bounds;
 use uom::si::f64::Length;
 
@@ -130,13 +132,14 @@ impl Flatness {
         self.spots(|deviation| deviation - lowest, within)
     }
 
-    /// The standard uncertainty of the value, from that of one reading.
+    /// The value with its standard uncertainty, from that of one reading.
     ///
     /// Propagated by JCGM 100:2008, 5.1.2 through the readings the value rests on. The noise that makes
     /// a true plane look hollow is not in it: a flatness of the order of the gauge's own step is none.
     #[must_use]
-    pub fn uncertainty(&self, reading: Length) -> Length {
-        reading * self.weights.iter().map(|(_, weight)| weight * weight).sum::<f64>().sqrt()
+    pub fn measured(&self, reading: Length) -> Measured {
+        let squares: f64 = self.weights.iter().map(|(_, weight)| weight * weight).sum();
+        Measured { value: self.value, uncertainty: reading * squares.sqrt() }
     }
 
     fn extremes(&self) -> ((usize, f64), (usize, f64)) {

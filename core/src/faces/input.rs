@@ -10,14 +10,10 @@ use uom::si::length::millimeter;
 pub(super) const PLACE: Bounds = millimetres("A place on the face", -1_000, 1_000);
 /// A diameter of a bore or a journal.
 pub(super) const DIAMETER: Bounds = millimetres("A diameter", 1, 500);
-/// The depth of a hardened case.
-pub(super) const CASE: Bounds = millimetres("A case depth", 0, 5);
-/// What a face grows when it is nitrided.
-pub(super) const GROWTH: Bounds = millimetres("A growth", 0, 1);
 /// A standard uncertainty.
 pub(super) const UNCERTAINTY: Bounds = millimetres("An uncertainty", 0, 5);
 
-const fn millimetres(name: &'static str, lowest: i64, highest: i64) -> Bounds {
+pub(super) const fn millimetres(name: &'static str, lowest: i64, highest: i64) -> Bounds {
     Bounds { name, lowest, highest, unit: Unit::Millimetre }
 }
 
@@ -25,7 +21,7 @@ const fn millimetres(name: &'static str, lowest: i64, highest: i64) -> Bounds {
 pub(super) fn taken(
     length: Length,
     bounds: &'static Bounds,
-    reading: usize,
+    reading: Option<usize>,
 ) -> Result<f64, Refusal> {
     let within = Amount::of_length(length).is_some_and(|amount| {
         amount.order(bounds.least()).is_some_and(Ordering::is_ge)
@@ -44,7 +40,11 @@ pub(super) fn all_taken(
     if lengths.len() < needed {
         return Err(Refusal::TooFew { found, given: lengths.len(), needed });
     }
-    lengths.iter().enumerate().map(|(reading, &length)| taken(length, bounds, reading)).collect()
+    lengths
+        .iter()
+        .enumerate()
+        .map(|(reading, &length)| taken(length, bounds, Some(reading)))
+        .collect()
 }
 
 /// A length's millimetres.

@@ -8,6 +8,7 @@
 //! approached. A pass costs one look at every point, and a dozen passes are usual for thousands.
 
 use super::input::extremes;
+use super::support::support;
 
 /// The slopes of the best pair of planes, and the weight of each touching point in the zone's width.
 pub(super) struct Zone {
@@ -44,8 +45,7 @@ pub(super) fn minimum_zone(points: &[[f64; 3]], corners: [usize; 3]) -> Zone {
         if !(out && grown) {
             return Zone {
                 slope: best.slope,
-                weights: weights(points, &working, best.slope, tolerance)
-                    .unwrap_or_else(|| vec![(highest.0, 1.0), (lowest.0, -1.0)]),
+                weights: proof(points, &working, best.slope, tolerance),
             };
         }
     }
@@ -117,75 +117,16 @@ fn touching(
     (near(low), near(high))
 }
 
-/// The weights that make the zone's width of the touching points' heights: those of the triangle and
-/// the point over it, or of the two chords where they cross. They are the proof that the zone is least.
-fn weights(
+/// The weights of the touching points in the zone's width.
+fn proof(
     points: &[[f64; 3]],
     working: &[usize],
     slope: [f64; 2],
     tolerance: f64,
-) -> Option<Vec<(usize, f64)>> {
+) -> Vec<(usize, f64)> {
     let (low, high) = touching(points, working, slope, tolerance);
-    let triangle = |lone: &[usize], three: &[usize], sign: f64| {
-        for (a, b, c) in triples(three) {
-            for &point in lone {
-                if let Some(shares) = shares(points, [a, b, c], point)
-                    && shares.iter().all(|&share| share >= -1e-9)
-                {
-                    let [a, b, c] = [(a, shares[0]), (b, shares[1]), (c, shares[2])]
-                        .map(|(corner, share)| (corner, -sign * share));
-                    return Some(vec![(point, sign), a, b, c]);
-                }
-            }
-        }
-        None
-    };
-    triangle(&high, &low, 1.0)
-        .or_else(|| triangle(&low, &high, -1.0))
-        .or_else(|| crossing(points, &low, &high))
-}
-
-fn triples(of: &[usize]) -> impl Iterator<Item = (usize, usize, usize)> {
-    (0..of.len()).flat_map(move |a| {
-        (a + 1..of.len()).flat_map(move |b| (b + 1..of.len()).map(move |c| (of[a], of[b], of[c])))
-    })
-}
-
-/// The barycentric shares of a place in a triangle as seen along z; none in a triangle without area.
-pub(super) fn shares(points: &[[f64; 3]], [a, b, c]: [usize; 3], at: usize) -> Option<[f64; 3]> {
-    let [a, b, c, at] = [a, b, c, at].map(|point| [points[point][0], points[point][1]]);
-    let area = turn(a, b, c);
-    let shares = [turn(at, b, c) / area, turn(a, at, c) / area, turn(a, b, at) / area];
-    shares.iter().all(|share| share.is_finite()).then_some(shares)
-}
-
-/// Two chords, one on each plane, that cross as seen along z.
-fn crossing(points: &[[f64; 3]], low: &[usize], high: &[usize]) -> Option<Vec<(usize, f64)>> {
-    let flat = |point: usize| [points[point][0], points[point][1]];
-    let pairs = |of: &[usize]| -> Vec<(usize, usize)> {
-        of.iter()
-            .enumerate()
-            .flat_map(|(place, &one)| of[place + 1..].iter().map(move |&other| (one, other)))
-            .collect()
-    };
-    for (a, b) in pairs(high) {
-        for (c, d) in pairs(low) {
-            let (from, to, left, right) = (flat(a), flat(b), flat(c), flat(d));
-            let (at_from, at_to) = (turn(left, right, from), turn(left, right, to));
-            let (at_left, at_right) = (turn(from, to, left), turn(from, to, right));
-            let along = at_from / (at_from - at_to);
-            let across = at_left / (at_left - at_right);
-            if [along, across].iter().all(|part| (-1e-9..=1.0 + 1e-9).contains(part)) {
-                return Some(vec![(a, 1.0 - along), (b, along), (c, across - 1.0), (d, -across)]);
-            }
-        }
-    }
-    None
-}
-
-/// Twice the signed area of a triangle.
-fn turn(a: [f64; 2], b: [f64; 2], c: [f64; 2]) -> f64 {
-    (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+    // Without any other support one touching point stands right over another.
+    support(points, &low, &high).unwrap_or_else(|| vec![(high[0], 1.0), (low[0], -1.0)])
 }
 
 fn above(point: &[f64; 3], slope: [f64; 2]) -> f64 {

@@ -32,16 +32,35 @@ pub enum Refusal {
     OutOfBounds {
         /// The bounds it missed.
         bounds: &'static Bounds,
-        /// Which reading, from 0.
-        reading: usize,
+        /// Which reading of a list, from 0; none where there is only one.
+        reading: Option<usize>,
     },
-    /// A leaf, mark or depth given as the lesser is not less than the greater.
+    /// A leaf or mark given as the lesser is not less than the greater.
     Crossed {
         /// Which reading, from 0.
         reading: usize,
     },
+    /// A range whose lesser end is above its greater one; the bounds name it.
+    Backwards(&'static Bounds),
+    /// Neither a leaf that goes nor one that stops.
+    NoLeaf {
+        /// Which line, from 0.
+        line: usize,
+    },
     /// Swept and unswept places lie so that a step can't be told from a bend.
     StepHidden,
+}
+
+impl Refusal {
+    /// The same, its reading counted on from those before.
+    pub(super) fn counted_from(self, before: usize) -> Self {
+        match self {
+            Self::OutOfBounds { bounds, reading } => {
+                Self::OutOfBounds { bounds, reading: reading.map(|reading| reading + before) }
+            }
+            other => other,
+        }
+    }
 }
 
 impl fmt::Display for Refusal {
@@ -69,11 +88,19 @@ impl fmt::Display for Refusal {
             Self::NoCorners => f.write_str(
                 "The three corners must be three different places, not on one line. Pick them again.",
             ),
-            Self::OutOfBounds { bounds, reading } => write!(
+            Self::OutOfBounds { bounds, reading } => {
+                if let Some(reading) = reading {
+                    write!(f, "Reading {}: ", reading + 1)?;
+                }
+                write!(f, "{}", Fault::OutOfBounds { bounds, unit: bounds.unit })
+            }
+            Self::Backwards(bounds) => {
+                write!(f, "{} is given from the lesser figure to the greater. Swap them.", bounds.name)
+            }
+            Self::NoLeaf { line } => write!(
                 f,
-                "Reading {}: {}",
-                reading + 1,
-                Fault::OutOfBounds { bounds, unit: bounds.unit }
+                "Line {}: neither a leaf that goes nor one that stops. Try a leaf there.",
+                line + 1
             ),
             Self::Crossed { reading } => write!(
                 f,

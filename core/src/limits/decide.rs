@@ -5,7 +5,7 @@
 //! Probability of conformity: JCGM 106:2012, clause 7, a normal distribution about the reading.
 
 use super::{Gauge, Limit};
-use crate::quantity::{Reading, Span, Unit};
+use crate::quantity::{Amount, Reading, Span, Unit};
 
 /// The guard band's factor for 95 % (ISO 14253-1:2017).
 const GUARD: f64 = 1.65;
@@ -58,7 +58,7 @@ pub struct Verdict {
 #[must_use]
 pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
     let unit = reading.unit();
-    judge(limit, reading, gauge.uncertainty(reading, unit))
+    decide_computed(limit, reading.amount(), unit, gauge.uncertainty(reading, unit))
 }
 
 /// Judges a reading whose only known doubt is its own last digit.
@@ -67,12 +67,16 @@ pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
 /// As [`decide`].
 #[must_use]
 pub fn decide_unassisted(limit: &Limit, reading: &Reading) -> Verdict {
-    judge(limit, reading, reading.step().value(reading.unit()) / 12_f64.sqrt())
+    let unit = reading.unit();
+    decide_computed(limit, reading.amount(), unit, reading.step().value(unit) / 12_f64.sqrt())
 }
 
-fn judge(limit: &Limit, reading: &Reading, uncertainty: f64) -> Verdict {
-    let unit: Unit = reading.unit();
-    let amount = reading.amount();
+/// Judges a result computed from several readings, with its standard uncertainty in `unit`.
+///
+/// # Panics
+/// As [`decide`].
+#[must_use]
+pub fn decide_computed(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f64) -> Verdict {
     let above_lower = limit.lower.as_ref().map(|edge| amount.minus(edge.amount()));
     let below_upper = limit.upper.as_ref().map(|edge| edge.amount().minus(amount));
     let inside = |span: Option<Span>| span.map(|span| span.value(unit));
@@ -98,7 +102,7 @@ fn judge(limit: &Limit, reading: &Reading, uncertainty: f64) -> Verdict {
         above_lower,
         below_upper,
         worn_out: limit.is_worn_out(amount),
-        guard: Span::nearest(guard, unit).unwrap_or(reading.step()),
+        guard: Span::nearest(guard, unit).unwrap_or(amount.minus(amount)),
         gauge_too_coarse: lower
             .zip(upper)
             .is_some_and(|(lower, upper)| lower + upper < 2.0 * guard),

@@ -10,7 +10,7 @@ mod slip;
 mod source;
 mod starter;
 
-pub use decide::{Call, Side, Verdict, decide, decide_unassisted};
+pub use decide::{Call, Side, Verdict, decide, decide_computed, decide_unassisted};
 pub use find::find;
 pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};
