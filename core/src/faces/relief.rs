@@ -79,29 +79,34 @@ impl Relief {
         let heights: Vec<f64> = self.points.iter().map(|point| point[2]).collect();
         let ((_, low), (_, high)) = extremes(&heights);
         let step = round_step(low, high, unit, most.max(1));
+        let (first, last) = numbers(low, high, step);
         let mut bands = Vec::new();
-        let mut number = (low / step).floor();
-        loop {
+        let mut number = first;
+        while number < last {
             let (lower, upper) = (number * step, (number + 1.0) * step);
+            // The outermost bands take what binary noise puts past them.
+            let from = if number == first { f64::NEG_INFINITY } else { lower };
+            let to = if number + 1.0 == last { f64::INFINITY } else { upper };
             let pieces = self
                 .triangles
                 .iter()
                 .map(|corners| corners.map(|corner| self.points[corner]))
-                .filter_map(|triangle| slice(&triangle, lower, upper, upper >= high))
+                .filter_map(|triangle| slice(&triangle, from, to))
                 .collect();
             bands.push(Band { lower: of_mm(lower), upper: of_mm(upper), pieces });
-            if upper >= high {
-                return bands;
-            }
             number += 1.0;
         }
+        bands
     }
 }
 
 /// The finest round step that makes at most so many bands; in millimetres.
 fn round_step(low: f64, high: f64, unit: Unit, most: u8) -> f64 {
     let unit = Amount::whole(1, unit).length().map_or(1.0, mm);
-    let bands = |step: f64| (high / step).ceil() - (low / step).floor();
+    let bands = |step: f64| {
+        let (first, last) = numbers(low, high, step);
+        last - first
+    };
     // From a thousandth of the range upwards; a true plane has no range and gets one whole unit.
     let first = ((high - low) / unit / 1_000.0).log10().floor();
     if !first.is_finite() {
@@ -122,11 +127,19 @@ fn round_step(low: f64, high: f64, unit: Unit, most: u8) -> f64 {
     }
 }
 
+/// The whole steps that hold a range: first edge and last edge, at least one step apart.
+fn numbers(low: f64, high: f64, step: f64) -> (f64, f64) {
+    /// A height this part of a step off an edge lies on it.
+    const NOISE: f64 = 1e-9;
+    let first = (low / step + NOISE).floor();
+    (first, (high / step - NOISE).ceil().max(first + 1.0))
+}
+
 /// The part of a triangle between two heights; none where nothing is left.
 ///
-/// A level triangle on an edge belongs to the band above it, to the last band at the very top.
-fn slice(triangle: &[[f64; 3]; 3], lower: f64, upper: f64, last: bool) -> Option<Vec<[Length; 2]>> {
-    if triangle.iter().all(|corner| corner[2] == upper) && !last {
+/// A level triangle on an edge belongs to the band above it.
+fn slice(triangle: &[[f64; 3]; 3], lower: f64, upper: f64) -> Option<Vec<[Length; 2]>> {
+    if triangle.iter().all(|corner| corner[2] == upper) {
         return None;
     }
     let over = cut(triangle, |corner| corner[2] - lower);

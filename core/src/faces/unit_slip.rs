@@ -1,7 +1,7 @@
 //! A reading of a set that is off by a factor 25.4: asked about, never changed.
 
 use super::input::{extremes, mm};
-use crate::quantity::{Amount, Reading, Rounding, Span, Unit, places_for};
+use crate::quantity::{Reading, Unit};
 use std::fmt;
 
 /// A reading that would fall in with the others if it were 25.4 times as large, or as small.
@@ -9,15 +9,15 @@ use std::fmt;
 pub struct UnitSlip {
     /// Which reading, from 0.
     pub reading: usize,
-    /// As typed.
+    /// The figure alone.
     text: String,
-    /// The unit it was taken in.
-    unit: Unit,
+    /// As typed, with its unit.
+    pub typed: String,
     /// The other unit in which the same figure would fall in; none where the factor goes the other way,
     /// as when a figure was converted by hand and then typed in the wrong unit.
     pub meant: Option<Unit>,
-    /// The least and the greatest of the others.
-    pub others: (Amount, Amount),
+    /// The least and the greatest of the others, as typed, each with its unit.
+    pub others: (String, String),
 }
 
 /// The factor between inch and millimetre, and between thou and micrometre.
@@ -60,9 +60,9 @@ pub fn unit_slips(readings: &[Reading]) -> Vec<UnitSlip> {
             Some(UnitSlip {
                 reading: place,
                 text: readings[place].number().to_owned(),
-                unit,
+                typed: typed(&readings[place]),
                 meant: other_unit(unit, factor > 1.0),
-                others: (readings[rest[low_at]].amount(), readings[rest[high_at]].amount()),
+                others: (typed(&readings[rest[low_at]]), typed(&readings[rest[high_at]])),
             })
         })
         .collect()
@@ -79,19 +79,16 @@ fn other_unit(unit: Unit, larger: bool) -> Option<Unit> {
     }
 }
 
+fn typed(reading: &Reading) -> String {
+    format!("{} {}", reading.number(), reading.unit().symbol())
+}
+
 impl fmt::Display for UnitSlip {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let unit = self.unit.symbol();
-        let step = Span::part(1_000, Unit::Millimetre);
-        let places = step.map_or(3, |step| places_for(step, self.unit));
-        let show = |amount: Amount| amount.show(self.unit, places, Rounding::Nearest);
+        let (place, typed, (least, greatest)) = (self.reading + 1, &self.typed, &self.others);
         write!(
             f,
-            "Reading {}: {} {unit} stands apart; the others lie between {} and {} {unit}. ",
-            self.reading + 1,
-            self.text,
-            show(self.others.0),
-            show(self.others.1),
+            "Reading {place}: {typed} stands apart; the others lie between {least} and {greatest}. "
         )?;
         match self.meant {
             Some(meant) => write!(f, "Was it {} {}?", self.text, meant.symbol()),

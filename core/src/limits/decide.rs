@@ -93,8 +93,10 @@ pub fn decide_computed(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f
     } else {
         Call::TooClose
     };
-    let below = upper.map_or(1.0, |distance| normal(distance / uncertainty));
-    let above = lower.map_or(0.0, |distance| normal(-distance / uncertainty));
+    // Nothing over nothing is no number: a size on the edge and known without doubt is taken as even.
+    let deviates = |distance: f64| if distance == 0.0 { 0.0 } else { distance / uncertainty };
+    let below = upper.map_or(1.0, |distance| normal(deviates(distance)));
+    let above = lower.map_or(0.0, |distance| normal(-deviates(distance)));
     Verdict {
         call,
         within: limit.holds(amount),
