@@ -69,7 +69,7 @@ fn algebraic(x: &[f64], y: &[f64]) -> Option<[f64; 3]> {
     let [a, b, c] = fit(&rows, &squares)?.coefficients;
     let (a, b) = (a / 2.0, b / 2.0);
     let radius = (c + a * a + b * b).sqrt();
-    radius.is_finite().then_some([a * size, b * size, radius * size])
+    Some([a * size, b * size, radius * size])
 }
 
 /// The change of centre and radius that the points ask for, to first order.

@@ -55,6 +55,18 @@ fn the_other_way_round_is_the_other_way_round() {
     assert_eq!(open, None, "one edge has no middle");
 }
 
+#[test]
+fn between_two_sure_ones_the_middle_decides() {
+    let at_hand = spacers(&[8.03, 8.05, 8.07]);
+    let keep = limit("0.020", "0.120");
+    let choices =
+        choose(&measured(0.1, 0.001), &measured(8.08, 0.001), &at_hand, Sense::default(), &keep)
+            .expect("choices");
+    let order: Vec<usize> = choices.iter().map(|choice| choice.spacer).collect();
+    assert_eq!(order[0], 1, "70 µm of 20 to 120");
+    assert!(choices.iter().all(|choice| choice.verdict.call == Call::Meets), "all would do");
+}
+
 /// 0.095 − 0.025 is 0.07 to the tick, whatever binary floats make of it.
 #[test]
 fn a_prediction_on_the_edge_is_within_it() {
@@ -96,6 +108,8 @@ fn the_second_measurement_closes_the_loop() {
         "6 µm of twice √(16 + 9)"
     );
     assert!(matches!(agrees, Closing::Agrees { .. }), "{agrees:?}");
+    let under = close(&predicted, &measured(0.044, 0.003)).to_string();
+    assert!(under.starts_with("0.011 mm less than predicted"), "{under}");
     let off = close(&predicted, &measured(0.066, 0.003));
     assert!(matches!(off, Closing::Mismatch { .. }), "{off:?}");
     assert_eq!(

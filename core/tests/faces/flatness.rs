@@ -53,6 +53,8 @@ fn a_grid_of_nine() {
     let mut low = zone.low_spots(mm(1e-9));
     low.sort_unstable();
     assert!(low.contains(&2) && low.contains(&6), "both low corners touch: {low:?}");
+    // The middle weighs 1, the ends of the chord under it a half each.
+    close_to(zone.measured(mm(0.001)).uncertainty, 0.001 * 1.5_f64.sqrt(), EXACT);
 }
 
 #[test]
@@ -123,6 +125,22 @@ fn what_is_no_face_is_refused() {
     }
     let far = points(&[(0.0, 0.0, 0.0), (1.0, 0.0, 0.0), (0.0, 1_001.0, 0.0), (1.0, 1.0, 0.0)]);
     assert!(flatness(&far, Reference::MinimumZone).is_err(), "a place a metre off");
+}
+
+/// A tenth of a millimetre beside a line of 100 mm would turn every micrometre read there into a tilt.
+#[test]
+fn places_nearly_on_a_line_are_refused() {
+    let beside = |off: f64| {
+        let face = points(&[
+            (0.0, 0.0, 0.0),
+            (100.0, 0.0, 0.0),
+            (30.0, off, 0.01),
+            (60.0, -off / 2.0, 0.0),
+        ]);
+        flatness(&face, Reference::MinimumZone)
+    };
+    assert_eq!(beside(0.05), Err(Refusal::OneLine), "50 µm off");
+    assert!(beside(0.2).is_ok(), "0.2 mm off");
 }
 
 #[test]

@@ -50,6 +50,30 @@ fn bands_are_round_in_the_unit_asked_for() {
 }
 
 #[test]
+fn a_level_piece_on_an_edge_is_shown_once() {
+    let face = relief(&square([0.01, 0.01, 0.02, 0.0, 0.01])).expect("a relief");
+    let bands = face.bands(Unit::Millimetre, 2);
+    let filled: Vec<f64> = bands.iter().map(area).collect();
+    assert!((filled[0] - 3_750.0).abs() < 1e-6, "the lower band: {filled:?}");
+    assert!((filled[1] - 6_250.0).abs() < 1e-6, "the level quarter lies in the upper: {filled:?}");
+}
+
+/// Binary floats hold 15 µm and three steps of 5 µm as two numbers, and 35 µm is 7.000 000 000 000 001 steps.
+#[test]
+fn level_pieces_at_the_ends_are_shown() {
+    for (top, bottom, most) in [(15.0, -16.0, 7), (35.0, -20.0, 11)] {
+        for sign in [1.0, -1.0] {
+            let heights = [top, top, bottom, 0.0, top].map(|height| sign * height / 1_000.0);
+            let bands = relief(&square(heights)).expect("a relief").bands(Unit::Millimetre, most);
+            let filled: Vec<f64> = bands.iter().map(area).collect();
+            assert_eq!(filled.len(), usize::from(most), "steps of 5 µm: {filled:?}");
+            assert!((filled.iter().sum::<f64>() - 10_000.0).abs() < 1e-6, "all shown: {filled:?}");
+            assert!(filled.iter().all(|&area| area > 0.0), "no empty band: {filled:?}");
+        }
+    }
+}
+
+#[test]
 fn a_true_plane_is_one_band() {
     let bands = relief(&square([0.0; 5])).expect("a relief").bands(Unit::Micrometre, 8);
     let filled: Vec<f64> = bands.iter().map(area).collect();
@@ -70,10 +94,15 @@ proptest! {
     fn bands_fill_the_face_once_and_keep_their_heights(
         heights in prop::array::uniform5(-20..20_i32),
         most in 2..12_u8,
+        thou in prop::bool::ANY,
     ) {
-        let face = square(heights.map(|height| f64::from(height) / 1_000.0));
+        let (unit, size) = if thou { (Unit::Thou, 0.0254) } else { (Unit::Millimetre, 0.001) };
+        let face = square(heights.map(|height| f64::from(height) * size));
         let relief = relief(&face).expect("a relief");
-        let bands = relief.bands(Unit::Millimetre, most);
+        let bands = relief.bands(unit, most);
+        for band in [bands.first(), bands.last()].into_iter().flatten() {
+            prop_assert!(area(band) > 0.0, "an empty band at an end: {bands:?}");
+        }
         prop_assert!(bands.len() <= usize::from(most), "{} bands, {most} wanted", bands.len());
         let filled: f64 = bands.iter().map(area).sum();
         prop_assert!((filled - 10_000.0).abs() < 1e-6, "{filled} mm² of 10,000");
