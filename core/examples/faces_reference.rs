@@ -4,7 +4,7 @@
 //! direction in radians).
 
 use pitleaf_core::faces::{
-    Measured, Point, Reference, StackPart, bearing_clearance, cylinder, flatness,
+    Doubt, Measured, Point, Reference, StackPart, bearing_clearance, cylinder, flatness,
     least_squares_circle, runout, stack_length, step_and_warp,
 };
 use std::error::Error;
@@ -31,15 +31,15 @@ fn answer(word: &str, numbers: &[f64]) -> Result<Vec<f64>, Box<dyn Error>> {
         // x y z …
         "flatness" => {
             let points = points(numbers.chunks_exact(3));
-            let zone = flatness(&points, Reference::MinimumZone)?.measured(mm(1.0));
-            let squares = flatness(&points, Reference::LeastSquares)?.measured(mm(1.0));
+            let zone = flatness(&points, Reference::MinimumZone)?.measured(&doubt(1.0, 0.0));
+            let squares = flatness(&points, Reference::LeastSquares)?.measured(&doubt(1.0, 0.0));
             pairs(&[zone, squares])
         }
         // u, then x y z swept …
         "step" => {
             let rows = numbers[1..].chunks_exact(4);
             let swept: Vec<bool> = rows.clone().map(|row| row[3] > 0.5).collect();
-            let apart = step_and_warp(&points(rows), &swept, mm(numbers[0]))?;
+            let apart = step_and_warp(&points(rows), &swept, &doubt(numbers[0], 0.0))?;
             let mut all = pairs(&[apart.step]);
             all.extend([apart.warp, apart.rest].map(number));
             all
@@ -53,23 +53,25 @@ fn answer(word: &str, numbers: &[f64]) -> Result<Vec<f64>, Box<dyn Error>> {
         }
         // u, then readings
         "runout" => {
-            let turn = runout(&lengths(&numbers[1..]), mm(numbers[0]))?;
+            let turn = runout(&lengths(&numbers[1..]), &doubt(numbers[0], 0.0))?;
             let mut all = pairs(&[turn.eccentricity]);
             all.extend([turn.direction.get::<radian>(), number(turn.out_of_round)]);
             all
         }
-        // u of the bore, u of the journal, directions (2 or 3), then the bore's and the journal's diameters
+        // scatter and gauge of the bore, of the journal, directions (2 or 3), then the bore's and the journal's diameters
         "clearance" => {
-            let [bore_doubt, journal_doubt, directions] = numbers[..3] else {
-                return Err("three figures before the diameters".into());
+            let [bore_scatter, bore_gauge, journal_scatter, journal_gauge, directions] =
+                numbers[..5]
+            else {
+                return Err("five figures before the diameters".into());
             };
-            let (bore, journal) = numbers[3..].split_at((numbers.len() - 3) / 2);
+            let (bore, journal) = numbers[5..].split_at((numbers.len() - 5) / 2);
             let places = |all: &[f64]| -> Vec<Vec<Length>> {
                 let directions = usize::from(directions > 2.5) + 2;
                 all.chunks_exact(directions).map(lengths).collect()
             };
-            let bore = cylinder(&places(bore), mm(bore_doubt))?;
-            let journal = cylinder(&places(journal), mm(journal_doubt))?;
+            let bore = cylinder(&places(bore), &doubt(bore_scatter, bore_gauge))?;
+            let journal = cylinder(&places(journal), &doubt(journal_scatter, journal_gauge))?;
             let room = bearing_clearance(&bore, &journal);
             let taper = bore.taper.ok_or("two places at least")?;
             pairs(&[room.least, room.mean, room.most, taper])
@@ -80,8 +82,7 @@ fn answer(word: &str, numbers: &[f64]) -> Result<Vec<f64>, Box<dyn Error>> {
                 .chunks_exact(4)
                 .map(|part| StackPart {
                     width: mm(part[0]),
-                    scatter: mm(part[1]),
-                    gauge_error: mm(part[2]),
+                    doubt: doubt(part[1], part[2]),
                     gauge: u8::from(part[3] > 0.5),
                 })
                 .collect();
@@ -102,6 +103,10 @@ fn lengths(numbers: &[f64]) -> Vec<Length> {
 /// Values and uncertainties, one after the other.
 fn pairs(measured: &[Measured]) -> Vec<f64> {
     measured.iter().flat_map(|one| [one.value, one.uncertainty]).map(number).collect()
+}
+
+fn doubt(scatter: f64, gauge: f64) -> Doubt {
+    Doubt { scatter: mm(scatter), gauge: mm(gauge) }
 }
 
 fn mm(value: f64) -> Length {

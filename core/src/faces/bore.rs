@@ -5,8 +5,8 @@
 
 use super::Refusal;
 use super::clearance::{Clearance, Sizes};
-use super::input::{DIAMETER, UNCERTAINTY, all_taken, count, extremes, mean, of_mm, taken};
-use super::uncertainty::Measured;
+use super::input::{DIAMETER, all_taken, count, extremes, mean, mm, of_mm};
+use super::uncertainty::{Doubt, Measured};
 use uom::si::f64::Length;
 
 /// A bore or a journal, from its diameters.
@@ -28,17 +28,19 @@ pub struct Cylinder {
 
 /// Sums up the diameters of a bore or a journal: a list of directions for each place along it.
 ///
-/// `reading` is the standard uncertainty of one reading; readings scatter independently.
+/// The gauge's error stays in every mean; for the taper each place counts as measured by itself, which
+/// errs on the careful side.
 ///
 /// # Errors
 /// [`Refusal::TooFew`] without a place or with under two directions at one; [`Refusal::OutOfBounds`]
 /// (diameters 1 to 500 mm), readings counted through all places.
-pub fn cylinder(places: &[Vec<Length>], reading: Length) -> Result<Cylinder, Refusal> {
+pub fn cylinder(places: &[Vec<Length>], doubt: &Doubt) -> Result<Cylinder, Refusal> {
     const DIRECTIONS: usize = 2;
     if places.is_empty() {
         return Err(Refusal::TooFew { found: "a diameter", given: 0, needed: DIRECTIONS });
     }
-    let doubt = taken(reading, &UNCERTAINTY, None)?;
+    let doubt = doubt.taken()?;
+    let single = mm(doubt.single());
     let mut before = 0;
     let mut diameters = Vec::with_capacity(places.len());
     for directions in places {
@@ -54,23 +56,25 @@ pub fn cylinder(places: &[Vec<Length>], reading: Length) -> Result<Cylinder, Ref
     let greatest: Vec<f64> = ranges.iter().map(|range| range.1.1).collect();
     let (thin, thick) = (extremes(&least).0, extremes(&greatest).1);
     let ((narrow, narrowest), (wide, widest)) = extremes(&means);
-    let doubt_of = |place: usize| doubt / count(diameters[place].len()).sqrt();
+    let of_mean = |place: usize| doubt.of_mean(diameters[place].len());
+    let taper_doubt = |place: usize| single / count(diameters[place].len()).sqrt();
     // The mean of all places weighs each place alike, however many directions it was read in.
-    let shares: f64 = (0..means.len()).map(|place| doubt_of(place).powi(2)).sum();
+    let shares: f64 = (0..means.len()).map(|place| mm(of_mean(place).scatter).powi(2)).sum();
+    let scatter = shares.sqrt() / count(means.len());
     let measured = |value: f64, uncertainty: f64| Measured {
         value: of_mm(value),
         uncertainty: of_mm(uncertainty),
     };
     Ok(Cylinder {
         sizes: Sizes {
-            least: measured(thin.1, doubt),
-            mean: measured(mean(&means), shares.sqrt() / count(means.len())),
-            greatest: measured(thick.1, doubt),
+            least: measured(thin.1, single),
+            mean: measured(mean(&means), scatter.hypot(mm(doubt.gauge))),
+            greatest: measured(thick.1, single),
         },
         worst_place: extremes(&round).1.0,
         out_of_round: round.into_iter().map(of_mm).collect(),
         taper: (means.len() > 1)
-            .then(|| measured(widest - narrowest, doubt_of(narrow).hypot(doubt_of(wide)))),
+            .then(|| measured(widest - narrowest, taper_doubt(narrow).hypot(taper_doubt(wide)))),
         least_at: (thin.0, ranges[thin.0].0.0),
         greatest_at: (thick.0, ranges[thick.0].1.0),
     })

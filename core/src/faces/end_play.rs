@@ -5,7 +5,7 @@
 
 use super::Refusal;
 use super::input::{UNCERTAINTY, millimetres, mm, of_mm, taken};
-use super::uncertainty::Measured;
+use super::uncertainty::{Doubt, Measured};
 use crate::limits::{Edge, Limit, Verdict};
 use crate::quantity::{Amount, Bounds, Rounding, Span, Unit};
 use std::fmt;
@@ -48,8 +48,8 @@ pub struct Choice {
 ///
 /// # Errors
 /// [`Refusal::TooFew`] without a reading; [`Refusal::OutOfBounds`] (readings within [`Bounds::GAP`]).
-pub fn end_play(readings: &[Length], gauge: Length) -> Result<Measured, Refusal> {
-    Measured::repeated(readings, gauge, &Bounds::GAP)
+pub fn end_play(readings: &[Length], doubt: &Doubt) -> Result<Measured, Refusal> {
+    Measured::repeated(readings, doubt, &Bounds::GAP)
 }
 
 /// The spacers at hand, best first: by the chance that the true end play will meet the limit, then by the

@@ -8,7 +8,7 @@ use super::input::{PLACE, all_taken, extremes, mm, of_mm};
 use super::least_squares::{self, Fit};
 use super::minimum_zone::minimum_zone;
 use super::support::shares;
-use super::uncertainty::Measured;
+use super::uncertainty::{Doubt, Measured};
 use crate::quantity::Bounds;
 use uom::si::f64::Length;
 
@@ -99,6 +99,19 @@ impl Flatness {
         &self.deviations
     }
 
+    /// The points with their deviations as heights, for a relief; `points` are those it was found from.
+    #[must_use]
+    pub fn levelled(&self, points: &[Point]) -> Vec<Point> {
+        points.iter().zip(&self.deviations).map(|(point, &z)| Point { z, ..*point }).collect()
+    }
+
+    /// How far a place lies under the highest; none without such a place.
+    #[must_use]
+    pub fn under_highest(&self, place: usize) -> Option<Length> {
+        let highest = of_mm(self.extremes().1.1);
+        self.deviations.get(place).map(|&deviation| highest - deviation)
+    }
+
     /// The highest place, the first of equals.
     #[must_use]
     pub fn highest(&self) -> usize {
@@ -132,14 +145,14 @@ impl Flatness {
         self.spots(|deviation| deviation - lowest, within)
     }
 
-    /// The value with its standard uncertainty, from that of one reading.
+    /// The value with its standard uncertainty, from the doubt of the readings.
     ///
     /// Propagated by JCGM 100:2008, 5.1.2 through the readings the value rests on. The noise that makes
     /// a true plane look hollow is not in it: a flatness of the order of the gauge's own step is none.
     #[must_use]
-    pub fn measured(&self, reading: Length) -> Measured {
+    pub fn measured(&self, doubt: &Doubt) -> Measured {
         let squares: f64 = self.weights.iter().map(|(_, weight)| weight * weight).sum();
-        Measured { value: self.value, uncertainty: reading * squares.sqrt() }
+        Measured { value: self.value, uncertainty: doubt.single() * squares.sqrt() }
     }
 
     fn extremes(&self) -> ((usize, f64), (usize, f64)) {

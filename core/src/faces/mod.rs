@@ -45,5 +45,5 @@ pub use stack::{
 };
 pub use step_wear::{Across, Apart, Steps, step_and_warp, steps_across};
 pub use straightedge::{Hollow, Line, hollow, next_leaf};
-pub use uncertainty::{Contribution, Measured, combined};
+pub use uncertainty::{Contribution, Doubt, Measured, combined};
 pub use unit_slip::{UnitSlip, unit_slips};

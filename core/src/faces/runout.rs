@@ -5,8 +5,8 @@
 //! Resting in a V-block, lobes of the shaft move it too: between centres the reading is its own.
 
 use super::Refusal;
-use super::input::{UNCERTAINTY, all_taken, count, extremes, mean, of_mm, taken};
-use super::uncertainty::Measured;
+use super::input::{all_taken, count, extremes, mean, mm, of_mm};
+use super::uncertainty::{Doubt, Measured};
 use crate::quantity::Bounds;
 use std::f64::consts::TAU;
 use uom::si::angle::radian;
@@ -36,13 +36,11 @@ pub const USUAL_PLACES: [usize; 2] = [8, 12];
 
 /// Analyses readings at evenly spaced places; a higher reading is farther from the axis.
 ///
-/// `reading` is the standard uncertainty of one reading.
-///
 /// # Errors
 /// [`Refusal::TooFew`] under eight places; [`Refusal::OutOfBounds`] (readings within [`Bounds::HEIGHT`]).
-pub fn runout(readings: &[Length], reading: Length) -> Result<Runout, Refusal> {
+pub fn runout(readings: &[Length], doubt: &Doubt) -> Result<Runout, Refusal> {
     let values = all_taken(readings, &Bounds::HEIGHT, "runout", USUAL_PLACES[0])?;
-    let doubt = taken(reading, &UNCERTAINTY, None)?;
+    let doubt = mm(doubt.taken()?.single());
     let places = count(values.len());
     let angle = |place: usize| TAU * count(place) / places;
     let wave = |part: fn(f64) -> f64| {

@@ -3,9 +3,9 @@
 use super::Refusal;
 use super::clearance::{Clearance, Sizes};
 use super::flatness::Point;
-use super::input::{PLACE, UNCERTAINTY, all_taken, count, extremes, mean, mm, of_mm, taken};
+use super::input::{PLACE, UNCERTAINTY, all_taken, extremes, mean, mm, of_mm, taken};
 use super::least_squares::fit;
-use super::uncertainty::{Contribution, Measured, combined};
+use super::uncertainty::{Contribution, Doubt, Measured, combined};
 use crate::quantity::Bounds;
 use uom::si::f64::Length;
 
@@ -14,6 +14,8 @@ use uom::si::f64::Length;
 pub struct Widths {
     /// Least, mean and greatest.
     pub sizes: Sizes,
+    /// The doubt of the mean, in its two parts.
+    pub mean_doubt: Doubt,
     /// Greatest less least.
     pub spread: Length,
     /// Where the least is.
@@ -26,26 +28,23 @@ pub struct Widths {
 
 /// Sums up a width read at one or more places.
 ///
-/// `reading` is the standard uncertainty of one reading.
-///
 /// # Errors
 /// [`Refusal::TooFew`] without a reading, [`Refusal::OutOfBounds`] (widths within [`Bounds::SIZE`]).
-pub fn widths(readings: &[Length], reading: Length) -> Result<Widths, Refusal> {
+pub fn widths(readings: &[Length], doubt: &Doubt) -> Result<Widths, Refusal> {
     let values = all_taken(readings, &Bounds::SIZE, "a width", 1)?;
-    let doubt = taken(reading, &UNCERTAINTY, None)?;
+    let single = doubt.taken()?.single();
+    let mean_doubt = doubt.of_mean(values.len());
     let ((least_at, least), (greatest_at, greatest)) = extremes(&values);
     let middle = mean(&values);
     let off: Vec<f64> = values.iter().map(|value| (value - middle).abs()).collect();
-    let measured = |value: f64, uncertainty: f64| Measured {
-        value: of_mm(value),
-        uncertainty: of_mm(uncertainty),
-    };
+    let measured = |value: f64, uncertainty| Measured { value: of_mm(value), uncertainty };
     Ok(Widths {
         sizes: Sizes {
-            least: measured(least, doubt),
-            mean: measured(middle, doubt / count(values.len()).sqrt()),
-            greatest: measured(greatest, doubt),
+            least: measured(least, single),
+            mean: measured(middle, mean_doubt.single()),
+            greatest: measured(greatest, single),
         },
+        mean_doubt,
         spread: of_mm(greatest - least),
         least_at,
         greatest_at,
@@ -92,12 +91,18 @@ pub fn taper(widths: &[Point]) -> Result<Taper, Refusal> {
 pub struct StackPart {
     /// Its mean width.
     pub width: Length,
-    /// The standard uncertainty of its own scatter.
-    pub scatter: Length,
-    /// The standard uncertainty of its gauge's own error.
-    pub gauge_error: Length,
+    /// The doubt of that mean.
+    pub doubt: Doubt,
     /// Which gauge: one number for each on the bench.
     pub gauge: u8,
+}
+
+impl Widths {
+    /// The part as it goes into the stack, measured with gauge number `gauge`.
+    #[must_use]
+    pub fn in_stack(&self, gauge: u8) -> StackPart {
+        StackPart { width: self.sizes.mean.value, doubt: self.mean_doubt, gauge }
+    }
 }
 
 /// The length of the stack as measured.
@@ -112,8 +117,8 @@ pub fn stack_length(parts: &[StackPart]) -> Result<Measured, Refusal> {
     let widths = all_taken(&widths, &Bounds::SIZE, "the stack’s length", 1)?;
     let mut contributions = Vec::with_capacity(2 * parts.len());
     for (reading, part) in parts.iter().enumerate() {
-        let own = [(part.scatter, None), (part.gauge_error, Some(part.gauge))];
-        for (uncertainty, shared) in own {
+        let doubts = [(part.doubt.scatter, None), (part.doubt.gauge, Some(part.gauge))];
+        for (uncertainty, shared) in doubts {
             taken(uncertainty, &UNCERTAINTY, Some(reading))?;
             contributions.push(Contribution { sensitivity: 1.0, uncertainty, shared });
         }

@@ -6,9 +6,9 @@
 
 use super::Refusal;
 use super::flatness::{Point, Reference, flatness};
-use super::input::{PLACE, UNCERTAINTY, all_taken, count, extremes, mean, mm, of_mm, taken};
+use super::input::{PLACE, all_taken, count, extremes, mean, mm, of_mm};
 use super::least_squares::fit;
-use super::uncertainty::Measured;
+use super::uncertainty::{Doubt, Measured};
 use crate::quantity::Bounds;
 use uom::si::f64::Length;
 
@@ -34,16 +34,14 @@ pub struct Steps {
 
 /// The step at each place read across the swept edge.
 ///
-/// `reading` is the standard uncertainty of one reading.
-///
 /// # Errors
 /// [`Refusal::TooFew`] without a pair, [`Refusal::OutOfBounds`] (heights within [`Bounds::HEIGHT`]).
-pub fn steps_across(pairs: &[Across], reading: Length) -> Result<Steps, Refusal> {
+pub fn steps_across(pairs: &[Across], doubt: &Doubt) -> Result<Steps, Refusal> {
     let all = |part: fn(&Across) -> Length| {
         all_taken(&pairs.iter().map(part).collect::<Vec<_>>(), &Bounds::HEIGHT, "step wear", 1)
     };
     let (land, swept) = (all(|pair| pair.land)?, all(|pair| pair.swept)?);
-    let doubt = taken(reading, &UNCERTAINTY, None)? * 2.0_f64.sqrt();
+    let doubt = mm(doubt.taken()?.single()) * 2.0_f64.sqrt();
     let depths: Vec<f64> = land.iter().zip(&swept).map(|(land, swept)| land - swept).collect();
     let measured =
         |depth: f64, doubt: f64| Measured { value: of_mm(depth), uncertainty: of_mm(doubt) };
@@ -67,13 +65,13 @@ pub struct Apart {
 
 /// Tells step wear from warp on a map of a face, each point marked as swept or not.
 ///
-/// `reading` is the standard uncertainty of one reading; the step's own uncertainty is not taken below
-/// what it gives, nor below what the readings' scatter about the model gives.
+/// The step's uncertainty is not taken below what the readings' own doubt gives, nor below what their
+/// scatter about the model gives.
 ///
 /// # Errors
 /// As [`flatness`]; [`Refusal::Unequal`]; [`Refusal::TooFew`] under nine points; [`Refusal::StepHidden`]
 /// where the places leave step and bend mixed.
-pub fn step_and_warp(points: &[Point], swept: &[bool], reading: Length) -> Result<Apart, Refusal> {
+pub fn step_and_warp(points: &[Point], swept: &[bool], doubt: &Doubt) -> Result<Apart, Refusal> {
     const UNKNOWNS: usize = 7;
     const NEEDED: usize = UNKNOWNS + 2;
     if points.len() != swept.len() {
@@ -85,7 +83,7 @@ pub fn step_and_warp(points: &[Point], swept: &[bool], reading: Length) -> Resul
     };
     let (x, y) = (all(|point| point.x, &PLACE)?, all(|point| point.y, &PLACE)?);
     let z = all(|point| point.z, &Bounds::HEIGHT)?;
-    let reading = taken(reading, &UNCERTAINTY, None)?;
+    let reading = mm(doubt.taken()?.single());
     // Refuses a single line of places with its own sentence, before the model calls it a mix.
     flatness(points, Reference::LeastSquares)?;
     let (x_middle, y_middle) = (mean(&x), mean(&y));

@@ -3,7 +3,7 @@
 use super::Refusal;
 use super::input::{UNCERTAINTY, all_taken, count, mean, mm, of_mm, taken};
 use crate::limits::{Gauge, Limit, Verdict, decide_computed};
-use crate::quantity::{Amount, Bounds, Reading, Unit};
+use crate::quantity::{Amount, Bounds, Dimension, Reading, Span, Unit};
 use uom::si::f64::Length;
 
 /// A length with its standard uncertainty (one standard deviation).
@@ -13,6 +13,16 @@ pub struct Measured {
     pub value: Length,
     /// Its standard uncertainty.
     pub uncertainty: Length,
+}
+
+/// The doubt of readings taken with one gauge, as standard uncertainties: what each reading has by itself,
+/// and what all of them share.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Doubt {
+    /// Of each reading by itself: its last digit.
+    pub scatter: Length,
+    /// The gauge's own error, the same in every reading: taking more of them does not average it out.
+    pub gauge: Length,
 }
 
 /// One source of doubt in a result.
@@ -27,6 +37,42 @@ pub struct Contribution {
     pub shared: Option<u8>,
 }
 
+impl Doubt {
+    /// The doubt of readings taken with a gauge: r/√12 for the coarsest step among them or the gauge's own,
+    /// m/√3 for the gauge's greatest error (4.3.7).
+    #[must_use]
+    pub fn of(readings: &[Reading], gauge: &Gauge) -> Self {
+        let size = |span: Option<Span>| {
+            span.filter(|span| span.dimension() == Dimension::Length)
+                .map_or(0.0, |span| span.value(Unit::Millimetre))
+        };
+        let steps = readings.iter().map(|reading| size(Some(reading.step())));
+        let step = steps.fold(size(gauge.resolution), f64::max);
+        Self {
+            scatter: of_mm(step / 12_f64.sqrt()),
+            gauge: of_mm(size(gauge.permissible_error) / 3_f64.sqrt()),
+        }
+    }
+
+    /// The standard uncertainty of one reading: both together.
+    #[must_use]
+    pub fn single(&self) -> Length {
+        of_mm(mm(self.scatter).hypot(mm(self.gauge)))
+    }
+
+    /// The doubt of a mean of so many readings: the scatter shrinks, the gauge's error stays.
+    pub(super) fn of_mean(&self, readings: usize) -> Self {
+        Self { scatter: self.scatter / count(readings).sqrt(), ..*self }
+    }
+
+    /// The same, once both parts lie within the bounds of an uncertainty.
+    pub(super) fn taken(&self) -> Result<Self, Refusal> {
+        taken(self.scatter, &UNCERTAINTY, None)?;
+        taken(self.gauge, &UNCERTAINTY, None)?;
+        Ok(*self)
+    }
+}
+
 impl Measured {
     /// A reading with the doubt of its gauge; none if it isn't a length.
     #[must_use]
@@ -35,22 +81,22 @@ impl Measured {
         reading.amount().length().map(|value| Self { value, uncertainty })
     }
 
-    /// The mean of repeated readings, its scatter (4.2.3: s/√n) joined to the gauge's own doubt.
+    /// The mean of readings repeated at one place, their scatter (4.2.3: s/√n) joined to the doubt of one.
     ///
-    /// A single reading shows no scatter: the gauge's doubt stands alone.
+    /// Readings that repeat round alike, so neither the last digit nor the gauge's error averages out.
     ///
     /// # Errors
     /// [`Refusal::TooFew`] without readings; [`Refusal::OutOfBounds`] (readings within `bounds`).
     pub fn repeated(
         readings: &[Length],
-        gauge: Length,
+        doubt: &Doubt,
         bounds: &'static Bounds,
     ) -> Result<Self, Refusal> {
         let values = all_taken(readings, bounds, "a mean", 1)?;
-        let gauge = taken(gauge, &UNCERTAINTY, None)?;
+        let single = mm(doubt.taken()?.single());
         Ok(Self {
             value: of_mm(mean(&values)),
-            uncertainty: of_mm(scatter_of_mean(&values).hypot(gauge)),
+            uncertainty: of_mm(scatter_of_mean(&values).hypot(single)),
         })
     }
 

@@ -1,13 +1,15 @@
 //! Bores, journals and circles.
 
-use crate::{close_to, lengths, limit, mm, number};
-use pitleaf_core::faces::{Cylinder, Refusal, bearing_clearance, cylinder, least_squares_circle};
+use crate::{close_to, lengths, limit, mm, number, scatter};
+use pitleaf_core::faces::{
+    Cylinder, Doubt, Refusal, bearing_clearance, cylinder, least_squares_circle,
+};
 use pitleaf_core::limits::{Call, Side};
 use uom::si::f64::Length;
 
 fn of(places: &[&[f64]], doubt: f64) -> Result<Cylinder, Refusal> {
     let places: Vec<Vec<Length>> = places.iter().map(|place| lengths(place)).collect();
-    cylinder(&places, mm(doubt))
+    cylinder(&places, &scatter(doubt))
 }
 
 #[test]
@@ -43,6 +45,16 @@ fn clearance_worst_mean_and_loosest() {
     assert_eq!(call("0.070", "0.090"), Call::DoesNotMeet(Side::Below), "the tight end decides");
     assert_eq!(call("0.058", "0.090"), Call::TooClose, "within the doubt of the tight end");
     assert_eq!(call("0.040", "0.068"), Call::TooClose, "within the doubt of the loose end");
+}
+
+/// Six readings with one gauge: the last digit averages out, the gauge's error does not.
+#[test]
+fn a_gauges_error_stays_in_the_mean() {
+    let places = [lengths(&[43.0, 43.0, 43.0]), lengths(&[43.0, 43.0, 43.0])];
+    let doubt = Doubt { scatter: mm(0.006), gauge: mm(0.004) };
+    let bore = cylinder(&places, &doubt).expect("a bore");
+    close_to(bore.sizes.mean.uncertainty, 0.001 * (6.0 + 16.0_f64).sqrt(), 1e-12);
+    close_to(bore.sizes.least.uncertainty, 0.001 * 52_f64.sqrt(), 1e-12);
 }
 
 #[test]

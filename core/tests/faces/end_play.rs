@@ -1,6 +1,6 @@
 //! End play: the spacer to fit, and the loop closed.
 
-use crate::{close_to, lengths, limit, mm};
+use crate::{close_to, lengths, limit, mm, scatter};
 use pitleaf_core::faces::{
     Closing, Measured, Refusal, Sense, Spacer, choose, close, end_play, ideal_thickness,
 };
@@ -84,13 +84,13 @@ fn a_prediction_on_the_edge_is_within_it() {
 
 #[test]
 fn readings_make_a_mean_with_its_scatter() {
-    let play = end_play(&lengths(&[0.050, 0.056, 0.053]), mm(0.004)).expect("readings");
+    let play = end_play(&lengths(&[0.050, 0.056, 0.053]), &scatter(0.004)).expect("readings");
     close_to(play.value, 0.053, 1e-15);
     // s = 3 µm, s/√3, joined to the gauge's 4 µm: √(3 + 16).
     close_to(play.uncertainty, 0.001 * 19_f64.sqrt(), 1e-15);
-    let one = end_play(&lengths(&[0.05]), mm(0.004)).expect("one reading");
+    let one = end_play(&lengths(&[0.05]), &scatter(0.004)).expect("one reading");
     close_to(one.uncertainty, 0.004, 1e-15);
-    let negative = end_play(&lengths(&[0.05, -0.01]), mm(0.004)).expect_err("below zero");
+    let negative = end_play(&lengths(&[0.05, -0.01]), &scatter(0.004)).expect_err("below zero");
     assert_eq!(
         negative.to_string(),
         "Reading 2: A gap lies between 0 and 25 mm. Check the decimal point and the unit.",

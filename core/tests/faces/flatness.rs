@@ -1,6 +1,6 @@
 //! Minimum zones provable by the triangle or cross criterion, and what holds for every face.
 
-use crate::{close_to, mm, number, points};
+use crate::{close_to, mm, number, points, scatter};
 use pitleaf_core::faces::{Point, Reference, Refusal, far_corners, flatness};
 use proptest::prelude::*;
 
@@ -54,7 +54,7 @@ fn a_grid_of_nine() {
     low.sort_unstable();
     assert!(low.contains(&2) && low.contains(&6), "both low corners touch: {low:?}");
     // The middle weighs 1, the ends of the chord under it a half each.
-    close_to(zone.measured(mm(0.001)).uncertainty, 0.001 * 1.5_f64.sqrt(), EXACT);
+    close_to(zone.measured(&scatter(0.001)).uncertainty, 0.001 * 1.5_f64.sqrt(), EXACT);
 }
 
 #[test]
@@ -84,6 +84,12 @@ fn one_deep_low_place_is_the_worst() {
     let squares = flatness(&face, Reference::LeastSquares).expect("a face");
     assert_eq!(squares.worst(), 4, "the low place lies farthest off");
     assert_eq!(squares.lowest(), 4, "and lowest");
+    let zone = flatness(&face, Reference::MinimumZone).expect("a face");
+    close_to(zone.under_highest(4).expect("a place"), 0.05, EXACT);
+    assert_eq!(zone.under_highest(5), None, "no such place");
+    let levelled = zone.levelled(&face);
+    close_to(levelled[0].z, 0.025, EXACT);
+    assert_eq!(levelled[4].y, face[4].y, "where it was");
 }
 
 #[test]
@@ -95,7 +101,7 @@ fn three_corners_level_the_face() {
     close_to(levelled.deviations()[3], 0.03, EXACT);
     close_to(levelled.deviations()[1], 0.0, EXACT);
     // The lone corner is the sum of three and itself: 1 + 1 + 1 + 1 squares.
-    close_to(levelled.measured(mm(0.001)).uncertainty, 0.002, EXACT);
+    close_to(levelled.measured(&scatter(0.001)).uncertainty, 0.002, EXACT);
     for corners in [[0, 1, 1], [0, 1, 4]] {
         let refused = flatness(&face, Reference::Corners(corners));
         assert_eq!(refused, Err(Refusal::NoCorners), "corners {corners:?}");
@@ -229,7 +235,7 @@ proptest! {
                     ((moved(LITTLE) - moved(-LITTLE)) / (2.0 * LITTLE)).powi(2)
                 })
                 .sum();
-            let given = number(flatness(&face, reference).expect("a face").measured(mm(0.001)).uncertainty);
+            let given = number(flatness(&face, reference).expect("a face").measured(&scatter(0.001)).uncertainty);
             prop_assert!((given - 0.001 * squares.sqrt()).abs() < 2e-7, "{reference:?}: {given} against {}", 0.001 * squares.sqrt());
         }
     }

@@ -13,7 +13,7 @@ mod step_wear;
 mod uncertainty;
 mod unit_slip;
 
-use pitleaf_core::faces::Point;
+use pitleaf_core::faces::{Doubt, Point};
 use pitleaf_core::limits::{Edge, Limit};
 use pitleaf_core::quantity::{Amount, Unit};
 use uom::si::f64::Length;
@@ -22,6 +22,11 @@ use uom::si::length::millimeter;
 /// A length in millimetres.
 fn mm(value: f64) -> Length {
     Length::new::<millimeter>(value)
+}
+
+/// Readings that scatter by so many millimetres, with a gauge of no error.
+fn scatter(value: f64) -> Doubt {
+    Doubt { scatter: mm(value), gauge: mm(0.0) }
 }
 
 fn number(length: Length) -> f64 {

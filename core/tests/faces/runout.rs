@@ -1,6 +1,6 @@
 //! Runout: eccentricity, direction and what remains.
 
-use crate::{close_to, lengths, mm};
+use crate::{close_to, lengths, scatter};
 use pitleaf_core::faces::{Refusal, runout};
 use std::f64::consts::TAU;
 use uom::si::angle::degree;
@@ -17,7 +17,7 @@ fn turn(places: u16, eccentricity: f64, towards: f64, lobes: f64, size: f64) -> 
 #[test]
 fn eccentricity_and_out_of_round_are_told_apart() {
     for places in [8, 12, 36] {
-        let found = runout(&lengths(&turn(places, 0.03, 200.0, 2.0, 0.005)), mm(0.001));
+        let found = runout(&lengths(&turn(places, 0.03, 200.0, 2.0, 0.005)), &scatter(0.001));
         let found = found.expect("a turn");
         close_to(found.eccentricity.value, 0.03, 1e-12);
         let direction = found.direction.get::<degree>();
@@ -29,7 +29,7 @@ fn eccentricity_and_out_of_round_are_told_apart() {
 
 #[test]
 fn the_total_is_that_of_the_readings() {
-    let found = runout(&lengths(&turn(8, 0.03, 90.0, 2.0, 0.0)), mm(0.001)).expect("a turn");
+    let found = runout(&lengths(&turn(8, 0.03, 90.0, 2.0, 0.0)), &scatter(0.001)).expect("a turn");
     close_to(found.total.value, 0.06, 1e-12);
     close_to(found.total.uncertainty, 0.001 * 2_f64.sqrt(), 1e-15);
     assert_eq!(found.highest, 2, "the third place, at 90°");
@@ -38,16 +38,16 @@ fn the_total_is_that_of_the_readings() {
 #[test]
 fn a_direction_lost_in_the_noise_is_not_given() {
     let slight = turn(8, 0.000_9, 30.0, 2.0, 0.0);
-    let found = |doubt| runout(&lengths(&slight), mm(doubt)).expect("a turn");
+    let found = |doubt| runout(&lengths(&slight), &scatter(doubt)).expect("a turn");
     assert_eq!(found(0.001).direction_uncertainty, None, "0.9 µm by a gauge good to 1 µm");
     assert!(found(0.000_1).direction_uncertainty.is_some(), "and by a finer one");
 }
 
 #[test]
 fn a_turn_needs_eight_places() {
-    let few = runout(&lengths(&[0.0; 7]), mm(0.001));
+    let few = runout(&lengths(&[0.0; 7]), &scatter(0.001));
     assert_eq!(few, Err(Refusal::TooFew { found: "runout", given: 7, needed: 8 }), "seven");
     let mut bad = [0.0; 8];
     bad[4] = f64::NAN;
-    assert!(runout(&lengths(&bad), mm(0.001)).is_err(), "no number");
+    assert!(runout(&lengths(&bad), &scatter(0.001)).is_err(), "no number");
 }

@@ -1,14 +1,14 @@
 //! Widths, taper, the stack's length, side clearance and end gaps.
 
-use crate::{close_to, lengths, limit, mm, points};
+use crate::{close_to, lengths, limit, mm, points, scatter};
 use pitleaf_core::faces::{
-    Refusal, StackPart, Widths, apex_seal_end_gap, housings_apart, rotor_side_clearance,
+    Doubt, Refusal, StackPart, Widths, apex_seal_end_gap, housings_apart, rotor_side_clearance,
     stack_length, taper, widths,
 };
 use pitleaf_core::limits::Call;
 
 fn of(readings: &[f64]) -> Widths {
-    widths(&lengths(readings), mm(0.003)).expect("widths")
+    widths(&lengths(readings), &scatter(0.003)).expect("widths")
 }
 
 #[test]
@@ -54,8 +54,7 @@ fn a_wedge_is_all_taper_and_a_burr_is_none() {
 fn one_gauges_error_adds_up_along_the_stack() {
     let part = |width: f64, gauge: u8| StackPart {
         width: mm(width),
-        scatter: mm(0.003),
-        gauge_error: mm(0.004),
+        doubt: Doubt { scatter: mm(0.003), gauge: mm(0.004) },
         gauge,
     };
     let one = stack_length(&[part(80.0, 0), part(80.0, 0)]).expect("a stack");
@@ -67,6 +66,16 @@ fn one_gauges_error_adds_up_along_the_stack() {
     assert!(stack_length(&[]).is_err(), "no parts");
     let second = stack_length(&[part(80.0, 0), part(-1.0, 0)]).expect_err("a negative width");
     assert!(second.to_string().starts_with("Reading 2: A size"), "{second}");
+}
+
+#[test]
+fn a_measured_housing_goes_into_the_stack() {
+    let doubt = Doubt { scatter: mm(0.006), gauge: mm(0.004) };
+    let housing = widths(&lengths(&[80.00, 80.01, 80.02, 80.01]), &doubt).expect("widths");
+    close_to(housing.sizes.mean.uncertainty, 0.005, 1e-12);
+    let stack = stack_length(&[housing.in_stack(0), housing.in_stack(0)]).expect("a stack");
+    close_to(stack.value, 160.02, 1e-11);
+    close_to(stack.uncertainty, 0.001 * (9.0 + 9.0 + 64.0_f64).sqrt(), 1e-12);
 }
 
 #[test]

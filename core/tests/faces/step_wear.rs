@@ -1,6 +1,6 @@
 //! Step wear told from warp: exact on faces made of both, refused where the two look alike.
 
-use crate::{close_to, mm, points};
+use crate::{close_to, mm, points, scatter};
 use pitleaf_core::faces::{
     Across, Point, Reference, Refusal, Ring, Spot, flatness, side_housing_spots, step_and_warp,
     steps_across,
@@ -28,7 +28,7 @@ fn face(bowl: f64, step: f64) -> (Vec<Point>, Vec<bool>) {
 fn a_step_on_a_bent_face_is_found_whole() {
     for (bowl, step) in [(0.0, 0.03), (0.04, 0.03), (-0.05, 0.0), (0.02, -0.004)] {
         let (points, swept) = face(bowl, step);
-        let apart = step_and_warp(&points, &swept, mm(0.001)).expect("a map");
+        let apart = step_and_warp(&points, &swept, &scatter(0.001)).expect("a map");
         close_to(apart.step.value, step, 1e-12);
         let (bent, _) = face(bowl, 0.0);
         let warp = flatness(&bent, Reference::MinimumZone).expect("a face").value();
@@ -43,12 +43,13 @@ fn a_step_on_a_bent_face_is_found_whole() {
 fn what_hides_a_step_is_refused() {
     let (points, mut swept) = face(0.01, 0.02);
     swept.fill(true);
-    let refused = |swept: &[bool]| step_and_warp(&points, swept, mm(0.001)).expect_err("refused");
+    let refused =
+        |swept: &[bool]| step_and_warp(&points, swept, &scatter(0.001)).expect_err("refused");
     assert_eq!(refused(&swept), Refusal::StepHidden, "no land read");
     swept.fill(false);
     assert_eq!(refused(&swept), Refusal::StepHidden, "no swept band read");
     assert_eq!(refused(&[true; 3]), Refusal::Unequal { one: 24, other: 3 }, "marks missing");
-    let few = step_and_warp(&points[..8], &[true; 8], mm(0.001));
+    let few = step_and_warp(&points[..8], &[true; 8], &scatter(0.001));
     let too_few = Refusal::TooFew { found: "telling step from warp", given: 8, needed: 9 };
     assert_eq!(few, Err(too_few), "eight places");
 }
@@ -57,7 +58,7 @@ fn what_hides_a_step_is_refused() {
 fn a_line_of_places_is_refused_as_one() {
     let line: Vec<_> = (0..10_u8).map(|n| (f64::from(n), 0.0, 0.0)).collect();
     let swept: Vec<bool> = (0..10_u8).map(|n| n % 2 == 0).collect();
-    let refused = step_and_warp(&points(&line), &swept, mm(0.001));
+    let refused = step_and_warp(&points(&line), &swept, &scatter(0.001));
     assert_eq!(refused, Err(Refusal::OneLine), "one line");
 }
 
@@ -65,14 +66,14 @@ fn a_line_of_places_is_refused_as_one() {
 fn pairs_across_the_edge() {
     let pairs = [(0.010, -0.010), (0.000, -0.050), (-0.020, -0.030)]
         .map(|(land, swept)| Across { land: mm(land), swept: mm(swept) });
-    let steps = steps_across(&pairs, mm(0.001)).expect("pairs");
+    let steps = steps_across(&pairs, &scatter(0.001)).expect("pairs");
     assert_eq!(steps.worst, 1, "the second is deepest");
     close_to(steps.deepest().value, 0.050, 1e-15);
     close_to(steps.mean.value, 0.08 / 3.0, 1e-15);
     close_to(steps.uneven(), 0.05 - 0.08 / 3.0, 1e-15);
     close_to(steps.deepest().uncertainty, 0.001 * 2_f64.sqrt(), 1e-15);
     close_to(steps.mean.uncertainty, 0.001 * (2.0 / 3.0_f64).sqrt(), 1e-15);
-    assert!(steps_across(&[], mm(0.001)).is_err(), "no pairs");
+    assert!(steps_across(&[], &scatter(0.001)).is_err(), "no pairs");
 }
 
 /// On the long axis the outline is R + e from the shaft, on the short one R − e.

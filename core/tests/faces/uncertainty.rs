@@ -1,7 +1,7 @@
 //! Uncertainties against the examples of JCGM 100:2008 (GUM); the figures are from memory of its text.
 
-use crate::{close_to, lengths, limit, mm};
-use pitleaf_core::faces::{Contribution, Measured, Refusal, combined};
+use crate::{close_to, lengths, limit, mm, scatter};
+use pitleaf_core::faces::{Contribution, Doubt, Measured, Refusal, combined};
 use pitleaf_core::limits::{Call, Gauge, GaugeKind};
 use pitleaf_core::quantity::{Bounds, Reading, Unit};
 
@@ -16,7 +16,8 @@ fn twenty_readings_and_their_mean() {
         96.90, 98.18, 98.25, 98.61, 99.03, 99.49, 99.56, 99.74, 99.89, 100.07, 100.33, 100.42,
         100.68, 100.95, 101.11, 101.20, 101.57, 101.84, 102.36, 102.72,
     ];
-    let mean = Measured::repeated(&lengths(&readings), mm(0.0), &Bounds::SIZE).expect("readings");
+    let mean =
+        Measured::repeated(&lengths(&readings), &scatter(0.0), &Bounds::SIZE).expect("readings");
     close_to(mean.value, 100.145, 0.000_51);
     close_to(mean.uncertainty, 0.333, 0.000_5);
 }
@@ -53,9 +54,27 @@ fn a_reading_takes_its_gauges_doubt() {
     close_to(measured.value, 0.05, 1e-15);
     close_to(measured.uncertainty, gauge.uncertainty(&reading, Unit::Millimetre), 1e-15);
     close_to(measured.expanded(), 2.0 * gauge.uncertainty(&reading, Unit::Millimetre), 1e-15);
+    let doubt = Doubt::of(std::slice::from_ref(&reading), &gauge);
+    close_to(doubt.single(), gauge.uncertainty(&reading, Unit::Millimetre), 1e-15);
     let torque = Bounds::widest(Unit::NewtonMetre.dimension());
     let torque = Reading::read("30", Unit::NewtonMetre, torque).expect("a torque");
     assert_eq!(Measured::of(&torque, &gauge), None, "a torque is no length");
+}
+
+#[test]
+fn the_coarsest_reading_decides_the_scatter() {
+    let reading =
+        |text: &str| Reading::read(text, Unit::Millimetre, &Bounds::SIZE).expect("a size");
+    let mut gauge = Gauge::usual(GaugeKind::OutsideMicrometer);
+    let of = |texts: &[&str], gauge: &Gauge| {
+        let readings: Vec<Reading> = texts.iter().map(|text| reading(text)).collect();
+        Doubt::of(&readings, gauge)
+    };
+    close_to(of(&["80.012", "80.01"], &gauge).scatter, 0.01 / 12_f64.sqrt(), 1e-15);
+    close_to(of(&["80.0123"], &gauge).scatter, 0.001 / 12_f64.sqrt(), 1e-15);
+    close_to(of(&["80.0123"], &gauge).gauge, 0.004 / 3_f64.sqrt(), 1e-15);
+    gauge.permissible_error = None;
+    close_to(of(&["80.0123"], &gauge).gauge, 0.0, 0.0);
 }
 
 #[test]
@@ -74,6 +93,6 @@ fn a_result_stands_against_a_limit_as_a_reading_does() {
 
 #[test]
 fn a_mean_needs_a_reading() {
-    let none = Measured::repeated(&[], mm(0.001), &Bounds::GAP);
+    let none = Measured::repeated(&[], &scatter(0.001), &Bounds::GAP);
     assert_eq!(none, Err(Refusal::TooFew { found: "a mean", given: 0, needed: 1 }), "none");
 }
