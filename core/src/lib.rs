@@ -5,9 +5,11 @@
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
-//! - [`faces`]: flatness, bores, stack and end play.
+//! - [`trochoid`]: bore, rotor and chambers from four measures.
+//! - [`faces`]: flatness, bores, stack and end play, as measured before stacking.
 
 pub mod book;
 pub mod faces;
 pub mod limits;
 pub mod quantity;
+pub mod trochoid;

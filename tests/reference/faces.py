@@ -1,13 +1,13 @@
 """faces against numpy and scipy: minimum zone by linear programming, circles and models by least squares,
 uncertainties by Monte Carlo.
 
-Run from the repository's root, with cargo on the path and requirements.txt installed:
-    python tests/reference/faces.py
-Ends with status 1 when anything disagrees.
+Asks core/examples/reference_faces.rs with random faces, bores, turns and readings of fixed seed.
+Ends with 1 at any difference.
 """
 
 import subprocess
 import sys
+from pathlib import Path
 
 import numpy as np
 from scipy.optimize import least_squares as nonlinear, linprog
@@ -20,8 +20,10 @@ ONE_PERCENT = 0.01  # 100,000 draws give a standard deviation to 0.22 %
 
 def ask(lines):
     """The calculators' answers, one row a line."""
-    command = ["cargo", "run", "--quiet", "--release", "-p", "pitleaf-core", "--example", "faces_reference"]
-    run = subprocess.run(command, input="\n".join(lines), capture_output=True, text=True, check=True)
+    command = ["cargo", "run", "--quiet", "-p", "pitleaf-core", "--example", "reference_faces"]
+    root = Path(__file__).resolve().parents[2]
+    run = subprocess.run(
+        command, input="\n".join(lines), stdout=subprocess.PIPE, text=True, encoding="utf-8", check=True, cwd=root)
     return [[float(number) for number in line.split()] for line in run.stdout.splitlines()]
 
 

@@ -77,8 +77,8 @@ impl Measured {
     /// A reading with the doubt of its gauge; none if it isn't a length.
     #[must_use]
     pub fn of(reading: &Reading, gauge: &Gauge) -> Option<Self> {
-        let uncertainty = of_mm(gauge.uncertainty(reading, Unit::Millimetre));
-        reading.amount().length().map(|value| Self { value, uncertainty })
+        let value = reading.amount().length()?;
+        Some(Self { value, uncertainty: of_mm(gauge.uncertainty(reading, Unit::Millimetre)) })
     }
 
     /// The mean of readings repeated at one place, their scatter (4.2.3: s/√n) joined to the doubt of one.
@@ -112,14 +112,14 @@ impl Measured {
         Amount::of_length(self.value)
     }
 
-    /// The verdict against a limit on a length; none where the value is no number.
+    /// The verdict against a limit on a length; none where value or uncertainty is no number.
     ///
     /// # Panics
     /// When the limit is no length's: the caller has mixed up two rows.
     #[must_use]
     pub fn against(&self, limit: &Limit) -> Option<Verdict> {
-        let unit = Unit::Millimetre;
-        self.amount().map(|amount| decide_computed(limit, amount, unit, mm(self.uncertainty)))
+        let standard = Span::nearest(mm(self.uncertainty), Unit::Millimetre)?;
+        self.amount().map(|amount| decide_computed(limit, amount, standard))
     }
 
     /// `self − other`, the two measured independently.

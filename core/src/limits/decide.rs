@@ -4,7 +4,7 @@
 //! conformity, 1.65 u outside proves the opposite, and between the two nothing is proved.
 //! Probability of conformity: JCGM 106:2012, clause 7, a normal distribution about the reading.
 
-use super::{Gauge, Limit};
+use super::{Gauge, GaugeKind, Limit};
 use crate::quantity::{Amount, Reading, Span, Unit};
 
 /// The guard band's factor for 95 % (ISO 14253-1:2017).
@@ -58,7 +58,7 @@ pub struct Verdict {
 #[must_use]
 pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
     let unit = reading.unit();
-    decide_computed(limit, reading.amount(), unit, gauge.uncertainty(reading, unit))
+    judge(limit, reading.amount(), unit, gauge.uncertainty(reading, unit), reading.step())
 }
 
 /// Judges a reading whose only known doubt is its own last digit.
@@ -67,23 +67,47 @@ pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
 /// As [`decide`].
 #[must_use]
 pub fn decide_unassisted(limit: &Limit, reading: &Reading) -> Verdict {
-    let unit = reading.unit();
-    decide_computed(limit, reading.amount(), unit, reading.step().value(unit) / 12_f64.sqrt())
+    decide(limit, reading, &Gauge::usual(GaugeKind::Other))
 }
 
-/// Judges a result computed from several readings, with its standard uncertainty in `unit`.
+/// Judges a reading of stated standard uncertainty, as a calibration sheet or a budget gives it.
 ///
 /// # Panics
-/// As [`decide`].
+/// As [`decide`], and when the uncertainty is of another dimension.
 #[must_use]
-pub fn decide_computed(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f64) -> Verdict {
-    let above_lower = limit.lower.as_ref().map(|edge| amount.minus(edge.amount()));
-    let below_upper = limit.upper.as_ref().map(|edge| edge.amount().minus(amount));
-    let inside = |span: Option<Span>| span.map(|span| span.value(unit));
-    let (lower, upper) = (inside(above_lower), inside(below_upper));
-    let guard = GUARD * uncertainty;
-    let proved_inside = |distance: Option<f64>| distance.is_none_or(|distance| distance >= guard);
-    let proved_outside = |distance: Option<f64>| distance.is_some_and(|distance| distance < -guard);
+pub fn decide_with_uncertainty(limit: &Limit, reading: &Reading, standard: Span) -> Verdict {
+    assert_eq!(
+        standard.dimension(),
+        reading.unit().dimension(),
+        "an uncertainty is of its reading’s dimension"
+    );
+    let unit = reading.unit();
+    judge(limit, reading.amount(), unit, standard.size().value(unit), reading.step())
+}
+
+/// Judges a length computed from several readings, with its standard uncertainty.
+///
+/// # Panics
+/// As [`decide`], and when length or uncertainty is none.
+#[must_use]
+pub fn decide_computed(limit: &Limit, length: Amount, standard: Span) -> Verdict {
+    let unit = Unit::Millimetre;
+    let whole = (length.dimension(), standard.dimension());
+    assert_eq!(whole, (unit.dimension(), unit.dimension()), "only lengths are computed");
+    let standard = standard.size();
+    judge(limit, length, unit, standard.value(unit), standard)
+}
+
+/// `coarse` is the guard band where the uncertainty is beyond what can be held.
+fn judge(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f64, coarse: Span) -> Verdict {
+    let lower = limit.lower.as_ref().map(|edge| amount.minus(edge.amount()));
+    let upper = limit.upper.as_ref().map(|edge| edge.amount().minus(amount));
+    // A whole number of ticks, so that a reading on the guard band's edge is judged exactly.
+    let guard = Span::nearest(GUARD * uncertainty, unit).unwrap_or(coarse);
+    let proved_inside =
+        |inside: Option<Span>| inside.is_none_or(|distance| !distance.minus(guard).is_negative());
+    let proved_outside =
+        |inside: Option<Span>| inside.is_some_and(|distance| distance.plus(guard).is_negative());
     let call = if proved_outside(lower) {
         Call::DoesNotMeet(Side::Below)
     } else if proved_outside(upper) {
@@ -93,25 +117,28 @@ pub fn decide_computed(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f
     } else {
         Call::TooClose
     };
-    // Nothing over nothing is no number: a size on the edge and known without doubt is taken as even.
-    let deviates = |distance: f64| if distance == 0.0 { 0.0 } else { distance / uncertainty };
-    let below = upper.map_or(1.0, |distance| normal(deviates(distance)));
-    let above = lower.map_or(0.0, |distance| normal(-deviates(distance)));
+    let missed = |inside: Option<Span>| {
+        inside.map_or(0.0, |distance| beyond(distance.value(unit), uncertainty))
+    };
     Verdict {
         call,
         within: limit.holds(amount),
-        conformity: (below - above).clamp(0.0, 1.0),
-        above_lower,
-        below_upper,
+        conformity: (1.0 - missed(lower) - missed(upper)).clamp(0.0, 1.0),
+        above_lower: lower,
+        below_upper: upper,
         worn_out: limit.is_worn_out(amount),
-        guard: Span::nearest(guard, unit).unwrap_or(amount.minus(amount)),
+        guard,
         gauge_too_coarse: lower
             .zip(upper)
-            .is_some_and(|(lower, upper)| lower + upper < 2.0 * guard),
+            .is_some_and(|(lower, upper)| lower.plus(upper).minus(guard.plus(guard)).is_negative()),
     }
 }
 
-/// Φ: the share of a normal distribution below `deviate` standard deviations.
-fn normal(deviate: f64) -> f64 {
-    libm::erfc(-deviate / std::f64::consts::SQRT_2) / 2.0
+/// The probability that the true size lies past an edge, for a reading `distance` inside it.
+fn beyond(distance: f64, uncertainty: f64) -> f64 {
+    if uncertainty > 0.0 {
+        libm::erfc(distance / uncertainty / std::f64::consts::SQRT_2) / 2.0
+    } else {
+        f64::from(u8::from(distance < 0.0))
+    }
 }

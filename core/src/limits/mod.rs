@@ -4,17 +4,25 @@ mod decide;
 mod find;
 mod gauge;
 mod limit;
+mod places;
 mod row;
+mod rule;
 mod sheet;
 mod slip;
 mod source;
+mod speak;
 mod starter;
 
-pub use decide::{Call, Side, Verdict, decide, decide_computed, decide_unassisted};
+pub use decide::{
+    Call, Side, Verdict, decide, decide_computed, decide_unassisted, decide_with_uncertainty,
+};
 pub use find::find;
 pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};
+pub use places::places;
 pub use row::{BuildKind, Input, Part, Row};
+pub use rule::{Rule, rule};
 pub use sheet::{RowFault, Sheet};
 pub use slip::{Slip, slip};
 pub use source::Source;
+pub use speak::limit_line;

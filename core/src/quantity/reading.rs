@@ -54,6 +54,11 @@ impl Reading {
         Ok(Self { text: trimmed.to_owned(), unit: typed, amount, step })
     }
 
+    /// The unit typed behind a number, if there is one that is known.
+    pub(crate) fn unit_behind(text: &str) -> Option<Unit> {
+        Unit::named(split_unit(text.trim()).1)
+    }
+
     /// As typed, without outer spaces.
     #[must_use]
     pub fn text(&self) -> &str {

@@ -17,13 +17,19 @@ impl Amount {
     /// The figure in a unit with a number of decimals, without the unit's symbol.
     #[must_use]
     pub fn show(self, unit: Unit, places: u8, rounding: Rounding) -> String {
+        debug_assert_eq!(
+            self.dimension(),
+            unit.dimension(),
+            "a figure needs its own dimension’s unit"
+        );
         figure(self.ticks() - unit.zero(), unit.ticks(), places, rounding)
     }
 
     /// Whether `places` decimals of a unit tell the amount exactly.
     #[must_use]
     pub fn is_exact(self, unit: Unit, places: u8) -> bool {
-        (self.ticks() - unit.zero()) * power(places) % unit.ticks() == 0
+        let rest = (self.ticks() - unit.zero()) % unit.ticks();
+        (0..places).fold(rest, |rest, _| rest * 10 % unit.ticks()) == 0
     }
 
     /// The exact figure with no more decimals than it needs, if `most` decimals are enough.
@@ -36,17 +42,29 @@ impl Amount {
 }
 
 impl Span {
+    /// The figure with no more decimals than it needs to be exact, or `most` to nearest.
+    #[must_use]
+    pub fn shortest(self, unit: Unit, most: u8) -> String {
+        let exact = (0..most).find(|&places| self.ticks() * power(places) % unit.ticks() == 0);
+        self.show(unit, exact.unwrap_or(most), Rounding::Nearest)
+    }
+
     /// The figure in a unit with a number of decimals, without the unit's symbol.
     #[must_use]
     pub fn show(self, unit: Unit, places: u8, rounding: Rounding) -> String {
+        debug_assert_eq!(
+            self.dimension(),
+            unit.dimension(),
+            "a figure needs its own dimension’s unit"
+        );
         figure(self.ticks(), unit.ticks(), places, rounding)
     }
 }
 
-/// Decimals of `unit` that keep a tenth of `step`: enough that nobody is misled, not more.
+/// Decimals of `unit` that keep a tenth of `step`, at most nine: enough that nobody is misled, not more.
 #[must_use]
 pub fn places_for(step: Span, unit: Unit) -> u8 {
-    const MOST: u8 = 6;
+    const MOST: u8 = 9;
     (0..MOST).find(|&places| unit.ticks() * 10 <= step.ticks() * power(places)).unwrap_or(MOST)
 }
 
@@ -71,8 +89,12 @@ fn power(places: u8) -> i128 {
 }
 
 fn figure(ticks: i128, unit: i128, places: u8, rounding: Rounding) -> String {
-    let scaled = ticks * power(places);
-    let (floor, rest) = (scaled.div_euclid(unit), scaled.rem_euclid(unit));
+    // Digit by digit: scaled at once, a large amount would pass what an i128 holds.
+    let (mut floor, mut rest) = (ticks.div_euclid(unit), ticks.rem_euclid(unit));
+    for _ in 0..places {
+        floor = floor * 10 + rest * 10 / unit;
+        rest = rest * 10 % unit;
+    }
     let rounded = match rounding {
         Rounding::Down => floor,
         Rounding::Up => floor + i128::from(rest > 0),

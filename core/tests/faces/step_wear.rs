@@ -5,9 +5,10 @@ use pitleaf_core::faces::{
     Across, Point, Reference, Refusal, Ring, Spot, flatness, side_housing_spots, step_and_warp,
     steps_across,
 };
+use pitleaf_core::trochoid::Geometry;
 
 fn spots() -> Vec<Spot> {
-    side_housing_spots(mm(105.0), mm(15.0), mm(8.0)).expect("an outline")
+    side_housing_spots(Geometry::preset().bore(), mm(8.0)).expect("an outline")
 }
 
 /// A bowl and a step, on the places of a side housing.
@@ -76,25 +77,24 @@ fn pairs_across_the_edge() {
     assert!(steps_across(&[], &scatter(0.001)).is_err(), "no pairs");
 }
 
-/// On the long axis the outline is R + e from the shaft, on the short one R − e.
+/// The bore is e 15, R 102, a 3: R + e + a along the long axis, R − e + a along the short one.
 #[test]
 fn spots_lie_beside_the_outline_and_bear_its_hours() {
     let spots = spots();
     let at = |hour: u8, ring: Ring| {
         *spots.iter().find(|spot| spot.hour == hour && spot.ring == ring).expect("a spot")
     };
-    close_to(at(12, Ring::Land).y, 128.0, 1e-9);
-    close_to(at(12, Ring::Swept).y, 112.0, 1e-9);
-    close_to(at(3, Ring::Land).x, 98.0, 1e-9);
-    close_to(at(3, Ring::Swept).x, 82.0, 1e-9);
-    close_to(at(6, Ring::Land).y, -128.0, 1e-9);
-    close_to(at(9, Ring::Swept).x, -82.0, 1e-9);
+    close_to(at(12, Ring::Land).x, 128.0, 1e-9);
+    close_to(at(12, Ring::Swept).x, 112.0, 1e-9);
+    close_to(at(3, Ring::Land).y, -98.0, 1e-9);
+    close_to(at(3, Ring::Swept).y, -82.0, 1e-9);
+    close_to(at(6, Ring::Land).x, -128.0, 1e-9);
+    close_to(at(9, Ring::Swept).y, 82.0, 1e-9);
     assert_eq!(at(12, Ring::Land).to_string(), "12 o’clock, land", "its name");
     assert_eq!(at(4, Ring::Swept).to_string(), "4 o’clock, swept band", "its name");
     assert_eq!(spots.len(), 24, "two rings of twelve");
-    for (radius, eccentricity, aside) in [(600.0, 15.0, 8.0), (105.0, 0.0, 8.0), (105.0, 15.0, 0.0)]
-    {
-        let refused = side_housing_spots(mm(radius), mm(eccentricity), mm(aside));
-        assert!(refused.is_err(), "{radius}, {eccentricity}, {aside}");
+    for aside in [0.9, 30.1, f64::NAN] {
+        let refused = side_housing_spots(Geometry::preset().bore(), mm(aside));
+        assert!(refused.is_err(), "{aside} mm aside");
     }
 }

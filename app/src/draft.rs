@@ -1,0 +1,35 @@
+//! The draft in hand: what is typed and not yet written, kept loosely.
+
+use crate::store::keep;
+use pitleaf_core::quantity::Unit;
+use serde::{Deserialize, Serialize};
+
+/// Under which key it is kept.
+pub const KEY: &str = "pitleaf.draft";
+
+/// What was typed, and where.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Draft {
+    /// The place in the app.
+    pub hash: String,
+    /// The text.
+    pub text: String,
+    /// The unit set.
+    pub unit: Option<Unit>,
+}
+
+/// The draft of a place, if the last one was made there.
+pub fn at(hash: &str) -> Option<Draft> {
+    keep::get::<Draft>(KEY).filter(|draft| draft.hash == hash)
+}
+
+/// Keeps the draft of a place; an empty text lets it go.
+pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
+    if text.is_empty() {
+        if at(hash).is_some() {
+            keep::forget(KEY);
+        }
+    } else {
+        keep::set(KEY, &Draft { hash: hash.to_owned(), text: text.to_owned(), unit });
+    }
+}

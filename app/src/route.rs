@@ -1,0 +1,162 @@
+//! The place in the app, as the part of the address behind `#`.
+
+use pitleaf_core::book::{EntryId, Face, Slot};
+use pitleaf_core::limits::Part;
+
+/// A screen, with what it is about.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Route {
+    /// What is open and what was last touched.
+    Bench,
+    /// Opening a build.
+    Open,
+    /// Limits: the parts.
+    Limits,
+    /// The limits of one part.
+    Part(Part),
+    /// Checking a reading against a row, perhaps on one piece.
+    Check {
+        /// The row's id.
+        row: String,
+        /// The piece; empty for none in particular.
+        place: String,
+    },
+    /// The builder's own limit in place of a row.
+    OwnLimit(String),
+    /// One figure in all units.
+    Convert,
+    /// A rotor face's slots.
+    Seals(u8, Face),
+    /// One slot.
+    Slot(Slot),
+    /// The build's entries.
+    Book,
+    /// One entry and all its subject ever was.
+    Entry(EntryId),
+    /// Settings.
+    Settings,
+}
+
+impl Route {
+    /// Reads what stands behind `#`; anything unknown leads to the bench.
+    pub fn read(hash: &str) -> Self {
+        let path = hash.trim_start_matches('#').trim_start_matches('/');
+        let pieces: Vec<&str> = path.split('/').collect();
+        Self::of_pieces(&pieces).unwrap_or(Self::Bench)
+    }
+
+    fn of_pieces(pieces: &[&str]) -> Option<Self> {
+        Some(match *pieces {
+            ["open"] => Self::Open,
+            ["limits"] => Self::Limits,
+            ["limits", part] => Self::Part(part_named(part)?),
+            ["check", row] => Self::Check { row: plain(row)?, place: String::new() },
+            ["check", row, place] => Self::Check { row: plain(row)?, place: plain(place)? },
+            ["own-limit", row] => Self::OwnLimit(plain(row)?),
+            ["convert"] => Self::Convert,
+            ["seals"] => Self::Seals(1, Face::Front),
+            ["seals", face] => {
+                let slot = Slot::named(&format!("{face}-AB"))?;
+                Self::Seals(slot.rotor(), slot.face())
+            }
+            ["slot", slot] => Self::Slot(Slot::named(slot)?),
+            ["book"] => Self::Book,
+            ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["settings"] => Self::Settings,
+            _ => return None,
+        })
+    }
+
+    /// The address behind `#`, which [`Route::read`] reads back.
+    pub fn hash(&self) -> String {
+        match self {
+            Self::Bench => "#/".to_owned(),
+            Self::Open => "#/open".to_owned(),
+            Self::Limits => "#/limits".to_owned(),
+            Self::Part(part) => format!("#/limits/{}", part_word(*part)),
+            Self::Check { row, place } if place.is_empty() => format!("#/check/{row}"),
+            Self::Check { row, place } => format!("#/check/{row}/{place}"),
+            Self::OwnLimit(row) => format!("#/own-limit/{row}"),
+            Self::Convert => "#/convert".to_owned(),
+            Self::Seals(rotor, face) => format!("#/seals/{rotor}{}", face.letter()),
+            Self::Slot(slot) => format!("#/slot/{slot}"),
+            Self::Book => "#/book".to_owned(),
+            Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::Settings => "#/settings".to_owned(),
+        }
+    }
+
+    /// Where "back" leads.
+    pub fn parent(&self) -> Self {
+        match self {
+            Self::Check { place, .. } => match Slot::named(place) {
+                Some(slot) => Self::Slot(slot),
+                None => Self::Limits,
+            },
+            Self::Part(_) => Self::Limits,
+            Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
+            Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
+            Self::Entry(_) => Self::Book,
+            _ => Self::Bench,
+        }
+    }
+}
+
+/// Ids and places are letters, digits and hyphens; anything else is no address of ours.
+fn plain(text: &str) -> Option<String> {
+    let fits =
+        !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
+    fits.then(|| text.to_owned())
+}
+
+fn part_word(part: Part) -> String {
+    part.name().to_lowercase().replace(' ', "-")
+}
+
+fn part_named(word: &str) -> Option<Part> {
+    Part::ALL.into_iter().find(|part| part_word(*part) == word)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_route_reads_back() {
+        let slot = Slot::named("2R-CA").unwrap();
+        let mut routes = vec![
+            Route::Bench,
+            Route::Open,
+            Route::Limits,
+            Route::Check { row: "end-play".into(), place: String::new() },
+            Route::Check { row: "side-seal-gap-na".into(), place: "1F-AB".into() },
+            Route::OwnLimit("end-play".into()),
+            Route::Convert,
+            Route::Seals(2, Face::Rear),
+            Route::Slot(slot),
+            Route::Book,
+            Route::Entry(EntryId("0a1b".into())),
+            Route::Settings,
+        ];
+        routes.extend(Part::ALL.map(Route::Part));
+        for route in routes {
+            assert_eq!(Route::read(&route.hash()), route, "{}", route.hash());
+        }
+    }
+
+    #[test]
+    fn nonsense_leads_to_the_bench() {
+        for hash in [
+            "",
+            "#",
+            "#/",
+            "#/nowhere",
+            "#/slot/9X-ZZ",
+            "#/check/<b>",
+            "#/limits/sandwich",
+            "#/check/a/b/c",
+        ] {
+            assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
+        }
+    }
+}

@@ -1,0 +1,71 @@
+//! The builder's settings: what may be lost, and is set again in a moment.
+
+use pitleaf_core::quantity::{Dimension, Unit};
+use serde::{Deserialize, Serialize};
+
+/// Under which key they are kept.
+pub const KEY: &str = "pitleaf.settings";
+
+/// How the page looks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Light {
+    /// As the phone is set.
+    #[default]
+    Phone,
+    /// Marking blue.
+    Dark,
+    /// Paper, for the sun.
+    Sun,
+}
+
+/// Everything set.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Settings {
+    /// The look.
+    pub light: Light,
+    /// Keys for the left thumb.
+    pub left_handed: bool,
+    /// A short buzz on every key.
+    pub buzz: bool,
+    /// The build in hand.
+    pub build: Option<String>,
+    /// Rows on the bench.
+    pub favourites: Vec<String>,
+    /// The unit last used of each kind.
+    pub units: Vec<Unit>,
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self {
+            light: Light::Phone,
+            left_handed: false,
+            buzz: false,
+            build: None,
+            favourites: [
+                "side-seal-gap-na",
+                "side-seal-gap-fi",
+                "end-play",
+                "apex-seal-height",
+                "side-housing-warp",
+            ]
+            .map(str::to_owned)
+            .to_vec(),
+            units: Vec::new(),
+        }
+    }
+}
+
+impl Settings {
+    /// The unit last used of a kind.
+    pub fn unit(&self, dimension: Dimension) -> Option<Unit> {
+        self.units.iter().copied().find(|unit| unit.dimension() == dimension)
+    }
+
+    /// Remembers a unit as the last used of its kind.
+    pub fn remember(&mut self, unit: Unit) {
+        self.units.retain(|old| old.dimension() != unit.dimension());
+        self.units.push(unit);
+    }
+}

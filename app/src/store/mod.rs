@@ -1,0 +1,10 @@
+//! The only module that touches storage.
+//!
+//! Entries live in IndexedDB with strict durability and count as written when their transaction has
+//! completed: a killed browser loses the newest `localStorage` writes, but none of these. What may be
+//! lost (settings, the last place, the draft in hand) lives in `localStorage`, through [`keep`].
+
+mod database;
+pub mod keep;
+
+pub use database::{Database, Fault};

@@ -1,0 +1,73 @@
+//! The written form of an entry: a checksum, a space, and the entry as JSON.
+//!
+//! The checksum is CRC-32 (ISO-HDLC) over the JSON's bytes, in eight hexadecimal digits.
+
+use super::{Entry, FORMAT};
+use serde::Deserialize;
+use std::fmt;
+
+/// Why a record is kept aside instead of being taken into the book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Damage {
+    /// It is no record of ours at all.
+    Foreign,
+    /// Its checksum and its text disagree: it was cut or changed.
+    Checksum,
+    /// It was written by a newer version.
+    Newer,
+    /// Sound, but not an entry this version can read.
+    Unreadable,
+}
+
+impl fmt::Display for Damage {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Foreign => "not a record of this tool",
+            Self::Checksum => "damaged: its checksum does not fit",
+            Self::Newer => "written by a newer version; bring this one up to date to read it",
+            Self::Unreadable => "sound, but not readable here",
+        })
+    }
+}
+
+/// The record of an entry.
+///
+/// # Errors
+/// None in practice: every entry has a JSON form. The error is serde's.
+pub fn record(entry: &Entry) -> Result<String, serde_json::Error> {
+    let text = serde_json::to_string(entry)?;
+    Ok(format!("{:08x} {text}", crc32fast::hash(text.as_bytes())))
+}
+
+/// The entry of a record.
+///
+/// # Errors
+/// The [`Damage`]; the record is then to be kept as it is.
+pub fn entry(record: &str) -> Result<Entry, Damage> {
+    let (sum, text) = record.split_once(' ').ok_or(Damage::Foreign)?;
+    if sum.len() != 8 {
+        return Err(Damage::Foreign);
+    }
+    let sum = u32::from_str_radix(sum, 16).map_err(|_| Damage::Foreign)?;
+    if crc32fast::hash(text.as_bytes()) != sum {
+        return Err(Damage::Checksum);
+    }
+    read(text)
+}
+
+/// The entry of a JSON text.
+///
+/// # Errors
+/// [`Damage::Newer`] and [`Damage::Unreadable`].
+pub fn read(text: &str) -> Result<Entry, Damage> {
+    #[derive(Deserialize)]
+    struct Version {
+        format: u32,
+    }
+    serde_json::from_str::<Entry>(text).ok().filter(|entry| entry.format <= FORMAT).ok_or_else(
+        || match serde_json::from_str::<Version>(text) {
+            Ok(version) if version.format > FORMAT => Damage::Newer,
+            _ => Damage::Unreadable,
+        },
+    )
+}

@@ -1,0 +1,148 @@
+//! A verdict in words, for the screen and for reading out.
+
+use super::{Call, Gauge, Limit, Side, Slip, Verdict};
+use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
+use std::fmt;
+
+impl Call {
+    /// The verdict in a few words.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Meets => "Meets",
+            Self::DoesNotMeet(_) => "Does not meet",
+            Self::TooClose => "Too close to call",
+        }
+    }
+}
+
+impl Verdict {
+    /// How far from each edge, what the gauge's doubt does to it, and whether wear has ended the part.
+    #[must_use]
+    pub fn explain(&self, limit: &Limit, reading: &Reading, gauge: &Gauge) -> String {
+        let unit = reading.unit();
+        let mut pieces = Vec::new();
+        match self.call {
+            Call::Meets | Call::TooClose => pieces.push(self.distances(reading)),
+            Call::DoesNotMeet(side) => {
+                let (span, words) = match side {
+                    Side::Below => (self.above_lower, "under the lower limit"),
+                    Side::Above => (self.below_upper, "over the upper limit"),
+                };
+                if let Some(span) = span {
+                    pieces.push(format!("{} {} {words}.", short(span, reading), unit.symbol()));
+                }
+            }
+        }
+        if self.call == Call::TooClose {
+            pieces.push(if self.gauge_too_coarse {
+                "The limit is narrower than this gauge’s doubt: no reading with it can prove the part good. Use a finer one.".to_owned()
+            } else {
+                format!("{} likely to meet. Measure again, with a finer gauge if there is one.", percent(self.conformity))
+            });
+        }
+        match (self.worn_out, self.call) {
+            (Some(true), _) => pieces.push("Past the wear limit.".to_owned()),
+            (Some(false), Call::DoesNotMeet(_)) => {
+                if let Some(wear) = &limit.wear {
+                    pieces.push(format!(
+                        "Not past the wear limit, {} {}.",
+                        wear.show(unit, Rounding::Nearest),
+                        unit.symbol()
+                    ));
+                }
+            }
+            _ => {}
+        }
+        pieces.push(format!(
+            "{} doubt ±{} {}.",
+            capital(gauge.kind.name()),
+            doubt(self.guard, reading),
+            unit.symbol()
+        ));
+        pieces.join(" ")
+    }
+
+    fn distances(&self, reading: &Reading) -> String {
+        let symbol = reading.unit().symbol();
+        let edge = |span: Span, away: &str, past: &str, name: &str| {
+            if span.is_zero() {
+                format!("exactly on the {name} limit")
+            } else {
+                let word = if span.is_negative() { past } else { away };
+                format!("{} {symbol} {word} the {name}", short(span, reading))
+            }
+        };
+        let lower = self.above_lower.map(|span| edge(span, "above", "under", "lower"));
+        let upper = self.below_upper.map(|span| edge(span, "below", "over", "upper"));
+        let text = match (lower, upper) {
+            (Some(lower), Some(upper)) => format!("{lower}, {upper}."),
+            (Some(one), None) | (None, Some(one)) => format!("{one}."),
+            (None, None) => String::new(),
+        };
+        capital(&text)
+    }
+}
+
+impl fmt::Display for Slip {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::DecimalPoint(_) => f.write_str("Far off. Did the decimal point slip?"),
+            Self::Unit(unit) => write!(f, "Far off. Was that {}?", unit.symbol()),
+        }
+    }
+}
+
+/// A distance without its sign, with no more decimals than it needs.
+fn short(span: Span, reading: &Reading) -> String {
+    let unit = reading.unit();
+    span.size().shortest(unit, places_for(reading.step(), unit))
+}
+
+/// A doubt is rounded up, to the reading's own decimals.
+fn doubt(guard: Span, reading: &Reading) -> String {
+    let unit = reading.unit();
+    let places = places_for(reading.step(), unit);
+    let coarse = places.saturating_sub(1);
+    let text = guard.show(unit, coarse, Rounding::Up);
+    if text.bytes().all(|b| matches!(b, b'0' | b'.')) {
+        guard.show(unit, places, Rounding::Up)
+    } else {
+        text
+    }
+}
+
+/// A probability, never as a certainty.
+fn percent(probability: f64) -> String {
+    let tenths = (probability * 1000.0).round();
+    if tenths >= 999.0 {
+        "More than 99 %".to_owned()
+    } else if tenths <= 9.0 {
+        "Less than 1 %".to_owned()
+    } else {
+        #[expect(clippy::cast_possible_truncation, reason = "between 0 and 100")]
+        let whole = (probability * 100.0).round() as i64;
+        format!("{whole} %")
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// A limit in one line: `0.0015 … 0.0040 in`, rounded inward where the unit is not its own.
+#[must_use]
+pub fn limit_line(limit: &Limit, unit: Unit) -> String {
+    let lower = limit.lower.as_ref().map(|edge| edge.show(unit, Rounding::Up));
+    let upper = limit.upper.as_ref().map(|edge| edge.show(unit, Rounding::Down));
+    let symbol = unit.symbol();
+    match (lower, upper) {
+        (Some(lower), Some(upper)) => format!("{lower} … {upper} {symbol}"),
+        (Some(lower), None) => format!("at least {lower} {symbol}"),
+        (None, Some(upper)) => format!("at most {upper} {symbol}"),
+        (None, None) => limit.wear.as_ref().map_or_else(String::new, |edge| {
+            format!("worn at {} {symbol}", edge.show(unit, Rounding::Nearest))
+        }),
+    }
+}
