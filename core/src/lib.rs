@@ -4,6 +4,7 @@
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
+//! - [`seals`]: places, leaves and brackets, grinding, growth, which seal goes where.
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
 //! - [`faces`]: flatness, bores, stack and end play, as measured before stacking.
@@ -12,4 +13,5 @@ pub mod book;
 pub mod faces;
 pub mod limits;
 pub mod quantity;
+pub mod seals;
 pub mod trochoid;

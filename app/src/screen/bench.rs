@@ -152,7 +152,7 @@ fn Lasting() -> impl IntoView {
 fn Tile(row: Row) -> impl IntoView {
     let app = app();
     let limit = row.limit.clone();
-    let unit = row.unit;
+    let unit = row.spoken_unit();
     view! {
         <a class="tile" href=Route::Check { row: row.id.clone(), place: String::new() }.hash()>
             <b>{row.what.clone()}</b>

@@ -8,7 +8,7 @@ use crate::widget::{Frame, Keypad, RulePicture, Shown, UnitKeys, VerdictCard};
 use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::limits::{Gauge, Row, Verdict, decide, limit_line, places, slip};
-use pitleaf_core::quantity::{Dimension, Fault, Reading, Rounding, Unit, places_for, thou_words};
+use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 
 /// The check of a row, on one piece or on none in particular.
 #[component]
@@ -47,7 +47,7 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
     let usual = app
         .settings
         .with_untracked(|settings| settings.unit(dimension))
-        .unwrap_or_else(|| usual_unit(&row));
+        .unwrap_or_else(|| row.spoken_unit());
     let unit = RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(usual));
     let text = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
     Effect::new({
@@ -132,8 +132,8 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
     let under = {
         let place = place.clone();
         Signal::derive(move || {
-            let build = app.opening().map(|(name, kind, ..)| format!("{name} · {}", kind.name()));
-            let pieces = [build, (!place.is_empty()).then(|| place.clone())];
+            let build = app.opening().map(|(name, ..)| name);
+            let pieces = [(!place.is_empty()).then(|| place.clone()), build];
             pieces.into_iter().flatten().collect::<Vec<_>>().join(" · ")
         })
     };
@@ -162,8 +162,7 @@ fn RowCheck(row: Row, place: String) -> impl IntoView {
                     <p class="figure-others">{move || reading.with(|reading| reading.as_ref().map_or_else(|_| "\u{a0}".to_owned(), other_units))}</p>
                     <RulePicture limit=row.limit.clone() unit=unit reading=hand/>
                     <VerdictCard shown=shown/>
-                    <Place row=row.clone() place=place.clone()/>
-                    <Source row=row.clone()/>
+                    <Source row=row.clone() place=place.clone()/>
                 </div>
                 <div class="check-keys">
                     <UnitKeys units=unit_choice unit=unit/>
@@ -185,15 +184,6 @@ fn nothing_yet() -> Shown {
     Shown { call: None, word: "Not measured".to_owned(), words: String::new() }
 }
 
-/// A gap in an inch sheet is spoken of in thou.
-fn usual_unit(row: &Row) -> Unit {
-    use pitleaf_core::limits::Input;
-    match (row.unit, row.input) {
-        (Unit::Inch, Input::Gap | Input::Deviation | Input::Height) => Unit::Thou,
-        (unit, _) => unit,
-    }
-}
-
 fn shown_units(dimension: Dimension) -> Vec<Unit> {
     match dimension {
         Dimension::Length => vec![Unit::Thou, Unit::Inch, Unit::Millimetre, Unit::Micrometre],
@@ -213,13 +203,7 @@ fn extra_keys(row: &Row) -> [(&'static str, &'static str, &'static str); 2] {
 /// The reading in the units it was not typed in.
 fn other_units(reading: &Reading) -> String {
     let amount = reading.amount();
-    let show = |unit: Unit| {
-        format!(
-            "{} {}",
-            amount.show(unit, places_for(reading.step(), unit), Rounding::Nearest),
-            unit.symbol()
-        )
-    };
+    let show = |unit: Unit| format!("{} {}", amount.readable(unit, reading.step()), unit.symbol());
     if amount.dimension() == Dimension::Length {
         let metric = matches!(
             reading.unit(),
@@ -273,7 +257,7 @@ fn Place(row: Row, place: String) -> impl IntoView {
 
 /// Where the limit comes from, how to measure, and the way to put one's own in its place.
 #[component]
-fn Source(row: Row) -> impl IntoView {
+fn Source(row: Row, place: String) -> impl IntoView {
     let app = app();
     let id = row.id.clone();
     let favourite = {
@@ -295,6 +279,7 @@ fn Source(row: Row) -> impl IntoView {
     let pressed = favourite.clone();
     view! {
         <p class="source">{row.source.to_string()}</p>
+        <Place row=row.clone() place=place/>
         {(!row.caution.is_empty()).then(|| view! { <p class="caution"><b>"Care: "</b>{row.caution.clone()}</p> })}
         <p class="how">{format!("With {}. {}", row.gauge.name(), row.how)}</p>
         {(!row.note.is_empty()).then(|| view! { <p class="how">{row.note.clone()}</p> })}

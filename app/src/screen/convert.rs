@@ -21,7 +21,7 @@ pub fn Convert() -> impl IntoView {
     let text = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
     Effect::new(move |_| draft::put(&hash, &text.get(), Some(unit.get())));
     let dimension = Signal::derive(move || unit.get().dimension());
-    let units = Signal::derive(move || dimension.get().units().collect::<Vec<_>>());
+    let units = Signal::derive(move || dimension.get().units().take(4).collect::<Vec<_>>());
     let choose = move |event| {
         let wanted = event_target_value(&event);
         if let Some(dimension) =
@@ -69,13 +69,12 @@ pub fn Convert() -> impl IntoView {
                     {answer}
                 </div>
                 <div class="check-keys">
-                    <label class="line-field">
-                        <span>"What"</span>
-                        <select on:change=choose prop:value=move || dimension.get().name()>
+                    <div class="convert-what">
+                        <select aria-label="What is measured" on:change=choose prop:value=move || dimension.get().name()>
                             {Dimension::ALL.map(|dimension| view! { <option value=dimension.name()>{dimension.name()}</option> }).collect_view()}
                         </select>
-                    </label>
-                    <UnitKeys units=units unit=unit/>
+                        <UnitKeys units=units unit=unit/>
+                    </div>
                     <Keypad text=text extra=[("±", "±", "plus or minus"), ("−", "-", "Minus")]>
                         <button type="button" class="key" aria-label="Fraction bar" on:click=move |_| text.update(|text| text.push('/'))>"/"</button>
                         <button type="button" class="key" on:click=move |_| text.set(String::new())>"Clear"</button>
@@ -149,7 +148,7 @@ fn Limits(tolerance: Tolerance) -> impl IntoView {
         .into_iter()
         .map(|(unit, coarse, fine)| {
             view! {
-                <tr><th scope="row">{unit.symbol()}</th><td class="number">{format!("{} … {}", coarse.0, coarse.1)}</td><td class="dim number">{format!("{} … {}", fine.0, fine.1)}</td></tr>
+                <tr><th scope="row">{unit.symbol()}</th><td class="number">{format!("{}…{}", coarse.0, coarse.1)}</td><td class="dim number">{format!("{}…{}", fine.0, fine.1)}</td></tr>
             }
         })
         .collect_view();

@@ -143,6 +143,7 @@ fn tenths(value: f64) -> i32 {
 /// The face as it lies on the bench; each slot can be touched.
 #[component]
 fn Map(face: Face, states: Vec<SlotState>) -> impl IntoView {
+    let app = app();
     let map = Engine::preset().face_map(face == Face::Rear);
     let length = |length: uom::si::f64::Length| tenths(length.get::<millimeter>());
     let slots = states
@@ -158,13 +159,14 @@ fn Map(face: Face, states: Vec<SlotState>) -> impl IntoView {
                     <text x=x y=y + 95 class="slot-gap">{state.gap.clone().unwrap_or_else(|| "–".to_owned())}</text>
                 }
             });
-            let spoken = format!("{}: {}, {}", state.slot, state.word(), state.mark.clone().unwrap_or_else(|| "no mark".to_owned()));
+            let slot = state.slot;
+            // The list under the map says the same to keyboards and screen readers.
             view! {
-                <a href=Route::Slot(state.slot).hash() aria-label=spoken>
+                <g on:click=move |_| app.go(&Route::Slot(slot))>
                     <path class="slot-touch" d=path(line, false)/>
                     <path class=state.class() d=path(line, false)/>
                     {label}
-                </a>
+                </g>
             }
         })
         .collect_view();
@@ -178,7 +180,7 @@ fn Map(face: Face, states: Vec<SlotState>) -> impl IntoView {
         })
         .collect_view();
     view! {
-        <svg class="map" viewBox="-1090 -1090 2180 1840" role="group" aria-label=format!("Rotor, {} face up", face.name())>
+        <svg class="map" viewBox="-1090 -1090 2180 1840" aria-hidden="true">
             <path class="outline" d=path(&map.outline, true)/>
             <circle class="oil" cx="0" cy="0" r=length(map.oil_radius)/>
             {slots}

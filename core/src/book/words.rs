@@ -57,6 +57,12 @@ impl Entry {
                 &slot.to_string(),
                 if *fitted { "seal fitted" } else { "seal taken out" }.to_owned(),
             ),
+            Fact::Trial { slot, seen } => plain(&format!("{slot} · trial"), seen.to_string()),
+            Fact::FreshSeal { slot } => plain(&slot.to_string(), "a fresh seal taken".to_owned()),
+            Fact::Drawing { slot, .. } => plain(&format!("{slot} · mark"), "drawn".to_owned()),
+            Fact::Leaves(set) => {
+                plain("Feeler leaves", format!("{}, {} leaves", set.name(), set.leaves().len()))
+            }
             Fact::Note { about, words } => {
                 plain(if about.is_empty() { "Note" } else { about }, words.clone())
             }

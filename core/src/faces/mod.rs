@@ -1,7 +1,7 @@
 //! Faces, bores and end play: what a builder measures before stacking, and what follows from it.
 //!
 //! Readings come in as [`uom`] lengths, each checked against its bounds; nothing is computed from a set
-//! that is refused ([`Refusal`]). Go and no-go gauges come in as exact amounts and give a [`Bracket`].
+//! that is refused ([`Refusal`]). Go and no-go gauges come in as exact amounts and give a [`Bracket`](crate::seals::Bracket).
 //! Results carry their standard uncertainty ([`Measured`]) and stand against a limit row by the same rule
 //! as a single reading.
 
@@ -28,7 +28,6 @@ mod uncertainty;
 mod unit_slip;
 
 pub use bore::{Cylinder, bearing_clearance, cylinder};
-pub use bracket::Bracket;
 pub use circle::{Circle, least_squares_circle};
 pub use clearance::{Clearance, Sizes};
 pub use end_play::{Choice, Closing, Sense, Spacer, choose, close, end_play, ideal_thickness};
@@ -44,6 +43,6 @@ pub use stack::{
     stack_length, taper, widths,
 };
 pub use step_wear::{Across, Apart, Steps, step_and_warp, steps_across};
-pub use straightedge::{Hollow, Line, hollow, next_leaf};
+pub use straightedge::{Hollow, hollow, next_leaf};
 pub use uncertainty::{Contribution, Doubt, Measured, combined};
 pub use unit_slip::{UnitSlip, unit_slips};

@@ -3,13 +3,14 @@
 //! The strip's width falls between two marks, so each end of a strip is a bracket. Its clearance is that
 //! of one side and one direction, with the shaft not turned; a bore gauge sees all of them.
 
+use super::Refusal;
+use super::bracket::{checked, greatest};
 use super::clearance::Clearance;
-use super::{Bracket, Refusal};
 use crate::quantity::Amount;
-use std::cmp::Ordering;
+use crate::seals::Bracket;
 
-/// One strip: the marks that its width lies between, at the end where the clearance is greater and at the
-/// other. A strip of even width has the same marks at both.
+/// One strip: the clearances of the marks that its width lies between, at either end. A strip of even
+/// width has the same marks at both.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Strip {
     /// The narrower end: more room.
@@ -21,10 +22,8 @@ pub struct Strip {
 /// What the strips of one bearing show.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Strips {
-    /// No clearance seen is less than this.
-    pub at_least: Amount,
-    /// No clearance seen is as much as this; none where a strip stayed narrower than its last mark.
-    pub at_most: Option<Amount>,
+    /// All clearances seen lie in it.
+    pub seen: Bracket,
     /// The first strip whose two ends lie in different intervals: the bearing tapers.
     pub tapered: Option<usize>,
 }
@@ -32,30 +31,33 @@ pub struct Strips {
 /// Sums up the strips of one bearing.
 ///
 /// # Errors
-/// [`Refusal::TooFew`] without a strip; [`Refusal::Crossed`] where a tight end shows more room than its loose one.
+/// [`Refusal::TooFew`] without a strip; [`Refusal::Crossed`] where an end's marks are changed over, or the
+/// tight end shows more room than the loose one; [`Refusal::Open`] without any mark;
+/// [`Refusal::OutOfBounds`] (marks within [`crate::quantity::Bounds::GAP`]).
 pub fn strips(strips: &[Strip]) -> Result<Strips, Refusal> {
-    let first = strips.first().ok_or(Refusal::TooFew {
-        found: "a clearance by plastic gauge",
-        given: 0,
-        needed: 1,
-    })?;
-    let above = |one: Amount, other: Amount| one.order(other) == Some(Ordering::Greater);
-    let wrong = |strip: &Strip| above(strip.tight.at_least(), strip.loose.at_least());
-    if let Some(reading) = strips.iter().position(wrong) {
-        return Err(Refusal::Crossed { reading });
+    if strips.is_empty() {
+        return Err(Refusal::TooFew { found: "a clearance by plastic gauge", given: 0, needed: 1 });
     }
-    let apart = |strip: &Strip| {
-        strip.tight.at_most().is_some_and(|most| !above(most, strip.loose.at_least()))
-    };
-    let loose: Vec<Bracket> = strips.iter().map(|strip| strip.loose).collect();
+    let mut ends = Vec::with_capacity(strips.len());
+    for (reading, strip) in strips.iter().enumerate() {
+        let (loose, tight) = (checked(strip.loose, reading)?, checked(strip.tight, reading)?);
+        if tight.low > loose.low {
+            return Err(Refusal::Crossed { reading });
+        }
+        ends.push((loose, tight));
+    }
+    let loose: Vec<Bracket> = ends.iter().map(|end| end.0).collect();
+    let apart =
+        |(loose, tight): &(Bracket, Bracket)| tight.high.is_some() && tight.high <= loose.low;
     Ok(Strips {
-        at_least: strips
-            .iter()
-            .map(|strip| strip.tight.at_least())
-            .fold(first.tight.at_least(), |least, one| if above(least, one) { one } else { least }),
-        at_most: Bracket::greatest(&loose).and_then(|greatest| greatest.at_most()),
-        tapered: strips.iter().position(apart),
+        seen: Bracket { low: least(&ends), ..greatest(&loose) },
+        tapered: ends.iter().position(apart),
     })
+}
+
+/// The least clearance that any tight end may have.
+fn least(ends: &[(Bracket, Bracket)]) -> Option<Amount> {
+    ends.iter().filter_map(|end| end.1.low).reduce(|all, one| if one < all { one } else { all })
 }
 
 impl Strips {
@@ -65,7 +67,7 @@ impl Strips {
     pub fn agree_with(&self, clearance: &Clearance) -> Option<bool> {
         let least = Amount::of_length(clearance.least.value - clearance.least.expanded())?;
         let most = Amount::of_length(clearance.most.value + clearance.most.expanded())?;
-        let reaches = |greater: Amount, lesser: Amount| !greater.minus(lesser).is_negative();
-        Some(reaches(most, self.at_least) && self.at_most.is_none_or(|top| reaches(top, least)))
+        let under = self.seen.low.is_none_or(|low| most >= low);
+        Some(under && self.seen.high.is_none_or(|high| least < high))
     }
 }

@@ -42,10 +42,10 @@ pub enum Refusal {
     },
     /// A range whose lesser end is above its greater one; the bounds name it.
     Backwards(&'static Bounds),
-    /// Neither a leaf that goes nor one that stops.
-    NoLeaf {
-        /// Which line, from 0.
-        line: usize,
+    /// Neither a lower nor an upper figure: no leaf tried, no mark read.
+    Open {
+        /// Which reading, from 0.
+        reading: usize,
     },
     /// Swept and unswept places lie so that a step can't be told from a bend.
     StepHidden,
@@ -97,10 +97,10 @@ impl fmt::Display for Refusal {
             Self::Backwards(bounds) => {
                 write!(f, "{} is given from the lesser figure to the greater. Swap them.", bounds.name)
             }
-            Self::NoLeaf { line } => write!(
+            Self::Open { reading } => write!(
                 f,
-                "Line {}: neither a leaf that goes nor one that stops. Try a leaf there.",
-                line + 1
+                "Reading {}: neither a lower nor an upper figure. Give at least one of them.",
+                reading + 1
             ),
             Self::Crossed { reading } => write!(
                 f,

@@ -138,9 +138,9 @@ pub fn limit_line(limit: &Limit, unit: Unit) -> String {
     let upper = limit.upper.as_ref().map(|edge| edge.show(unit, Rounding::Down));
     let symbol = unit.symbol();
     match (lower, upper) {
-        (Some(lower), Some(upper)) => format!("{lower} … {upper} {symbol}"),
-        (Some(lower), None) => format!("at least {lower} {symbol}"),
-        (None, Some(upper)) => format!("at most {upper} {symbol}"),
+        (Some(lower), Some(upper)) => format!("{lower}…{upper}\u{a0}{symbol}"),
+        (Some(lower), None) => format!("at least {lower}\u{a0}{symbol}"),
+        (None, Some(upper)) => format!("at most {upper}\u{a0}{symbol}"),
         (None, None) => limit.wear.as_ref().map_or_else(String::new, |edge| {
             format!("worn at {} {symbol}", edge.show(unit, Rounding::Nearest))
         }),

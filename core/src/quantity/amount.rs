@@ -172,6 +172,10 @@ impl Span {
         self.ticks
     }
 
+    pub(super) const fn of_ticks(dimension: Dimension, ticks: i128) -> Self {
+        Self { dimension, ticks }
+    }
+
     /// The value in a unit, as a binary float, for physics and drawing only.
     #[must_use]
     pub fn value(self, unit: Unit) -> f64 {
@@ -189,36 +193,10 @@ impl Span {
         self.ticks == 0
     }
 
-    /// The sum of two spans.
-    ///
-    /// # Panics
-    /// When the dimensions differ.
-    #[must_use]
-    pub fn plus(self, other: Self) -> Self {
-        assert_eq!(self.dimension, other.dimension, "a sum needs one dimension");
-        Self { dimension: self.dimension, ticks: self.ticks + other.ticks }
-    }
-
-    /// `self − other`.
-    ///
-    /// # Panics
-    /// When the dimensions differ.
-    #[must_use]
-    pub fn minus(self, other: Self) -> Self {
-        assert_eq!(self.dimension, other.dimension, "a difference needs one dimension");
-        Self { dimension: self.dimension, ticks: self.ticks - other.ticks }
-    }
-
     /// Below zero.
     #[must_use]
     pub fn is_negative(self) -> bool {
         self.ticks < 0
-    }
-
-    /// The other way round.
-    #[must_use]
-    pub fn reversed(self) -> Self {
-        Self { dimension: self.dimension, ticks: -self.ticks }
     }
 
     /// Without its sign.

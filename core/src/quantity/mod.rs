@@ -8,6 +8,7 @@
 //! used, since several are rounded (its foot pound-force is off by 8.7e-8).
 
 mod amount;
+mod arithmetic;
 mod bounds;
 mod convert;
 mod fault;

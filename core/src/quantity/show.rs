@@ -25,6 +25,15 @@ impl Amount {
         figure(self.ticks() - unit.zero(), unit.ticks(), places, rounding)
     }
 
+    /// The figure a reading of this step is shown as: exact if one digit more than a tenth of the step
+    /// is enough for that, otherwise to nearest.
+    #[must_use]
+    pub fn readable(self, unit: Unit, step: Span) -> String {
+        let places = places_for(step, unit);
+        self.exact_figure(unit, places + 1)
+            .unwrap_or_else(|| self.show(unit, places, Rounding::Nearest))
+    }
+
     /// Whether `places` decimals of a unit tell the amount exactly.
     #[must_use]
     pub fn is_exact(self, unit: Unit, places: u8) -> bool {

@@ -60,7 +60,7 @@ fn figures() {
         "A gap is given from the lesser figure to the greater. Swap them.",
     );
     says(
-        Refusal::NoLeaf { line: 1 },
-        "Line 2: neither a leaf that goes nor one that stops. Try a leaf there.",
+        Refusal::Open { reading: 1 },
+        "Reading 2: neither a lower nor an upper figure. Give at least one of them.",
     );
 }
