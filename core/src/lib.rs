@@ -8,10 +8,12 @@
 //! - [`seals`]: places, leaves and brackets, grinding, growth, which seal goes where.
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
+//! - [`faces`]: flatness, bores, stack and end play, as measured before stacking.
 
 pub mod book;
 mod letters;
 pub mod joints;
+pub mod faces;
 pub mod limits;
 pub mod quantity;
 pub mod seals;

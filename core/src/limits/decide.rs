@@ -5,7 +5,7 @@
 //! Probability of conformity: JCGM 106:2012, clause 7, a normal distribution about the reading.
 
 use super::{Gauge, GaugeKind, Limit};
-use crate::quantity::{Reading, Span};
+use crate::quantity::{Amount, Reading, Span, Unit};
 
 /// The guard band's factor for 95 % (ISO 14253-1:2017).
 const GUARD: f64 = 1.65;
@@ -58,7 +58,7 @@ pub struct Verdict {
 #[must_use]
 pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
     let unit = reading.unit();
-    judge(limit, reading, gauge.uncertainty(reading, unit))
+    judge(limit, reading.amount(), unit, gauge.uncertainty(reading, unit), reading.step())
 }
 
 /// Judges a reading whose only known doubt is its own last digit.
@@ -81,16 +81,29 @@ pub fn decide_with_uncertainty(limit: &Limit, reading: &Reading, standard: Span)
         reading.unit().dimension(),
         "an uncertainty is of its reading’s dimension"
     );
-    judge(limit, reading, standard.size().value(reading.unit()))
+    let unit = reading.unit();
+    judge(limit, reading.amount(), unit, standard.size().value(unit), reading.step())
 }
 
-fn judge(limit: &Limit, reading: &Reading, uncertainty: f64) -> Verdict {
-    let unit = reading.unit();
-    let amount = reading.amount();
+/// Judges a length computed from several readings, with its standard uncertainty.
+///
+/// # Panics
+/// As [`decide`], and when length or uncertainty is none.
+#[must_use]
+pub fn decide_computed(limit: &Limit, length: Amount, standard: Span) -> Verdict {
+    let unit = Unit::Millimetre;
+    let whole = (length.dimension(), standard.dimension());
+    assert_eq!(whole, (unit.dimension(), unit.dimension()), "only lengths are computed");
+    let standard = standard.size();
+    judge(limit, length, unit, standard.value(unit), standard)
+}
+
+/// `coarse` is the guard band where the uncertainty is beyond what can be held.
+fn judge(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f64, coarse: Span) -> Verdict {
     let lower = limit.lower.as_ref().map(|edge| amount.minus(edge.amount()));
     let upper = limit.upper.as_ref().map(|edge| edge.amount().minus(amount));
     // A whole number of ticks, so that a reading on the guard band's edge is judged exactly.
-    let guard = Span::nearest(GUARD * uncertainty, unit).unwrap_or(reading.step());
+    let guard = Span::nearest(GUARD * uncertainty, unit).unwrap_or(coarse);
     let proved_inside =
         |inside: Option<Span>| inside.is_none_or(|distance| !distance.minus(guard).is_negative());
     let proved_outside =
