@@ -9,5 +9,6 @@
 
 pub mod book;
 pub mod limits;
+pub mod ports;
 pub mod quantity;
 pub mod trochoid;

@@ -62,6 +62,10 @@ impl Point {
         Self { x: self.x + way.x * distance, y: self.y + way.y * distance }
     }
 
+    pub(crate) const fn between(self, other: Self, share: f64) -> Self {
+        Self { x: self.x + (other.x - self.x) * share, y: self.y + (other.y - self.y) * share }
+    }
+
     pub(crate) const fn dot(self, other: Self) -> f64 {
         self.x * other.x + self.y * other.y
     }
