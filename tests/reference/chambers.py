@@ -41,9 +41,9 @@ def figure(e, r, o, count):
 
 
 def polygon(ring):
-    """The ring as a polygon. Of points nearer than a millionth of a mm only one is kept: between
+    """The ring as a polygon. Of points nearer than a millionth of a µm only one is kept: between
     them rounding would make the sides cross."""
-    ring = ring[abs(ring - np.roll(ring, 1)) > 1e-6]
+    ring = ring[abs(ring - np.roll(ring, 1)) > 1e-9]
     return shapely.Polygon(np.column_stack([ring.real, ring.imag]))
 
 
@@ -66,7 +66,7 @@ class Engine:
     def nose(self, start, end):
         if self.o <= 0:
             return np.empty(0, complex)
-        return self.r + self.o * exp(1j * np.linspace(start, end, 1500))
+        return self.r + self.o * exp(1j * np.linspace(start, end, 400))
 
     def sectors(self, k, theta):
         """The bore's sector of chamber k seen from the rotor's centre, and the figure's.
