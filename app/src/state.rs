@@ -165,6 +165,18 @@ impl App {
         });
     }
 
+    /// Takes in entries of another book; known ones change nothing.
+    pub fn take_in(self, entries: Vec<Entry>) {
+        let fresh: Vec<Entry> = self.book.with_untracked(|book| entries.into_iter().filter(|entry| book.entry(&entry.id).is_none()).collect());
+        let count = fresh.len();
+        spawn_local(async move {
+            self.commit(fresh, String::new(), move || {
+                self.notice.set(Some(Notice::Said(format!("{count} new entries taken in; the rest was known."))));
+            })
+            .await;
+        });
+    }
+
     fn entry(self, id: EntryId, build: BuildId, order: u64, fact: Fact) -> Entry {
         Entry { format: FORMAT, id, build, order, at: device::now(), fact }
     }

@@ -1,2 +1,56 @@
 //! From cargo to a finished folder for a static host.
-fn main() {}
+//!
+//! ```text
+//! pitleaf-build build                          write `dist`
+//! pitleaf-build serve [--port N] [--dir DIR]   serve it on loopback; port 0 takes any free one
+//! pitleaf-build sizes [--dir DIR] [BUDGET]     count the bytes; fail above BUDGET (brotli)
+//! ```
+//!
+//! The way of a build: cargo ([`compile`]) → wasm-bindgen ([`bindings`]) → wasm-opt ([`optimise`])
+//! → names by the hash of the final bytes, page, service worker ([`site`]) → `dist`.
+
+mod arguments;
+mod bindings;
+mod compile;
+mod hash;
+mod optimise;
+mod serve;
+mod site;
+mod sizes;
+mod stylesheet;
+mod template;
+mod workspace;
+
+use anyhow::Result;
+use arguments::Command;
+use std::process::ExitCode;
+use workspace::Workspace;
+
+fn main() -> ExitCode {
+    match run() {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("pitleaf-build: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run() -> Result<()> {
+    let workspace = Workspace::here();
+    match arguments::parse(std::env::args().skip(1))? {
+        Command::Build => build(&workspace),
+        Command::Serve { port, dir } => serve::serve(&dir.unwrap_or(workspace.dist()), port),
+        Command::Sizes { dir, budget } => sizes::report(&dir.unwrap_or(workspace.dist()), budget),
+    }
+}
+
+fn build(workspace: &Workspace) -> Result<()> {
+    let compiled = compile::compile(workspace)?;
+    let bound = bindings::bind(workspace, &compiled)?;
+    let wasm = optimise::optimise(workspace, &bound.wasm)?;
+    let site = site::assemble(&site::Source::read(workspace, wasm, bound.script)?)?;
+    site.write(&workspace.dist())?;
+    println!("built {} files in {}", site.files().len(), workspace.dist().display());
+    Ok(())
+}

@@ -185,6 +185,12 @@ impl Span {
         self.ticks < 0
     }
 
+    /// The other way round.
+    #[must_use]
+    pub fn reversed(self) -> Self {
+        Self { dimension: self.dimension, ticks: -self.ticks }
+    }
+
     /// Without its sign.
     #[must_use]
     pub fn size(self) -> Self {

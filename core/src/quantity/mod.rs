@@ -14,13 +14,15 @@ mod fault;
 mod number;
 mod reading;
 mod show;
+mod tolerance;
 mod unit;
 
 pub use amount::{Amount, Span};
 pub use bounds::Bounds;
-pub use convert::{Conversion, Converted, conversions, nearest_leaf, nearest_sixty_fourth};
+pub use convert::{Conversion, Converted, conversions, nearest_leaf, nearest_sixty_fourth, usual_leaves};
 pub use fault::Fault;
 pub use number::Number;
 pub use reading::Reading;
 pub use show::{Rounding, places_for, thou_words};
+pub use tolerance::Tolerance;
 pub use unit::{Dimension, Unit};

@@ -14,6 +14,7 @@
 mod chamber;
 mod curve;
 mod engine;
+mod face_map;
 mod fault;
 mod flank;
 mod geometry;
@@ -27,6 +28,7 @@ mod sector;
 pub use chamber::{Chamber, Chambers};
 pub use curve::Trochoid;
 pub use engine::{Engine, Seals};
+pub use face_map::FaceMap;
 pub use fault::GeometryFault;
 pub use flank::Flank;
 pub use geometry::{BOUNDS, Bound, Geometry};

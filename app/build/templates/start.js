@@ -1,0 +1,74 @@
+// Loads the app, keeps it for use without a network, and offers new versions.
+//
+// Events on `window`, and the same news on <html> for who comes later:
+//   pitleaf-offline-ready        data-offline="ready"        everything is on this device
+//   pitleaf-offline-unavailable  data-offline="unavailable"  this browser or address can't keep it
+//   pitleaf-update-ready         data-update="ready"         a new version waits
+// The app answers with `pitleaf-take-update` on `window`: the page then loads again as the new version.
+
+const sentence = (error) => typeof WebAssembly === "object"
+  ? `Pitleaf could not start. Load the page again; if this stays, the reason to pass on is: ${error.message ?? error}`
+  : "This browser can't run Pitleaf, because it has no WebAssembly. A browser of the last few years that is kept up to date can.";
+
+const start = async () => {
+  // Without an integrity of its own, so that it is compiled while it arrives; its name is its hash.
+  const { default: init } = await import("./{{script}}");
+  await init({ module_or_path: "./{{wasm}}" });
+  document.getElementById("start")?.remove();
+};
+
+const tell = (topic, state) => {
+  document.documentElement.dataset[topic] = state;
+  window.dispatchEvent(new CustomEvent(`pitleaf-${topic}-${state}`));
+};
+
+const keep = async () => {
+  const workers = navigator.serviceWorker;
+  if (!workers) {
+    // Not plain http on anything but localhost, nor some private windows.
+    tell("offline", "unavailable");
+    return;
+  }
+  let asked = false;
+  let controlled = Boolean(workers.controller);
+  workers.addEventListener("controllerchange", () => {
+    // The first worker takes a page that is already its own version: nothing to load again.
+    if (!controlled) {
+      controlled = true;
+      return;
+    }
+    const again = () => window.location.reload();
+    // Another tab took the update: this one follows when nobody is looking at it.
+    if (asked || document.hidden) again();
+    else document.addEventListener("visibilitychange", again, { once: true });
+  });
+
+  const registration = await workers.register("service-worker.js", { updateViaCache: "none" });
+  const offer = () => registration.waiting && workers.controller && tell("update", "ready");
+  registration.addEventListener("updatefound", () => {
+    registration.installing?.addEventListener("statechange", offer);
+  });
+  registration.installing?.addEventListener("statechange", offer);
+  offer();
+  window.addEventListener("pitleaf-take-update", () => {
+    asked = true;
+    registration.waiting?.postMessage({ take: true });
+  });
+  // A phone's page lives for days: look for a new version when it comes back to the front.
+  document.addEventListener("visibilitychange", () => {
+    if (!document.hidden) registration.update().catch(() => {});
+  });
+  await workers.ready;
+  tell("offline", "ready");
+};
+
+start().catch((error) => {
+  console.error(error);
+  const place = document.getElementById("start") ?? document.body.appendChild(document.createElement("p"));
+  place.textContent = sentence(error);
+});
+// Also after a failed start: the next version may be the cure.
+keep().catch((error) => {
+  console.warn(error);
+  tell("offline", "unavailable");
+});

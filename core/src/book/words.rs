@@ -1,0 +1,51 @@
+//! An entry in words: one line for the book's pages and its search.
+
+use super::{Entry, Fact, Figure};
+use crate::limits::{Call, Gauge, Row, Sheet, decide};
+
+/// An entry's line.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Words {
+    /// What it is about.
+    pub about: String,
+    /// What it says.
+    pub says: String,
+    /// The verdict, where it is a reading with a known row.
+    pub call: Option<Call>,
+}
+
+/// The verdict on a figure by the row it names; none where the row or the text can't be read.
+#[must_use]
+pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
+    let row = sheet.row(&figure.row)?;
+    let reading = figure.reading().ok()?;
+    (reading.amount().dimension() == row.unit.dimension())
+        .then(|| decide(&row.limit, &reading, &Gauge::usual(figure.gauge)).call)
+}
+
+impl Entry {
+    /// The entry in words.
+    #[must_use]
+    pub fn words(&self, sheet: &Sheet) -> Words {
+        let plain = |about: &str, says: String| Words { about: about.to_owned(), says, call: None };
+        match &self.fact {
+            Fact::Opened { name, kind, rotors, .. } => plain(
+                "Build opened",
+                format!("{name}: {}, {rotors} {}", kind.name(), if *rotors == 1 { "rotor" } else { "rotors" }),
+            ),
+            Fact::Figure(figure) => {
+                let what = sheet.row(&figure.row).map_or(figure.row.as_str(), |row: &Row| row.what.as_str());
+                let about = if figure.place.is_empty() { what.to_owned() } else { format!("{} · {what}", figure.place) };
+                Words { about, says: format!("{} {}", figure.text, figure.unit.symbol()), call: call(figure, sheet) }
+            }
+            Fact::Mark { slot, mark } => plain(&format!("{slot} · mark"), mark.clone()),
+            Fact::Fitted { slot, fitted } => {
+                plain(&slot.to_string(), if *fitted { "seal fitted" } else { "seal taken out" }.to_owned())
+            }
+            Fact::Note { about, words } => plain(if about.is_empty() { "Note" } else { about }, words.clone()),
+            Fact::Limit(row) => plain(&format!("Own limit · {}", row.what), crate::limits::limit_line(&row.limit, row.unit)),
+            Fact::Withdrawn { .. } => plain("Withdrawn", "an entry above".to_owned()),
+            Fact::Restored { .. } => plain("Holds again", "a withdrawn entry".to_owned()),
+        }
+    }
+}
