@@ -61,7 +61,8 @@ fn answer(asked: &Value) -> Result<Value, Box<dyn Error>> {
         })
         .collect();
     let openings: Vec<_> = port
-        .openings(&port.sweep(STEPS_PER_TURN))
+        .sweep(STEPS_PER_TURN)
+        .openings()
         .iter()
         .map(|opening| {
             [opening.opens(Chamber::First), opening.closes(Chamber::First)]

@@ -38,13 +38,9 @@ impl Opening {
 }
 
 impl Port {
-    /// Every stretch of a chamber's cycle over which the port is open, in order of opening.
-    ///
-    /// The sweep shows between which steps the port opens and closes; from there it is searched
-    /// out by halves until nothing is left to halve. What opens and closes again within one step is
-    /// not seen.
-    #[must_use]
-    pub fn openings(&self, sweep: &Sweep) -> Vec<Opening> {
+    /// Every stretch over which the port is open. The sweep shows between which steps the port opens
+    /// and closes; from there it is searched out by halves until nothing is left to halve.
+    pub(super) fn openings(&self, sweep: &Sweep) -> Vec<Opening> {
         let samples = &sweep.samples;
         let count = samples.len();
         let Some(shut) = samples.iter().position(|sample| !sample.open) else {

@@ -2,9 +2,12 @@
 
 use std::fmt;
 
-use uom::si::{area::square_millimeter, f64::Area};
+use uom::si::{
+    area::square_millimeter,
+    f64::{Area, Length},
+};
 
-use crate::trochoid::Point;
+use crate::trochoid::{Millimetres, Point};
 
 /// How far from the shaft's axis a point may lie, in mm: no engine the geometry allows is larger.
 const FURTHEST: f64 = 1000.0;
@@ -38,6 +41,13 @@ pub enum OutlineFault {
     },
     /// The points lie on one line.
     NoArea,
+    /// A corner's radius is below zero or not a number, or its edges are too short for it.
+    Radius {
+        /// The corner's row.
+        row: usize,
+        /// The radius given.
+        radius: Length,
+    },
 }
 
 impl fmt::Display for OutlineFault {
@@ -56,6 +66,11 @@ impl fmt::Display for OutlineFault {
                 f,
                 "the edge after row {first} and the edge after row {second} cross or touch: put the \
                  points in order round the port"
+            ),
+            Self::Radius { row, radius } => write!(
+                f,
+                "the corner in row {row} has no room for a radius of {}: make it smaller",
+                Millimetres(*radius)
             ),
             Self::NoArea => {
                 write!(f, "all points lie on one line and enclose no area: add a point")

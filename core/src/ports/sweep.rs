@@ -1,6 +1,6 @@
 //! The open area of a port over a chamber's full cycle.
 
-use std::num::NonZeroU32;
+use std::{f64::consts::TAU, num::NonZeroU32};
 
 use uom::si::{
     angle::{degree, radian},
@@ -8,7 +8,7 @@ use uom::si::{
     f64::{Angle, Area},
 };
 
-use super::{OpenAreas, Port};
+use super::{OpenAreas, Opening, Port};
 use crate::trochoid::Chamber;
 
 /// The open area at evenly spaced shaft angles, for all three chambers.
@@ -17,7 +17,8 @@ use crate::trochoid::Chamber;
 /// is the full 1080° of each.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sweep {
-    per_turn: u32,
+    pub(super) per_turn: u32,
+    pub(super) openings: Vec<Opening>,
     /// The first chamber's, from θ = 0 on.
     pub(super) samples: Vec<Sample>,
 }
@@ -42,14 +43,16 @@ impl Port {
         let per_turn = per_turn.get();
         let mut samples = vec![Sample::default(); 3 * per_turn as usize];
         let mut seen = Vec::new();
-        for step in 0..per_turn {
+        for step in 0..per_turn as usize {
             let open = self.open_at(angle_of(step, per_turn), &mut seen);
             for chamber in 0..3 {
-                let at = step as usize + chamber * per_turn as usize;
+                let at = step + chamber * per_turn as usize;
                 samples[at] = Sample { area: open.areas[chamber], open: open.open[chamber] };
             }
         }
-        Sweep { per_turn, samples }
+        let mut sweep = Sweep { per_turn, openings: Vec::new(), samples };
+        sweep.openings = self.openings(&sweep);
+        sweep
     }
 }
 
@@ -58,6 +61,13 @@ impl Sweep {
     #[must_use]
     pub fn step(&self) -> Angle {
         Angle::new::<degree>(360.0 / f64::from(self.per_turn))
+    }
+
+    /// Every stretch of a chamber's cycle over which the port is open, in order of opening. What
+    /// opens and closes again within one step is not seen.
+    #[must_use]
+    pub fn openings(&self) -> &[Opening] {
+        &self.openings
     }
 
     /// The open area to a chamber at each step of its full cycle, from θ = 0 on.
@@ -70,10 +80,21 @@ impl Sweep {
 
     /// The first chamber's shaft angle at a step, in radians.
     pub(super) fn angle(&self, step: usize) -> f64 {
-        angle_of(u32::try_from(step).unwrap_or(u32::MAX), self.per_turn)
+        angle_of(step, self.per_turn)
+    }
+
+    /// The first chamber's open area between the steps.
+    #[expect(clippy::cast_possible_truncation, reason = "the place is within the samples")]
+    pub(super) fn between(&self, theta: f64) -> f64 {
+        let count = self.samples.len();
+        let place = (theta / TAU * f64::from(self.per_turn)).rem_euclid(count as f64);
+        let before = place as usize % count;
+        let share = place.fract();
+        let (low, high) = (self.samples[before].area, self.samples[(before + 1) % count].area);
+        low + (high - low) * share
     }
 }
 
-fn angle_of(step: u32, per_turn: u32) -> f64 {
-    std::f64::consts::TAU * f64::from(step) / f64::from(per_turn)
+pub(super) fn angle_of(step: usize, per_turn: u32) -> f64 {
+    TAU * step as f64 / f64::from(per_turn)
 }

@@ -74,6 +74,12 @@ impl Point {
         self.x * other.y - self.y * other.x
     }
 
+    /// The direction from the origin to here; none at the origin itself.
+    pub(crate) fn direction(self) -> Option<Direction> {
+        let norm = self.norm();
+        (norm > 0.0).then(|| Direction { x: self.x / norm, y: self.y / norm })
+    }
+
     pub(crate) fn norm(self) -> f64 {
         self.dot(self).sqrt()
     }

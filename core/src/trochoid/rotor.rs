@@ -8,7 +8,7 @@ use uom::si::{
     length::millimeter,
 };
 
-use super::{Direction, Flank, Geometry, Point};
+use super::{Chamber, Direction, Flank, Geometry, Point};
 
 /// Where the rotor stands at one shaft angle: moved to `centre`, turned by `turn`.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -67,6 +67,26 @@ impl Geometry {
     pub fn side_seal_line(&self, distance: Length) -> Flank {
         let flank = self.flank();
         Flank { offset: flank.offset - distance.get::<millimeter>(), ..flank }
+    }
+
+    /// The outline of a chamber in the housing frame: along the bore from apex to apex, and back
+    /// along `flank`, which is the flank's edge or the line of the side seal; `count` points each
+    /// way.
+    #[must_use]
+    pub fn chamber_outline(
+        &self,
+        chamber: Chamber,
+        theta: Angle,
+        flank: Flank,
+        count: u32,
+    ) -> Vec<Point> {
+        let count = count.max(2);
+        let first = ((theta + chamber.lead()) / 3.0).get::<radian>();
+        let step = TAU / 3.0 / f64::from(count - 1);
+        let outer = (0..count).map(|i| self.bore().at(first + step * f64::from(i)));
+        let pose = RotorPose { turn: Angle::new::<radian>(first), ..self.pose(theta) };
+        let inner = flank.polyline(count).into_iter().rev().map(|point| pose.place(point));
+        outer.chain(inner).collect()
     }
 
     /// The rotor's outline in its own frame, noses of the apex seals included: `per_flank` points
