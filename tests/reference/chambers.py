@@ -68,12 +68,21 @@ class Engine:
             return np.empty(0, complex)
         return self.r + self.o * exp(1j * np.linspace(start, end, 400))
 
-    def sectors(self, k, theta):
-        """The bore's sector of chamber k seen from the rotor's centre, and the figure's.
+    def chamber(self, k, theta):
+        """Chamber k as one ring: along the bore and back along the figure.
 
-        The chamber is the first less the second. As one polygon it would end in two cusps, where
-        sides of finite length cross each other.
+        Its two ends are cusps, where sides of finite length may cross each other.
         """
+        swept, sealed = self.rings(k, theta)
+        return polygon(np.concatenate([swept[2:-1], sealed[:0:-1]]))
+
+    def sectors(self, k, theta):
+        """The bore's sector of chamber k seen from the rotor's centre, and the figure's: the chamber
+        is the first less the second, without a cusp in either."""
+        return [polygon(ring) for ring in self.rings(k, theta)]
+
+    def rings(self, k, theta):
+        """Both sectors as rings that begin at the rotor's centre and the first apex seal's root."""
         first = theta / 3 + THIRD * k
         second = first + THIRD
         greatest = arcsin(3 * self.e / self.r)
@@ -91,7 +100,7 @@ class Engine:
         arc = bore(self.e, self.r, self.a, np.linspace(first, second, self.count))
         arc = (arc - centre) * exp(-1j * first)
         swept = np.concatenate([[0], roots[0], arc, roots[1]])
-        return [polygon(centre + ring * exp(1j * first)) for ring in (swept, sealed)]
+        return [centre + ring * exp(1j * first) for ring in (swept, sealed)]
 
     def open_area(self, port, k, theta):
         """The area of the port open to chamber k."""

@@ -23,6 +23,7 @@ pub(crate) struct SealFigure {
     /// The area under the graph from the middle to each cell.
     areas: Vec<f64>,
     cell: f64,
+    cells_per_length: f64,
     /// Where the flank ends in its own frame.
     pub(crate) end: f64,
     /// The apex in the flank frame.
@@ -89,6 +90,7 @@ impl SealFigure {
             cells,
             areas,
             cell,
+            cells_per_length: 1.0 / cell,
             end,
             apex: Point::polar(flank.radius, FRAC_PI_6),
             corner: flank.at(start).point.x,
@@ -181,7 +183,7 @@ impl SealFigure {
 
     #[expect(clippy::cast_possible_truncation, reason = "whole cells, and held to their number")]
     fn cell(&self, x: f64) -> (&[f64; 4], f64, usize) {
-        let i = ((x / self.cell) as usize).min(self.cells.len() - 1);
+        let i = ((x * self.cells_per_length) as usize).min(self.cells.len() - 1);
         (&self.cells[i], x - self.cell * i as f64, i)
     }
 

@@ -8,6 +8,7 @@
 //! - [`intrusions`], [`bridge`], [`longest_unsupported`]: what it runs into.
 //! - [`Room`], [`Template`]: how far it may go, and a sheet to scribe it from.
 
+mod bore_arc;
 mod bridge;
 mod clip;
 mod crossing;
@@ -25,6 +26,7 @@ mod room;
 mod rounding;
 mod rows;
 mod sheet;
+mod stretch;
 mod sweep;
 mod template;
 mod unsupported;

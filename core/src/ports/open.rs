@@ -1,15 +1,17 @@
 //! How much of a port is open to each chamber at one shaft angle.
 
-use std::{f64::consts::TAU, fmt};
+use std::fmt;
 
 use uom::si::{area::square_millimeter, f64::Area, length::millimeter};
 
 use super::{
     Outline,
-    clip::{Clipped, Lie, clip},
+    bore_arc::BoreArc,
+    clip::{Lie, Node, clip},
     crossing::covered,
     figure::SealFigure,
-    position::Position,
+    position::{Position, chamber_after},
+    stretch::{Standing, Stretch},
 };
 use crate::trochoid::{Engine, Nearest, Point, SectorArea, Trochoid};
 
@@ -53,9 +55,11 @@ pub struct Port {
     pub(crate) figure: SealFigure,
     pub(crate) bore: Trochoid,
     sector: SectorArea,
-    clipped: Clipped,
+    nodes: Vec<Node>,
+    arcs: Vec<BoreArc>,
     /// Per node: how deep the edge that follows can dip below its ends.
     dips: Vec<f64>,
+    stretches: Vec<Stretch>,
     area: f64,
 }
 
@@ -74,7 +78,7 @@ impl OpenAreas {
         self.areas.map(Area::new::<square_millimeter>)
     }
 
-    fn add(&mut self, chamber: usize, area: f64) {
+    pub(super) fn add(&mut self, chamber: usize, area: f64) {
         self.areas[chamber] += area;
         self.open[chamber] = true;
     }
@@ -107,7 +111,7 @@ impl Port {
             SealedBy::SideSeal => engine.seals().side_inset.get::<millimeter>(),
         };
         let figure = SealFigure::new(engine.geometry(), inset);
-        let mut dips: Vec<_> = clipped
+        let dips = clipped
             .nodes
             .windows(2)
             .map(|pair| {
@@ -115,10 +119,11 @@ impl Port {
                 figure.bend * edge.dot(edge) / 8.0
             })
             .collect();
-        dips.push(0.0);
+        let stretches = Stretch::over(&clipped.nodes);
         let sector = SectorArea::new(bore);
         let area = clipped.area(&sector);
-        Ok(Self { figure, bore, sector, clipped, dips, area })
+        let arcs = BoreArc::over(&clipped, &sector);
+        Ok(Self { figure, bore, sector, nodes: clipped.nodes, arcs, dips, stretches, area })
     }
 
     /// The area of the part inside the bore.
@@ -129,33 +134,50 @@ impl Port {
 
     pub(crate) fn open_at(&self, theta: f64, seen: &mut Vec<Seen>) -> OpenAreas {
         let position = Position::new(&self.figure, self.bore, theta);
-        seen.clear();
-        seen.extend(
-            self.clipped.nodes.iter().map(|node| self.see(&position, node.point, node.alpha)),
-        );
         let mut open = OpenAreas::default();
-        for (i, pair) in seen.windows(2).enumerate() {
+        for stretch in &self.stretches {
+            match stretch.standing(&position) {
+                Standing::Covered => {}
+                Standing::Open(chamber, area) => open.add(chamber, area),
+                Standing::Mixed => self.look(&position, stretch, seen, &mut open),
+            }
+        }
+        for arc in &self.arcs {
+            arc.follow(&position, &self.sector, &mut open);
+        }
+        open
+    }
+
+    /// Adds a stretch edge by edge.
+    fn look(
+        &self,
+        position: &Position<'_>,
+        stretch: &Stretch,
+        seen: &mut Vec<Seen>,
+        open: &mut OpenAreas,
+    ) {
+        let nodes = &self.nodes[stretch.first..=stretch.last];
+        let dips = &self.dips[stretch.first..];
+        seen.clear();
+        seen.extend(nodes.iter().map(|node| self.see(position, node.point, node.alpha)));
+        for ((pair, node), dip) in seen.windows(2).zip(nodes).zip(dips) {
             let (from, to) = (&pair[0], &pair[1]);
-            if (from.chamber.is_none() && to.chamber.is_none()) || !self.clipped.nodes[i].joined {
+            if (from.chamber.is_none() && to.chamber.is_none()) || !node.joined {
                 continue;
             }
             match (from.chamber, to.chamber) {
-                (Some(a), Some(b)) if a == b && from.above.min(to.above) > self.dips[i] => {
+                (Some(a), Some(b)) if a == b && from.above.min(to.above) > *dip => {
                     open.add(a, 0.5 * from.point.cross(to.point));
                 }
-                _ => self.cut(&position, from, to, &mut open),
+                _ => self.cut(position, from, to, open),
             }
         }
-        for arc in &self.clipped.arcs {
-            self.follow(&position, arc, &mut open);
-        }
-        open
     }
 
     fn see(&self, position: &Position<'_>, place: Point, alpha: Option<f64>) -> Seen {
         let point = position.seen(place);
         if let Some(alpha) = alpha {
-            let chamber = chamber(position.passed(alpha));
+            let chamber = chamber_after(position.passed(alpha));
             return Seen { point, chamber: Some(chamber), above: 0.0 };
         }
         let local = SealFigure::local(point);
@@ -196,32 +218,6 @@ impl Port {
             }
         }
     }
-
-    /// Adds a stretch of the bore, parted where the apexes touch it.
-    fn follow(&self, position: &Position<'_>, arc: &super::clip::Arc, open: &mut OpenAreas) {
-        let nodes = &self.clipped.nodes;
-        let (Some(start), Some(end)) = (nodes[arc.from].alpha, nodes[arc.to].alpha) else { return };
-        let last = position.passed(end) + if arc.wraps { 3 } else { 0 };
-        let mut from = start;
-        let mut passed = position.passed(start);
-        while passed < last {
-            let contact = position.contact_angle(passed + 1);
-            let (before, after) = (chamber(passed), chamber(passed + 1));
-            let place = position.contact(after);
-            open.add(before, self.sector.area_about(position.centre, from, contact));
-            open.add(before, -position.seal_sector(before, after, place));
-            open.add(after, position.seal_sector(after, after, place));
-            from = contact;
-            passed += 1;
-        }
-        let to = if arc.wraps { end + TAU } else { end };
-        open.add(chamber(last), self.sector.area_about(position.centre, from, to));
-    }
-}
-
-/// The chamber after so many apexes.
-const fn chamber(passed: i32) -> usize {
-    passed.rem_euclid(3).unsigned_abs() as usize
 }
 
 /// Adds a straight stretch outside the figure, parted by an apex seal if its ends lie in two

@@ -72,7 +72,7 @@ impl Port {
     fn change(&self, from: f64, to: f64, was: bool) -> f64 {
         let mut seen = Vec::new();
         let (mut low, mut high) = (from, to);
-        for _ in 0..40 {
+        for _ in 0..32 {
             let middle = 0.5 * (low + high);
             if self.open_at(middle, &mut seen).open[0] == was {
                 low = middle;

@@ -132,3 +132,8 @@ impl<'a> Position<'a> {
 const fn mirrored(way: Direction) -> Direction {
     Direction { x: way.x, y: -way.y }
 }
+
+/// The chamber after so many apexes.
+pub(crate) const fn chamber_after(passed: i32) -> usize {
+    passed.rem_euclid(3).unsigned_abs() as usize
+}
