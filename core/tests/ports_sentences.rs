@@ -35,8 +35,12 @@ fn outlines_that_cannot_be() {
     // An edge that runs back over the one before.
     refused(
         &[(0.0, 0.0), (10.0, 0.0), (5.0, 0.0), (5.0, 5.0)],
-        &["the edge after row 1 and the edge after row 2 cross or touch: put the points in order \
-           round the port"],
+        &[
+            "the edge after row 1 and the edge after row 2 cross or touch: put the points in order \
+             round the port",
+            "the edge after row 1 and the edge after row 3 cross or touch: put the points in order \
+             round the port",
+        ],
     );
     refused(
         &[(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (5.0, -5.0), (0.0, 10.0)],
@@ -104,11 +108,11 @@ fn rounded_corners() {
         "the corner in row 1 has no room for a radius of -1 mm: make it smaller",
         "below nothing"
     );
-    // A corner that turns the other way is rounded outward.
+    // Where metal juts into the port, its tip is rounded off and the port grows.
     let mut notch = square(3.0).to_vec();
     notch.insert(2, Corner { point: Point::from_millimetres(20.0, 15.0), ..notch[0] });
     let outline = Outline::rounded(&notch).expect("room for the radius");
-    assert!(!outline.contains(Point::from_millimetres(20.01, 15.0)), "the notch stays outside");
+    assert!(outline.contains(Point::from_millimetres(20.01, 15.0)), "the tip is gone");
     assert!(
         outline
             .points()
@@ -148,7 +152,7 @@ fn rows_that_cannot_be_read() {
     let got: Vec<_> = faults.iter().map(ToString::to_string).collect();
     assert_eq!(got.len(), 3, "three rows: {got:?}");
     assert_eq!(
-        got[0], "row 2: 1 numbers found, give two, or three with the corner's radius",
+        got[0], "row 2: one number found, give two, or three with the corner's radius",
         "one number"
     );
     assert_eq!(

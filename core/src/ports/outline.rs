@@ -86,8 +86,8 @@ impl Outline {
     /// before are left out, and so is a last point that repeats the first.
     ///
     /// # Errors
-    /// If fewer than three points remain, one is out of reach, two edges cross or touch, or no area
-    /// is enclosed: all the faults found, in that order.
+    /// If a point is out of reach, fewer than three remain, all lie on one line, or two edges cross
+    /// or touch: all faults of the first of these kinds.
     ///
     /// # Examples
     /// An outline whose edges cross is refused with the rows to look at:
@@ -120,16 +120,15 @@ impl Outline {
         if rows.len() < 3 {
             return Err(vec![OutlineFault::TooFewPoints { given: rows.len() }]);
         }
+        if on_one_line(&rows) {
+            return Err(vec![OutlineFault::NoArea]);
+        }
         let faults = crossings(&rows);
         if !faults.is_empty() {
             return Err(faults);
         }
         let mut points: Vec<Point> = rows.into_iter().map(|row| row.1).collect();
-        let area = signed_area(&points);
-        if area.abs() < 1e-9 {
-            return Err(vec![OutlineFault::NoArea]);
-        }
-        if area < 0.0 {
+        if signed_area(&points) < 0.0 {
             points.reverse();
         }
         Ok(Self { points })
@@ -173,6 +172,12 @@ impl Outline {
 fn signed_area(points: &[Point]) -> f64 {
     let next = points.iter().cycle().skip(1);
     points.iter().zip(next).map(|(from, to)| 0.5 * from.cross(*to)).sum()
+}
+
+/// Whether no point is off the line through the first two, by more than rounding.
+fn on_one_line(rows: &[(usize, Point)]) -> bool {
+    let (start, way) = (rows[0].1, rows[1].1 - rows[0].1);
+    rows.iter().all(|(_, point)| way.cross(*point - start).abs() < 1e-9 * way.norm())
 }
 
 /// All pairs of edges that cross or touch, found along x so that long outlines stay quick.

@@ -37,6 +37,11 @@ enum Kind {
 impl fmt::Display for RowFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match &self.kind {
+            Kind::Count(1) => write!(
+                f,
+                "row {}: one number found, give two, or three with the corner's radius",
+                self.row
+            ),
             Kind::Count(found) => write!(
                 f,
                 "row {}: {found} numbers found, give two, or three with the corner's radius",
