@@ -102,6 +102,14 @@ fn rounded_corners() {
         "the corner in row 2 has no room for a radius of 15.1 mm: make it smaller",
         "no room"
     );
+    // 12 mm fit the long edge before the second corner but not the short one after it.
+    let mut low = square(0.0).map(|corner| {
+        let (x, y) = corner.point.millimetres();
+        Corner { point: Point::from_millimetres(x, y / 3.0), ..corner }
+    });
+    low[1].radius = Length::new::<millimeter>(12.0);
+    let faults = Outline::rounded(&low).expect_err("no room");
+    assert_eq!(faults.len(), 1, "the second corner alone: {faults:?}");
     let faults = Outline::rounded(&square(-1.0)).expect_err("no radius");
     assert_eq!(
         faults[0].to_string(),

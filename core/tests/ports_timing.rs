@@ -176,6 +176,11 @@ fn overlap_by_hand() {
     assert_eq!(overlap.stretches.len(), 1, "one stretch");
     close(overlap.stretches[0].opens(Chamber::First).get::<degree>(), 540.0, 1e-9, "from, °");
     close(overlap.duration().get::<degree>(), 270.0, 1e-9, "for, °");
+    // From 3·10 − 360 = 750° to 60° in the next cycle, and from 3·121 − 360 = 3° to 366°.
+    let across = Overlap::of(&port(10.0, 20.0, 40.0), &port(121.0, 122.0, 40.0));
+    assert_eq!(across.stretches.len(), 1, "one stretch");
+    close(across.stretches[0].opens(Chamber::First).get::<degree>(), 3.0, 1e-9, "from, °");
+    close(across.duration().get::<degree>(), 57.0, 1e-9, "for, °");
     let swapped = Overlap::of(&port(300.0, 310.0, 40.0), &port(250.0, 270.0, 40.0));
     assert_eq!(overlap, swapped, "either way round");
     let small = port(300.0, 310.0, 1e-3).greatest().area.get::<square_millimeter>();
@@ -225,6 +230,15 @@ fn a_larger_cut_opens_earlier_closes_later_and_passes_more() {
     close(duration, closes - opens, 1e-9, "duration gained, °");
     assert!(change.greatest > Area::default(), "more open at once");
     assert!(change.angle_area.square_millimetre_degrees() > 0.0, "more angle-area");
+    let figures = |first: f64| {
+        let geometry = engine.geometry();
+        let edges = [first, 130.0].map(|alpha| geometry.bore().point(deg(alpha)));
+        let port = PeripheralPort::new(geometry, edges[0], edges[1], mm(40.0)).expect("a port");
+        PortFigures::new(port.area(), &port.sweep(STEPS))
+    };
+    // Opening at 0.6°, then at 1079.4° of the cycle before.
+    let earlier = figures(119.8).since(&figures(120.2)).opens_later.expect("one opening");
+    close(earlier.get::<degree>(), -1.2, 1e-9, "opens later, °");
     let none = stock.since(&stock);
     close(none.opens_later.expect("one opening").get::<degree>(), 0.0, 0.0, "no change");
 }

@@ -63,12 +63,11 @@ impl Nearest {
             let rate = Point { x: -r * sin - 3.0 * e * sin3, y: r * cos + 3.0 * e * cos3 };
             let bend = Point { x: -r * cos - 9.0 * e * cos3, y: -r * sin - 9.0 * e * sin3 };
             let slope = rate.dot(rate) - gap.dot(bend);
-            let advance = if slope > 0.0 {
-                gap.dot(rate) / slope
-            } else {
-                // Beyond the centre of curvature: no foot here but downhill there is one.
-                0.25 * step * gap.dot(rate).signum()
-            };
+            // At a nearest place the distance bends upward.
+            if slope <= 0.0 {
+                return alpha;
+            }
+            let advance = gap.dot(rate) / slope;
             let next = (alpha + advance).clamp(start - step, start + step);
             if (next - alpha).abs() < 1e-15 {
                 return next;
