@@ -141,13 +141,13 @@ fn bridge_between_two_ports() {
 fn longest_unsupported_side_seal_by_brute_force() {
     let engine = Engine::preset();
     let between = outline(&[(50.0, 45.0), (76.0, 37.0), (81.0, 58.0), (58.0, 62.0)]);
-    let in_track = outline(&[(98.0, -9.0), (117.0, -9.0), (117.0, 9.0), (98.0, 9.0)]);
+    let in_track = outline(&[(108.0, -9.0), (118.0, -9.0), (118.0, 9.0), (108.0, 9.0)]);
     for slot in [between, in_track] {
         let got =
             longest_unsupported(&engine, std::slice::from_ref(&slot)).expect("it passes over");
         let longest = walked(&engine, &slot);
         close(got.length.get::<millimeter>(), longest, 0.2, "longest run, mm");
-        assert!(got.length.get::<millimeter>() > 10.0, "about the slot's own length");
+        assert!(got.length.get::<millimeter>() > 3.0, "a run worth finding");
         let (from, to) = (got.from.distance(got.to), got.length);
         assert!(from <= to && from > to * 0.98, "its ends are as far apart as it is long");
     }

@@ -109,7 +109,12 @@ fn rounded_corners() {
     });
     low[1].radius = Length::new::<millimeter>(12.0);
     let faults = Outline::rounded(&low).expect_err("no room");
-    assert_eq!(faults.len(), 1, "the second corner alone: {faults:?}");
+    let got: Vec<_> = faults.iter().map(ToString::to_string).collect();
+    assert_eq!(
+        got,
+        ["the corner in row 2 has no room for a radius of 12 mm: make it smaller"],
+        "the second corner alone"
+    );
     let faults = Outline::rounded(&square(-1.0)).expect_err("no radius");
     assert_eq!(
         faults[0].to_string(),

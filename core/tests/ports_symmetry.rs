@@ -210,3 +210,34 @@ proptest! {
         }
     }
 }
+
+/// A port across the long axis, where the angle on the bore begins anew, against the same port at
+/// the other end, and a long edge the flank dips across against one of many points: all the way round.
+#[test]
+fn all_the_way_round() {
+    let engine = Engine::preset();
+    let outline = |points: &[(f64, f64)]| {
+        Outline::new(points.iter().map(|(x, y)| Point::from_millimetres(*x, *y)))
+            .expect("an outline")
+    };
+    let end = outline(&[(105.0, -9.0), (130.0, -12.0), (128.0, 8.0), (107.0, 10.0)]);
+    let other_end = moved(&end, |x, y| (-x, -y));
+    let coarse = outline(&[(40.0, 60.0), (90.0, 40.0), (95.0, 55.0)]);
+    let fine: Vec<_> = (0..200)
+        .map(|i| (40.0 + 0.25 * f64::from(i), 60.0 - 0.1 * f64::from(i)))
+        .chain([(90.0, 40.0), (95.0, 55.0)])
+        .collect();
+    let port =
+        |outline: &Outline| Port::new(&engine, outline, SealedBy::FlankEdge).expect("in the bore");
+    let (end, other_end) = (port(&end), port(&other_end));
+    let (coarse, fine) = (port(&coarse), port(&outline(&fine)));
+    for step in 0..1080 {
+        let theta = f64::from(step);
+        let (here, there) = (areas(&end, theta), areas(&other_end, theta + 540.0));
+        let (few, many) = (areas(&coarse, theta), areas(&fine, theta));
+        for k in 0..3 {
+            same(there[k], here[k], &end);
+            same(many[k], few[k], &coarse);
+        }
+    }
+}
