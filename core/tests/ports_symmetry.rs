@@ -211,33 +211,48 @@ proptest! {
     }
 }
 
+fn shape(points: &[(f64, f64)]) -> Outline {
+    Outline::new(points.iter().map(|(x, y)| Point::from_millimetres(*x, *y))).expect("an outline")
+}
+
+fn by_flank(outline: &Outline) -> Port {
+    Port::new(&Engine::preset(), outline, SealedBy::FlankEdge).expect("in the bore")
+}
+
 /// A port across the long axis, where the angle on the bore begins anew, against the same port at
-/// the other end, and a long edge the flank dips across against one of many points: all the way round.
+/// the other end.
 #[test]
-fn all_the_way_round() {
-    let engine = Engine::preset();
-    let outline = |points: &[(f64, f64)]| {
-        Outline::new(points.iter().map(|(x, y)| Point::from_millimetres(*x, *y)))
-            .expect("an outline")
-    };
-    let end = outline(&[(105.0, -9.0), (130.0, -12.0), (128.0, 8.0), (107.0, 10.0)]);
-    let other_end = moved(&end, |x, y| (-x, -y));
-    let coarse = outline(&[(40.0, 60.0), (90.0, 40.0), (95.0, 55.0)]);
-    let fine: Vec<_> = (0..200)
-        .map(|i| (40.0 + 0.25 * f64::from(i), 60.0 - 0.1 * f64::from(i)))
-        .chain([(90.0, 40.0), (95.0, 55.0)])
-        .collect();
-    let port =
-        |outline: &Outline| Port::new(&engine, outline, SealedBy::FlankEdge).expect("in the bore");
-    let (end, other_end) = (port(&end), port(&other_end));
-    let (coarse, fine) = (port(&coarse), port(&outline(&fine)));
+fn either_end_of_the_long_axis_is_the_same() {
+    let end = shape(&[(105.0, -9.0), (130.0, -12.0), (128.0, 8.0), (107.0, 10.0)]);
+    let other_end = by_flank(&moved(&end, |x, y| (-x, -y)));
+    let end = by_flank(&end);
     for step in 0..1080 {
         let theta = f64::from(step);
         let (here, there) = (areas(&end, theta), areas(&other_end, theta + 540.0));
-        let (few, many) = (areas(&coarse, theta), areas(&fine, theta));
         for k in 0..3 {
             same(there[k], here[k], &end);
-            same(many[k], few[k], &coarse);
+        }
+    }
+}
+
+/// The flank covers the middle of a long edge while both its ends are open: a few points more along
+/// the edge must change nothing.
+#[test]
+fn long_edges_that_the_flank_dips_across() {
+    // Edges of 50 mm, so far from the shaft that the flank just reaches past their middle.
+    for out in [83.5, 84.0, 84.5, 85.0, 85.5] {
+        let at = |along: f64| (0.371 * out + 0.928 * along, 0.928 * out - 0.371 * along);
+        let tip = (0.371 * (out + 12.0) + 9.0, 0.928 * (out + 12.0) - 4.0);
+        let coarse = by_flank(&shape(&[at(-15.0), at(35.0), tip]));
+        let many: Vec<_> =
+            (0..=200).map(|i| at(-15.0 + 0.25 * f64::from(i))).chain([tip]).collect();
+        let fine = by_flank(&shape(&many));
+        for step in 0..1080 {
+            let theta = f64::from(step);
+            let (few, many) = (areas(&coarse, theta), areas(&fine, theta));
+            for k in 0..3 {
+                same(many[k], few[k], &coarse);
+            }
         }
     }
 }
