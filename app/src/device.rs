@@ -8,7 +8,11 @@ use web_sys::{Blob, BlobPropertyBag, HtmlAnchorElement, Url};
 
 /// Milliseconds since 1970 by the device's clock.
 pub fn now() -> u64 {
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "whole milliseconds after 1970")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "whole milliseconds after 1970"
+    )]
     let now = js_sys::Date::now().max(0.0) as u64;
     now
 }
@@ -36,7 +40,13 @@ pub fn new_id() -> EntryId {
         // Present since long before WebAssembly was, with https or without.
         let _ = crypto.get_random_values_with_u8_array(&mut bytes);
     }
-    EntryId(bytes.iter().map(|byte| char::from(LETTERS[usize::from(byte % 32)])).collect::<String>().into())
+    EntryId(
+        bytes
+            .iter()
+            .map(|byte| char::from(LETTERS[usize::from(byte % 32)]))
+            .collect::<String>()
+            .into(),
+    )
 }
 
 /// A short buzz, where the device has one.
@@ -56,9 +66,18 @@ impl Awake {
         let slot = self.0.clone();
         spawn_local(async move {
             let Some(window) = web_sys::window() else { return };
-            let lock = Reflect::get(&window.navigator(), &"wakeLock".into()).unwrap_or(JsValue::UNDEFINED);
-            let Ok(request) = Reflect::get(&lock, &"request".into()).and_then(JsCast::dyn_into::<Function>) else { return };
-            let Ok(promise) = request.call1(&lock, &"screen".into()).and_then(JsCast::dyn_into::<Promise>) else { return };
+            let lock =
+                Reflect::get(&window.navigator(), &"wakeLock".into()).unwrap_or(JsValue::UNDEFINED);
+            let Ok(request) =
+                Reflect::get(&lock, &"request".into()).and_then(JsCast::dyn_into::<Function>)
+            else {
+                return;
+            };
+            let Ok(promise) =
+                request.call1(&lock, &"screen".into()).and_then(JsCast::dyn_into::<Promise>)
+            else {
+                return;
+            };
             if let Ok(sentinel) = JsFuture::from(promise).await {
                 slot.replace(Some(sentinel));
             }
@@ -68,7 +87,8 @@ impl Awake {
     /// Lets go.
     pub fn release(&self) {
         if let Some(sentinel) = self.0.take()
-            && let Ok(release) = Reflect::get(&sentinel, &"release".into()).and_then(JsCast::dyn_into::<Function>)
+            && let Ok(release) =
+                Reflect::get(&sentinel, &"release".into()).and_then(JsCast::dyn_into::<Function>)
         {
             let _ = release.call0(&sentinel);
         }
@@ -79,16 +99,28 @@ impl Awake {
 ///
 /// # Errors
 /// What the browser says.
-pub fn save_file(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
+pub fn save_file(name: &str, kind: &str, text: &str) -> Result<(), String> {
+    offer(name, kind, text).map_err(|error| words(&error))
+}
+
+fn offer(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     let document = web_sys::window().and_then(|window| window.document()).ok_or("no page")?;
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     // The text's bytes are copied: the blob must not look into memory that grows.
-    let blob = Blob::new_with_u8_array_sequence_and_options(&Array::of1(&Uint8Array::from(text.as_bytes())), &options)?;
+    let bytes = Array::of1(&Uint8Array::from(text.as_bytes()));
+    let blob = Blob::new_with_u8_array_sequence_and_options(&bytes, &options)?;
     let url = Url::create_object_url_with_blob(&blob)?;
     let link: HtmlAnchorElement = document.create_element("a")?.dyn_into()?;
     link.set_href(&url);
     link.set_download(name);
     link.click();
     Url::revoke_object_url(&url)
+}
+
+/// What the browser says of an error.
+pub fn words(error: &JsValue) -> String {
+    error
+        .as_string()
+        .unwrap_or_else(|| String::from(js_sys::Object::from(error.clone()).to_string()))
 }

@@ -1,8 +1,8 @@
 //! Pitleaf's screens: touches into calls, answers into pictures. Every figure shown is computed in `pitleaf-core`.
-
-#![allow(unreachable_pub, reason = "the component macro writes `pub` into private modules")]
+#![allow(unreachable_pub, reason = "in a program `pub` only says: used outside this module")]
 
 mod device;
+mod dom;
 mod draft;
 mod route;
 mod screen;
@@ -11,23 +11,26 @@ mod state;
 mod store;
 mod widget;
 
+use dom::{El, el, follow};
 use leptos::prelude::*;
 use route::Route;
-use screen::{Bench, BookScreen, Check, Convert, EntryScreen, Limits, Open, OwnLimit, PartLimits, Seals, SettingsScreen, SlotScreen};
 use settings::Light;
 use state::App;
-use widget::{Nav, NoticeBar};
 
 fn main() {
-    console_error_panic_hook::set_once();
-    leptos::mount::mount_to_body(Shell);
+    leptos::mount::mount_to_body(|| {
+        if let Some(body) = document().body() {
+            // A page without a body can't be shown at all.
+            let _ = body.append_child(shell().element());
+        }
+    });
     if let Some(start) = document().get_element_by_id("start") {
         start.remove();
     }
 }
 
-#[component]
-fn Shell() -> impl IntoView {
+/// The screen of the place, the notice line, and the way to the other screens.
+fn shell() -> El {
     let app = App::new();
     provide_context(app);
     app.open_book();
@@ -36,7 +39,7 @@ fn Shell() -> impl IntoView {
         app.notice.set(None);
     });
     on_cleanup(move || listener.remove());
-    Effect::new(move |_| {
+    follow(move || {
         let light = match app.settings.with(|settings| settings.light) {
             Light::Phone => "phone",
             Light::Dark => "dark",
@@ -47,25 +50,9 @@ fn Shell() -> impl IntoView {
             let _ = root.set_attribute("data-light", light);
         }
     });
-    let screen = move || match app.route.get() {
-        Route::Bench => view! { <Bench/> }.into_any(),
-        Route::Open => view! { <Open/> }.into_any(),
-        Route::Limits => view! { <Limits/> }.into_any(),
-        Route::Part(part) => view! { <PartLimits part=part/> }.into_any(),
-        Route::Check { row, place } => view! { <Check row=row place=place/> }.into_any(),
-        Route::OwnLimit(row) => view! { <OwnLimit row=row/> }.into_any(),
-        Route::Convert => view! { <Convert/> }.into_any(),
-        Route::Seals(rotor, face) => view! { <Seals rotor=rotor face=face/> }.into_any(),
-        Route::Slot(slot) => view! { <SlotScreen which=slot/> }.into_any(),
-        Route::Book => view! { <BookScreen/> }.into_any(),
-        Route::Entry(id) => view! { <EntryScreen id=id/> }.into_any(),
-        Route::Settings => view! { <SettingsScreen/> }.into_any(),
-    };
-    view! {
-        <div class="shell">
-            <div class="screen">{screen}</div>
-            <NoticeBar/>
-            <Nav/>
-        </div>
-    }
+    el("div")
+        .class("shell")
+        .with(el("div").class("screen").live(move || screen::of(app.route.get())))
+        .with(widget::notice_bar())
+        .with(widget::nav())
 }

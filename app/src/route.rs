@@ -104,12 +104,13 @@ impl Route {
 
 /// Ids and places are letters, digits and hyphens; anything else is no address of ours.
 fn plain(text: &str) -> Option<String> {
-    let fits = !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
+    let fits =
+        !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
     fits.then(|| text.to_owned())
 }
 
 fn part_word(part: Part) -> String {
-    part.name().to_lowercase().replace(' ', "-")
+    part.name().to_ascii_lowercase().replace(' ', "-")
 }
 
 fn part_named(word: &str) -> Option<Part> {
@@ -145,7 +146,16 @@ mod tests {
 
     #[test]
     fn nonsense_leads_to_the_bench() {
-        for hash in ["", "#", "#/", "#/nowhere", "#/slot/9X-ZZ", "#/check/<b>", "#/limits/sandwich", "#/check/a/b/c"] {
+        for hash in [
+            "",
+            "#",
+            "#/",
+            "#/nowhere",
+            "#/slot/9X-ZZ",
+            "#/check/<b>",
+            "#/limits/sandwich",
+            "#/check/a/b/c",
+        ] {
             assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
         }
     }

@@ -43,7 +43,15 @@ impl Default for Settings {
             left_handed: false,
             buzz: false,
             build: None,
-            favourites: ["side-seal-gap-na", "side-seal-gap-fi", "end-play", "apex-seal-height", "side-housing-warp"].map(str::to_owned).to_vec(),
+            favourites: [
+                "side-seal-gap-na",
+                "side-seal-gap-fi",
+                "end-play",
+                "apex-seal-height",
+                "side-housing-warp",
+            ]
+            .map(str::to_owned)
+            .to_vec(),
             units: Vec::new(),
         }
     }
@@ -53,6 +61,15 @@ impl Settings {
     /// The unit last used of a kind.
     pub fn unit(&self, dimension: Dimension) -> Option<Unit> {
         self.units.iter().copied().find(|unit| unit.dimension() == dimension)
+    }
+
+    /// Puts a row on the bench, or takes it off.
+    pub fn toggle_favourite(&mut self, row: &str) {
+        if self.favourites.iter().any(|old| old == row) {
+            self.favourites.retain(|old| old != row);
+        } else {
+            self.favourites.push(row.to_owned());
+        }
     }
 
     /// Remembers a unit as the last used of its kind.

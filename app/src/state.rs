@@ -69,7 +69,8 @@ impl App {
     /// The state at the start, with settings and place as they were left.
     pub fn new() -> Self {
         let book = RwSignal::new(Book::default());
-        let hash = web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
+        let hash =
+            web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
         Self {
             book,
             sheet: Memo::new(move |_| book.with(Book::sheet)),
@@ -99,7 +100,11 @@ impl App {
         let mut aside = Vec::new();
         self.book.update(|book| {
             for (key, record) in records {
-                match record.as_string().ok_or(written::Damage::Foreign).and_then(|text| written::entry(&text)) {
+                match record
+                    .as_string()
+                    .ok_or(written::Damage::Foreign)
+                    .and_then(|text| written::entry(&text))
+                {
                     Ok(entry) => {
                         book.take(entry);
                     }
@@ -113,16 +118,22 @@ impl App {
 
     /// The build in hand: the one chosen, else the last opened.
     pub fn build(self) -> Option<BuildId> {
-        let chosen = self.settings.with(|settings| settings.build.clone()).map(|id| EntryId(id.into()));
+        let chosen =
+            self.settings.with(|settings| settings.build.clone()).map(|id| EntryId(id.into()));
         self.book.with(|book| {
-            chosen.filter(|id| book.opening(id).is_some()).or_else(|| book.builds().into_iter().next())
+            chosen
+                .filter(|id| book.opening(id).is_some())
+                .or_else(|| book.builds().into_iter().next())
         })
     }
 
     /// The name, kind and rotors of the build in hand.
     pub fn opening(self) -> Option<(String, BuildKind, u8, bool)> {
         let build = self.build()?;
-        self.book.with(|book| book.opening(&build).map(|(name, kind, rotors, demo)| (name.to_owned(), kind, rotors, demo)))
+        self.book.with(|book| {
+            book.opening(&build)
+                .map(|(name, kind, rotors, demo)| (name.to_owned(), kind, rotors, demo))
+        })
     }
 
     /// The kind of the build in hand, or any.
@@ -141,21 +152,41 @@ impl App {
         self.write_for(build, facts, said, then);
     }
 
-    fn write_for(self, build: BuildId, facts: Vec<Fact>, said: String, then: impl FnOnce() + 'static) {
+    fn write_for(
+        self,
+        build: BuildId,
+        facts: Vec<Fact>,
+        said: String,
+        then: impl FnOnce() + 'static,
+    ) {
         let order = self.book.with_untracked(Book::next_order);
-        let entries = (order..).zip(facts).map(|(order, fact)| self.entry(device::new_id(), build.clone(), order, fact)).collect();
+        let entries = (order..)
+            .zip(facts)
+            .map(|(order, fact)| self.entry(device::new_id(), build.clone(), order, fact))
+            .collect();
         spawn_local(async move {
             self.commit(entries, said, then).await;
         });
     }
 
     /// Opens a build and takes it in hand.
-    pub fn open_build(self, name: String, kind: BuildKind, rotors: u8, demo: bool, facts: Vec<Fact>) {
+    pub fn open_build(
+        self,
+        name: String,
+        kind: BuildKind,
+        rotors: u8,
+        demo: bool,
+        facts: Vec<Fact>,
+    ) {
         let id = device::new_id();
         let order = self.book.with_untracked(Book::next_order);
         let opened = Fact::Opened { name: name.clone(), kind, rotors, demo };
         let mut entries = vec![self.entry(id.clone(), id.clone(), order, opened)];
-        entries.extend((order + 1..).zip(facts).map(|(order, fact)| self.entry(device::new_id(), id.clone(), order, fact)));
+        entries.extend(
+            (order + 1..)
+                .zip(facts)
+                .map(|(order, fact)| self.entry(device::new_id(), id.clone(), order, fact)),
+        );
         spawn_local(async move {
             self.commit(entries, format!("{name} is open"), move || {
                 self.set(|settings| settings.build = Some(id.0.into()));
@@ -167,11 +198,15 @@ impl App {
 
     /// Takes in entries of another book; known ones change nothing.
     pub fn take_in(self, entries: Vec<Entry>) {
-        let fresh: Vec<Entry> = self.book.with_untracked(|book| entries.into_iter().filter(|entry| book.entry(&entry.id).is_none()).collect());
+        let fresh: Vec<Entry> = self.book.with_untracked(|book| {
+            entries.into_iter().filter(|entry| book.entry(&entry.id).is_none()).collect()
+        });
         let count = fresh.len();
         spawn_local(async move {
             self.commit(fresh, String::new(), move || {
-                self.notice.set(Some(Notice::Said(format!("{count} new entries taken in; the rest was known."))));
+                self.notice.set(Some(Notice::Said(format!(
+                    "{count} new entries taken in; the rest was known."
+                ))));
             })
             .await;
         });
@@ -195,9 +230,11 @@ impl App {
         match result {
             Ok(()) => {
                 let last = entries.last().map(|entry| entry.id.clone());
-                self.book.update(|book| entries.into_iter().for_each(|entry| {
-                    book.take(entry);
-                }));
+                self.book.update(|book| {
+                    entries.into_iter().for_each(|entry| {
+                        book.take(entry);
+                    })
+                });
                 if let Some(id) = last {
                     self.notice.set(Some(Notice::Written(id, said)));
                 }
@@ -218,10 +255,13 @@ impl App {
     }
 
     fn about(self, id: &EntryId, fact: Fact, said: &str) {
-        let build = self.book.with_untracked(|book| book.entry(id).map(|entry| entry.build.clone()));
+        let build =
+            self.book.with_untracked(|book| book.entry(id).map(|entry| entry.build.clone()));
         let said = said.to_owned();
         if let Some(build) = build {
-            self.write_for(build, vec![fact], String::new(), move || self.notice.set(Some(Notice::Said(said))));
+            self.write_for(build, vec![fact], String::new(), move || {
+                self.notice.set(Some(Notice::Said(said)))
+            });
         }
     }
 
@@ -242,7 +282,9 @@ impl App {
     /// After a build was opened: to the check whose draft waits, or to the bench.
     fn back_to_draft(self) {
         let draft: Option<crate::draft::Draft> = keep::get(crate::draft::KEY);
-        let route = draft.filter(|draft| !draft.text.is_empty()).map_or(Route::Bench, |draft| Route::read(&draft.hash));
+        let route = draft
+            .filter(|draft| !draft.text.is_empty())
+            .map_or(Route::Bench, |draft| Route::read(&draft.hash));
         self.go(&route);
     }
 }

@@ -4,11 +4,15 @@
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
+//! - [`seals`]: places, leaves and brackets, grinding, growth, which seal goes where.
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
+//! - [`ports`]: when a port opens, what it runs into, how much room is left, and its template.
 
 pub mod book;
+mod letters;
 pub mod limits;
 pub mod ports;
 pub mod quantity;
+pub mod seals;
 pub mod trochoid;

@@ -16,12 +16,12 @@ import numpy as np
 import shapely
 from chambers import Engine
 
-ENGINES = 240
-TIMED = 60
+ENGINES = 210
+TIMED = 40
 ANGLES = 9
 AREA_TOLERANCE = 1e-6
 ANGLE_TOLERANCE = 0.01
-FINE, COARSE = 12_000, 1_500
+FINE, COARSE = 8_000, 1_000
 
 
 def random_case(rng):
@@ -94,7 +94,7 @@ def main():
         if port.is_valid and inside > 0.1 * port.area:
             cases.append(case)
             ports.append(port)
-    command = ["cargo", "run", "--quiet", "--release", "-p", "pitleaf-core", "--example", "port_areas"]
+    command = ["cargo", "run", "--quiet", "-p", "pitleaf-core", "--example", "port_areas"]
     asked = "\n".join(map(json.dumps, cases))
     answers = subprocess.run(command, input=asked, stdout=subprocess.PIPE, text=True, check=True)
     answers = [json.loads(line) for line in answers.stdout.splitlines()]

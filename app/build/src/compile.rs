@@ -16,7 +16,7 @@ enum Library {
     /// The target's library is installed.
     Ready,
     /// The library's source is there: cargo can build it, if told that this is wanted on a stable
-    /// compiler.
+    /// compiler. Preferred, since it can then be built without what only a panic's words need.
     FromSource,
 }
 
@@ -30,7 +30,7 @@ pub(crate) fn compile(workspace: &Workspace) -> Result<PathBuf> {
         .into_iter()
         .filter(|bin| ask(*bin, &["--version"]).is_some_and(|words| is_new_enough(&words)))
         .filter_map(|bin| Some((bin, library(Path::new(&ask(bin, &["--print", "sysroot"])?))?)))
-        .min_by_key(|(_, library)| *library != Library::Ready)
+        .min_by_key(|(_, library)| *library != Library::FromSource)
         .context(
             "no Rust compiler here can make WebAssembly; run app/setup, \
              which adds the target or installs a compiler that has its source",
@@ -42,11 +42,11 @@ pub(crate) fn compile(workspace: &Workspace) -> Result<PathBuf> {
         .args(["build", "--locked", "--release", "--package", "pitleaf-app", "--target", TARGET])
         .arg("--target-dir")
         .arg(&target)
-        .env("CARGO_ENCODED_RUSTFLAGS", remapped(workspace));
+        .env("CARGO_ENCODED_RUSTFLAGS", flags(workspace, &library).join("\u{1f}"));
     if library == Library::FromSource {
         cargo
             .env("RUSTC_BOOTSTRAP", "1")
-            .args(["-Zbuild-std=std,panic_abort", "-Zbuild-std-features=optimize_for_size"]);
+            .args(["-Zbuild-std=std", "-Zbuild-std-features=optimize_for_size"]);
     }
     let status = cargo.status().context("cargo could not be started")?;
     ensure!(status.success(), "the app did not compile; cargo's own words stand above");
@@ -94,23 +94,37 @@ fn is_new_enough(version: &str) -> bool {
 
 fn library(sysroot: &Path) -> Option<Library> {
     let rustlib = sysroot.join("lib/rustlib");
-    if rustlib.join(TARGET).join("lib").is_dir() {
-        Some(Library::Ready)
-    } else if rustlib.join("src/rust/library/std/Cargo.toml").is_file() {
+    if rustlib.join("src/rust/library/std/Cargo.toml").is_file() {
         Some(Library::FromSource)
+    } else if rustlib.join(TARGET).join("lib").is_dir() {
+        Some(Library::Ready)
     } else {
         None
     }
 }
 
-/// Flags that keep this machine's paths out of what the phone downloads.
-fn remapped(workspace: &Workspace) -> String {
+/// Flags that keep this machine's paths and whatever a phone has no use for out of what it downloads.
+fn flags(workspace: &Workspace, library: &Library) -> Vec<String> {
     let home = std::env::var_os("HOME").map(PathBuf::from).unwrap_or_default();
     let cargo_home =
         std::env::var_os("CARGO_HOME").map_or_else(|| home.join(".cargo"), PathBuf::from);
-    [(cargo_home, "/cargo"), (workspace.at(""), "/pitleaf/")]
+    let mut flags: Vec<String> = [(cargo_home, "/cargo"), (workspace.at(""), "/pitleaf/")]
         .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()))
-        .join("\u{1f}")
+        .into();
+    if *library == Library::FromSource {
+        // A panic ends the page at once, without words: the start script says so in a sentence.
+        // `{:?}` prints nothing in the app, so no sentence may rest on it.
+        flags.extend(
+            [
+                "-Zunstable-options",
+                "-Cpanic=immediate-abort",
+                "-Zlocation-detail=none",
+                "-Zfmt-debug=none",
+            ]
+            .map(str::to_owned),
+        );
+    }
+    flags
 }
 
 #[cfg(test)]

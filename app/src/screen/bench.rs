@@ -1,161 +1,154 @@
 //! The bench: what is open, what was last touched, and finding anything by its trade word.
 
-use super::entry_line::EntryLine;
+use super::entry_line::entry_line;
+use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
-use crate::state::{Keeping, app};
-use crate::widget::Frame;
+use crate::state::{App, Keeping, app};
+use crate::widget::{frame, search};
 use leptos::prelude::*;
 use pitleaf_core::book::{Face, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
 
 /// The bench.
-#[component]
-pub fn Bench() -> impl IntoView {
+pub fn screen() -> Vec<El> {
     let app = app();
     let query = RwSignal::new(String::new());
     let opening = Memo::new(move |_| app.opening());
-    let title = Signal::derive(move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name));
-    let under = Signal::derive(move || {
-        opening.get().map_or_else(
-            || "No build open yet".to_owned(),
-            |(_, kind, rotors, demo)| {
-                let invented = if demo { " · invented figures" } else { "" };
-                format!("{} · {rotors} {}{invented}", kind.name(), if rotors == 1 { "rotor" } else { "rotors" })
-            },
-        )
-    });
-    let found = move || {
-        let query = query.get();
-        app.sheet.with(|sheet| {
-            let kind = app.kind();
-            let rows = sheet.rows().iter().filter(|row| row.build.holds_for(kind));
-            find(rows, &query).into_iter().take(8).cloned().collect::<Vec<_>>()
-        })
+    let title = move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name);
+    let under = move || match opening.get() {
+        None => "No build open yet".to_owned(),
+        Some((_, kind, rotors, demo)) => {
+            let invented = if demo { " · invented figures" } else { "" };
+            format!(
+                "{} · {rotors} {}{invented}",
+                kind.name(),
+                if rotors == 1 { "rotor" } else { "rotors" }
+            )
+        }
     };
-    view! {
-        <Frame title=title under=under>
-            <main class="page">
-                <Lasting/>
-                <label class="search">
-                    <span class="unseen">"Find a limit by any word"</span>
-                    <input
-                        type="search"
-                        placeholder="Find: warp, e-shaft, end float…"
-                        autocomplete="off"
-                        prop:value=query
-                        on:input=move |event| query.set(event_target_value(&event))
-                    />
-                </label>
-                {move || {
-                    if query.with(|query| query.trim().is_empty()) {
-                        view! { <Resting/> }.into_any()
-                    } else {
-                        let rows = found();
-                        if rows.is_empty() {
-                            view! { <p class="plain" role="status">"No limit answers to that. Try the part’s name."</p> }.into_any()
-                        } else {
-                            view! { <ul class="rows" aria-label="Found">{rows.into_iter().map(|row| view! { <li><RowLink row=row/></li> }).collect_view()}</ul> }.into_any()
-                        }
-                    }
-                }}
-            </main>
-        </Frame>
+    let page = el("main")
+        .class("page")
+        .live(move || lasting(app))
+        .with(search("Find a limit by any word", "Find: warp, e-shaft, end float…", query))
+        .live(move || {
+            let query = query.get();
+            if query.trim().is_empty() { resting(app) } else { found(app, &query) }
+        });
+    frame(title, under, false, page)
+}
+
+fn found(app: App, query: &str) -> Vec<El> {
+    let kind = app.kind();
+    let rows = app.sheet.with(|sheet| {
+        let rows = sheet.rows().iter().filter(|row| row.build.holds_for(kind));
+        find(rows, query).into_iter().take(12).map(row_link).collect::<Vec<_>>()
+    });
+    if rows.is_empty() {
+        return vec![
+            text("p", "plain", "No limit answers to that. Try the part’s name.")
+                .attr("role", "status"),
+        ];
     }
+    vec![list("rows", "Found", rows)]
+}
+
+/// A list of elements.
+pub(super) fn list(class: &str, label: &str, items: impl IntoIterator<Item = El>) -> El {
+    el("ul")
+        .class(class)
+        .attr("aria-label", label)
+        .with_all(items.into_iter().map(|item| el("li").with(item)))
 }
 
 /// What the bench shows while nothing is looked for.
-#[component]
-fn Resting() -> impl IntoView {
-    let app = app();
-    let favourites = Memo::new(move |_| {
-        let kind = app.kind();
-        app.sheet.with(|sheet| {
-            app.settings.with(|settings| {
-                let rows = settings.favourites.iter().filter_map(|id| sheet.row(id));
-                rows.filter(|row| row.build.holds_for(kind)).cloned().collect::<Vec<Row>>()
-            })
-        })
-    });
-    let last = Memo::new(move |_| {
-        let build = app.build();
-        app.book.with(|book| {
-            build.map(|build| book.lines(&build).rev().take(3).map(|line| line.entry.id.clone()).collect::<Vec<_>>()).unwrap_or_default()
-        })
-    });
-    let has_build = move || app.build().is_some();
-    view! {
-        {move || (!has_build()).then(|| view! { <Start/> })}
-        <h2>"Check a limit"</h2>
-        <ul class="tiles" aria-label="Favourite limits">
-            {move || favourites.get().into_iter().map(|row| view! { <li><Tile row=row/></li> }).collect_view()}
-        </ul>
-        <div class="pair">
-            <a class="plate-link" href=Route::Limits.hash()>"All limits"</a>
-            <a class="plate-link" href=Route::Seals(1, Face::Front).hash()>"Seal slots"</a>
-        </div>
-        {move || (!last.with(Vec::is_empty)).then(|| view! {
-            <h2>"Last written"</h2>
-            <ul class="entries">{last.get().into_iter().map(|id| view! { <li><EntryLine id=id/></li> }).collect_view()}</ul>
-        })}
-        {move || has_build().then(|| view! { <a class="quiet" href=Route::Open.hash()>"Open another build"</a> })}
-        <p class="foot">"The engine’s own manual and local rules stand above every figure here."</p>
+fn resting(app: App) -> Vec<El> {
+    let build = app.build();
+    let mut shown = Vec::new();
+    if build.is_none() {
+        shown.push(start(app));
     }
+    shown.push(text("h2", "", "Check a limit"));
+    shown.push(list("tiles", "Favourite limits", favourites(app).iter().map(|row| tile(app, row))));
+    shown.push(
+        el("div")
+            .class("pair")
+            .with(link("plate-link", &Route::Limits.hash()).text("All limits"))
+            .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text("Seal slots")),
+    );
+    if let Some(build) = &build {
+        let last: Vec<_> = app.book.with(|book| {
+            book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()
+        });
+        shown.push(text("h2", "", "Last written"));
+        shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
+        shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
+    }
+    shown.push(text(
+        "p",
+        "foot",
+        "The engine’s own manual and local rules stand above every figure here.",
+    ));
+    shown
+}
+
+/// The favourite rows that hold for the build in hand.
+pub(super) fn favourites(app: App) -> Vec<Row> {
+    let kind = app.kind();
+    app.sheet.with(|sheet| {
+        app.settings.with(|settings| {
+            let rows = settings.favourites.iter().filter_map(|id| sheet.row(id));
+            rows.filter(|row| row.build.holds_for(kind)).cloned().collect()
+        })
+    })
 }
 
 /// The first thing a newcomer presses.
-#[component]
-fn Start() -> impl IntoView {
-    let app = app();
-    let open_demo = move |_| app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts());
-    view! {
-        <div class="start">
-            <p>"Check any reading against a limit right away. To write figures down, open a build."</p>
-            <a class="button action" href=Route::Open.hash()>"Open a build"</a>
-            <button type="button" class="button" on:click=open_demo>"Look at the demo engine"</button>
-        </div>
-    }
+fn start(app: App) -> El {
+    let open_demo = move || {
+        app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts())
+    };
+    el("div")
+        .class("start")
+        .with(text(
+            "p",
+            "",
+            "Check any reading against a limit right away. To write figures down, open a build.",
+        ))
+        .with(link("button action", &Route::Open.hash()).text("Open a build"))
+        .with(button("button", "Look at the demo engine", open_demo))
 }
 
 /// Says plainly when nothing written will last, and what was kept aside.
-#[component]
-fn Lasting() -> impl IntoView {
-    let app = app();
-    view! {
-        {move || match app.keeping.get() {
-            Keeping::NotKept(fault) => Some(view! { <p class="caution" role="alert">{fault.to_string()}</p> }),
-            Keeping::Opening | Keeping::Kept => None,
-        }}
-        {move || {
-            let count = app.aside.with(Vec::len);
-            (count > 0).then(|| view! { <p class="caution"><a href=Route::Book.hash()>{format!("{count} records could not be read; they are kept as they are. See the book.")}</a></p> })
-        }}
+fn lasting(app: App) -> Vec<El> {
+    let mut lines = Vec::new();
+    if let Keeping::NotKept(fault) = app.keeping.get() {
+        lines.push(text("p", "caution", &fault.to_string()).attr("role", "alert"));
     }
+    let count = app.aside.with(Vec::len);
+    if count > 0 {
+        let words =
+            format!("{count} records could not be read. They are kept as they are: see the book.");
+        lines.push(el("p").class("caution").with(link("", &Route::Book.hash()).text(&words)));
+    }
+    lines
 }
 
-/// A favourite: its name and its limit.
-#[component]
-fn Tile(row: Row) -> impl IntoView {
-    let app = app();
-    let limit = row.limit.clone();
-    let unit = row.unit;
-    view! {
-        <a class="tile" href=Route::Check { row: row.id.clone(), place: String::new() }.hash()>
-            <b>{row.what.clone()}</b>
-            <span class="number">{move || limit_line(&limit, app.settings.with(|settings| settings.unit(unit.dimension())).unwrap_or(unit))}</span>
-        </a>
-    }
+/// A favourite: its name and its limit, in the unit last used for it.
+fn tile(app: App, row: &Row) -> El {
+    let spoken = row.spoken_unit();
+    let unit = app.settings.with(|settings| settings.unit(spoken.dimension())).unwrap_or(spoken);
+    link("tile", &Route::Check { row: row.id.clone(), place: String::new() }.hash())
+        .with(text("b", "", &row.what))
+        .with(text("span", "number", &limit_line(&row.limit, unit)))
 }
 
 /// A row in a list: its name, its limit, how sure it is.
-#[component]
-pub(super) fn RowLink(row: Row) -> impl IntoView {
-    view! {
-        <a class="row-link" href=Route::Check { row: row.id.clone(), place: String::new() }.hash()>
-            <b>{row.what.clone()}</b>
-            <span class="row-limit">
-                <span class="number">{limit_line(&row.limit, row.unit)}</span>
-                <span class="kind">{row.source.kind()}</span>
-            </span>
-        </a>
-    }
+pub(super) fn row_link(row: &Row) -> El {
+    let limit = el("span")
+        .class("row-limit")
+        .with(text("span", "number", &limit_line(&row.limit, row.spoken_unit())))
+        .with(text("span", "kind", row.source.kind()));
+    link("row-link", &Route::Check { row: row.id.clone(), place: String::new() }.hash())
+        .with(text("b", "", &row.what))
+        .with(limit)
 }

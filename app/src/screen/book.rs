@@ -1,112 +1,141 @@
 //! The book: a build's entries, a note, search, and the whole book as one file.
 
-use super::entry_line::EntryLine;
+use super::bench::list;
+use super::entry_line::entry_line;
 use crate::device;
+use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
-use crate::state::{Notice, app};
-use crate::widget::Frame;
+use crate::state::{App, Notice, app};
+use crate::widget::{field, frame, search};
 use leptos::prelude::*;
-use pitleaf_core::book::{Fact, file};
+use pitleaf_core::book::{Book, Fact, file};
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{Event, HtmlInputElement};
 
 /// How many lines are drawn at first.
 const PAGE: usize = 50;
 
 /// The build's pages.
-#[component]
-pub fn BookScreen() -> impl IntoView {
+pub fn screen() -> Vec<El> {
     let app = app();
     let query = RwSignal::new(String::new());
-    let shown = RwSignal::new(PAGE);
+    let most = RwSignal::new(PAGE);
     let hash = Route::Book.hash();
     let note = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
-    Effect::new(move |_| draft::put(&hash, &note.get(), None));
-    let found = Memo::new(move |_| {
-        let Some(build) = app.build() else { return Vec::new() };
-        let query = query.get().to_lowercase();
-        let most = shown.get();
+    follow(move || draft::put(&hash, &note.get(), None));
+    let save = move || {
+        let words = note.get_untracked().trim().to_owned();
+        if !words.is_empty() {
+            app.write(
+                vec![Fact::Note { about: String::new(), words }],
+                "a note".to_owned(),
+                move || note.set(String::new()),
+            );
+        }
+    };
+    let send = text("button", "button action", "Write down")
+        .attr("type", "submit")
+        .disabled(move || note.with(|note| note.trim().is_empty()));
+    let form = el("form")
+        .class("form inline")
+        .on_submit(save)
+        .with(field("Note", "what you want to remember", note))
+        .with(send);
+    let choose = el("input")
+        .class("unseen")
+        .attrs(&[("type", "file"), ("accept", ".json,application/json")])
+        .on("change", move |event| import(app, &event));
+    let page = el("main")
+        .class("page")
+        .with(form)
+        .with(search("Search the book", "Search the book", query))
+        .live(move || entries(app, &query.get(), most))
+        .with(text("h2", "", "Carry it away"))
+        .with(
+            el("div")
+                .class("pair")
+                .with(button("plate-link", "Save as a file", move || export(app)))
+                .with(text("label", "plate-link", "Take in a file").with(choose)),
+        )
+        .live(move || aside(app));
+    let under = move || {
+        let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);
+        format!("{name} · {} entries in all", app.book.with(Book::len))
+    };
+    frame(|| "Book".to_owned(), under, false, page)
+}
+
+fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
+    let shown = most.get();
+    let found: Vec<_> = app.build().map_or_else(Vec::new, |build| {
         app.sheet.with(|sheet| {
             app.book.with(|book| {
-                let answers = |line: &pitleaf_core::book::Line<'_>| {
-                    let words = line.entry.words(sheet);
-                    words.about.to_lowercase().contains(&query) || words.says.to_lowercase().contains(&query)
-                };
-                book.lines(&build).rev().filter(|line| query.is_empty() || answers(line)).take(most).map(|line| line.entry.id.clone()).collect::<Vec<_>>()
+                let lines = book
+                    .lines(&build)
+                    .rev()
+                    .filter(|line| query.is_empty() || line.entry.words(sheet).answers(query));
+                lines.take(shown).map(|line| line.entry.id.clone()).collect()
             })
         })
     });
-    let save = move |event: leptos::ev::SubmitEvent| {
-        event.prevent_default();
-        let words = note.get_untracked().trim().to_owned();
-        if !words.is_empty() {
-            app.write(vec![Fact::Note { about: String::new(), words }], "a note".to_owned(), move || note.set(String::new()));
-        }
-    };
-    let export = move |_| {
-        let text = app.book.with_untracked(file::write);
-        let name = format!("pitleaf-book-{}.json", device::moment(device::now()).replace([' ', ':'], "-"));
-        match text.map_err(|error| error.to_string()).and_then(|text| {
-            device::save_file(&name, "application/json", &text).map_err(|error| format!("{error:?}"))
-        }) {
-            Ok(()) => app.notice.set(Some(Notice::Said(format!("The book is in your downloads as {name}.")))),
-            Err(words) => app.notice.set(Some(Notice::Wrong(format!("No file was made: {words}")))),
-        }
-    };
-    let import = move |event: leptos::ev::Event| {
-        let Some(input) = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlInputElement>().ok()) else { return };
-        let Some(chosen) = input.files().and_then(|files| files.get(0)) else { return };
-        input.set_value("");
-        spawn_local(async move {
-            let text = JsFuture::from(chosen.text()).await.ok().and_then(|text| text.as_string()).unwrap_or_default();
-            match file::read(&text) {
-                Ok(entries) => app.take_in(entries),
-                Err(fault) => app.notice.set(Some(Notice::Wrong(fault.to_string()))),
-            }
-        });
-    };
-    let under = Signal::derive(move || {
-        let count = app.book.with(pitleaf_core::book::Book::len);
-        let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);
-        format!("{name} · {count} entries in all")
-    });
-    view! {
-        <Frame title="Book" under=under>
-            <main class="page">
-                <form class="form inline" on:submit=save>
-                    <label><span>"Note"</span><input type="text" autocomplete="off" placeholder="what you want to remember" prop:value=note on:input=move |event| note.set(event_target_value(&event))/></label>
-                    <button type="submit" class="button action" disabled=move || note.with(|note| note.trim().is_empty())>"Write down"</button>
-                </form>
-                <label class="search">
-                    <span class="unseen">"Search the book"</span>
-                    <input type="search" placeholder="Search the book" autocomplete="off" prop:value=query on:input=move |event| query.set(event_target_value(&event))/>
-                </label>
-                <ul class="entries" aria-label="Entries">
-                    <For each=move || found.get() key=|id| id.clone() let(id)><li><EntryLine id=id/></li></For>
-                </ul>
-                {move || found.with(Vec::is_empty).then(|| view! { <p class="plain">"Nothing written here yet."</p> })}
-                {move || (found.with(Vec::len) >= shown.get()).then(|| view! { <button type="button" class="quiet" on:click=move |_| shown.update(|shown| *shown += PAGE * 4)>"Older entries"</button> })}
-                <h2>"Carry it away"</h2>
-                <div class="pair">
-                    <button type="button" class="plate-link" on:click=export>"Save as a file"</button>
-                    <label class="plate-link">"Take in a file"<input class="unseen" type="file" accept=".json,application/json" on:change=import/></label>
-                </div>
-                <Aside/>
-            </main>
-        </Frame>
+    if found.is_empty() {
+        return vec![text("p", "plain", "Nothing written here yet.")];
     }
+    let more = found.len() >= shown;
+    let mut lines = vec![list("entries", "Entries", found.into_iter().map(entry_line))];
+    if more {
+        lines.push(button("quiet", "Older entries", move || most.update(|most| *most += PAGE * 4)));
+    }
+    lines
+}
+
+fn export(app: App) {
+    let name =
+        format!("pitleaf-book-{}.json", device::moment(device::now()).replace([' ', ':'], "-"));
+    let saved = app
+        .book
+        .with_untracked(file::write)
+        .map_err(|error| error.to_string())
+        .and_then(|text| device::save_file(&name, "application/json", &text));
+    app.notice.set(Some(match saved {
+        Ok(()) => Notice::Said(format!("The book is in your downloads as {name}.")),
+        Err(words) => Notice::Wrong(format!("No file was made: {words}. Try again.")),
+    }));
+}
+
+fn import(app: App, event: &Event) {
+    let input = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+    let Some((input, chosen)) =
+        input.and_then(|input| Some((input.clone(), input.files()?.get(0)?)))
+    else {
+        return;
+    };
+    // The same file can then be chosen again.
+    input.set_value("");
+    spawn_local(async move {
+        let text = JsFuture::from(chosen.text())
+            .await
+            .ok()
+            .and_then(|text| text.as_string())
+            .unwrap_or_default();
+        match file::read(&text) {
+            Ok(entries) => app.take_in(entries),
+            Err(fault) => app.notice.set(Some(Notice::Wrong(fault.to_string()))),
+        }
+    });
 }
 
 /// Records that could not be read: kept, named, never overwritten.
-#[component]
-fn Aside() -> impl IntoView {
-    let app = app();
-    move || {
-        let aside = app.aside.get();
-        (!aside.is_empty()).then(|| view! {
-            <h2>"Kept aside"</h2>
-            <ul class="plain">{aside.into_iter().map(|aside| view! { <li>{format!("{}: {}", aside.key, aside.why)}</li> }).collect_view()}</ul>
-        })
-    }
+fn aside(app: App) -> Vec<El> {
+    app.aside.with(|aside| {
+        if aside.is_empty() {
+            return Vec::new();
+        }
+        let lines = aside
+            .iter()
+            .map(|aside| text("span", "plain", &format!("{}: {}", aside.key, aside.why)));
+        vec![text("h2", "", "Kept aside"), list("rows", "Kept aside", lines)]
+    })
 }

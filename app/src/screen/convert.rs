@@ -1,156 +1,164 @@
 //! One figure in every unit at once.
 
+use super::check::check_frame;
+use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
 use crate::state::app;
-use crate::widget::{Frame, Keypad, UnitKeys};
+use crate::widget::{figure_input, frame, keypad, unit_keys};
 use leptos::prelude::*;
 use pitleaf_core::quantity::{
-    Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions, nearest_leaf, nearest_sixty_fourth, places_for,
+    Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
+    nearest_leaf, nearest_sixty_fourth, places_for, usual_leaves,
 };
 
 /// The converter.
-#[component]
-pub fn Convert() -> impl IntoView {
+pub fn screen() -> Vec<El> {
     let app = app();
     let hash = Route::Convert.hash();
     let kept = draft::at(&hash);
-    let unit = RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(Unit::Millimetre));
-    let text = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
-    Effect::new(move |_| draft::put(&hash, &text.get(), Some(unit.get())));
-    let dimension = Signal::derive(move || unit.get().dimension());
-    let units = Signal::derive(move || dimension.get().units().collect::<Vec<_>>());
+    let unit =
+        RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(Unit::Millimetre));
+    let typed = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
+    follow(move || draft::put(&hash, &typed.get(), Some(unit.get())));
+    let dimension = Memo::new(move |_| unit.get().dimension());
     let choose = move |event| {
         let wanted = event_target_value(&event);
-        if let Some(dimension) = Dimension::ALL.into_iter().find(|dimension| dimension.name() == wanted) {
+        if let Some(dimension) =
+            Dimension::ALL.into_iter().find(|dimension| dimension.name() == wanted)
+        {
             let remembered = app.settings.with_untracked(|settings| settings.unit(dimension));
             if let Some(first) = remembered.or_else(|| dimension.units().next()) {
                 unit.set(first);
             }
         }
     };
-    let answer = move || {
-        let bounds = Bounds::widest(dimension.get());
-        let text = text.get();
-        if text.contains('±') {
-            return match Tolerance::read(&text, unit.get(), bounds) {
-                Ok(tolerance) => view! { <Limits tolerance=tolerance/> }.into_any(),
-                Err(fault) => refusal(&fault).into_any(),
-            };
+    let figure = el("div")
+        .class("figure-line")
+        .with(figure_input("Figure", typed))
+        .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
+    let answer =
+        el("div").class("check-answer").with(figure).live(move || answer(&typed.get(), unit.get()));
+    let what = el("select")
+        .attr("aria-label", "What is measured")
+        .with_all(Dimension::ALL.map(|choice| {
+            el("option")
+                .attr("value", choice.name())
+                .text(choice.name())
+                .attr_live("selected", move || (dimension.get() == choice).then(String::new))
+        }))
+        .on("change", choose);
+    let units = el("div")
+        .class("units-live")
+        .live(move || vec![unit_keys(&dimension.get().units().take(4).collect::<Vec<_>>(), unit)]);
+    let slash = button("key", "/", move || typed.update(|typed| typed.push('/')))
+        .attr("aria-label", "Fraction bar");
+    let clear = button("key", "Clear", move || typed.set(String::new()));
+    let keys = el("div")
+        .class("check-keys")
+        .with(el("div").class("convert-what").with(what).with(units))
+        .with(keypad(typed, [("±", "±", "plus or minus"), ("−", "-", "Minus")], [slash, clear]));
+    frame(
+        || "Convert".to_owned(),
+        || "One figure, every unit; exact where it can be".to_owned(),
+        false,
+        check_frame(app, answer, keys),
+    )
+}
+
+fn answer(typed: &str, unit: Unit) -> Vec<El> {
+    let bounds = Bounds::widest(unit.dimension());
+    if typed.contains('±') {
+        return Tolerance::read(typed, unit, bounds)
+            .map_or_else(|fault| vec![refusal(&fault)], |tolerance| limits(&tolerance));
+    }
+    match Reading::read(typed, unit, bounds) {
+        Ok(reading) => {
+            let mut tables = vec![every_unit(&reading)];
+            tables.extend(near(reading.amount(), reading.step()));
+            tables
         }
-        match Reading::read(&text, unit.get(), bounds) {
-            Ok(reading) => view! { <All reading=reading/> }.into_any(),
-            Err(fault) => refusal(&fault).into_any(),
-        }
-    };
-    view! {
-        <Frame title="Convert" under="One figure, every unit; exact where it can be">
-            <div class="check" class:left-handed=move || app.settings.with(|settings| settings.left_handed)>
-                <div class="check-answer">
-                    <div class="figure-line">
-                        <input
-                            class="figure"
-                            class:long=move || text.with(|text| text.chars().count() > 8)
-                            aria-label="Figure"
-                            inputmode="none"
-                            autocomplete="off"
-                            autocapitalize="off"
-                            spellcheck="false"
-                            placeholder="0"
-                            prop:value=text
-                            on:input=move |event| text.set(event_target_value(&event))
-                        />
-                        <span class="figure-unit">{move || unit.get().symbol()}</span>
-                    </div>
-                    {answer}
-                </div>
-                <div class="check-keys">
-                    <label class="line-field">
-                        <span>"What"</span>
-                        <select on:change=choose prop:value=move || dimension.get().name()>
-                            {Dimension::ALL.map(|dimension| view! { <option value=dimension.name()>{dimension.name()}</option> }).collect_view()}
-                        </select>
-                    </label>
-                    <UnitKeys units=units unit=unit/>
-                    <Keypad text=text extra=[("±", "±", "plus or minus"), ("−", "-", "Minus")]>
-                        <button type="button" class="key" aria-label="Fraction bar" on:click=move |_| text.update(|text| text.push('/'))>"/"</button>
-                        <button type="button" class="key" on:click=move |_| text.set(String::new())>"Clear"</button>
-                    </Keypad>
-                </div>
-            </div>
-        </Frame>
+        Err(fault) => vec![refusal(&fault)],
     }
 }
 
-fn refusal(fault: &Fault) -> impl IntoView + use<> {
-    let empty = *fault == Fault::Empty;
-    view! { <p class="refusal" class:empty=empty role="status">{if empty { "Type a figure. A drawing’s 11 ± 0.3 gives limits, rounded inward.".to_owned() } else { fault.to_string() }}</p> }
-}
-
-#[component]
-fn All(reading: Reading) -> impl IntoView {
-    let rows = conversions(&reading)
-        .into_iter()
-        .map(|converted| {
-            let exact = match &converted.exact {
-                Some(exact) if *exact == converted.rounded => "exact".to_owned(),
-                Some(exact) => format!("exactly {exact}"),
-                None => "rounded".to_owned(),
-            };
-            view! { <tr><th scope="row">{converted.unit.symbol()}</th><td class="number">{converted.rounded}</td><td class="dim">{exact}</td></tr> }
-        })
-        .collect_view();
-    view! {
-        <table class="units-table" aria-label="In every unit"><tbody>{rows}</tbody></table>
-        <Near amount=reading.amount() step=reading.step()/>
+fn refusal(fault: &Fault) -> El {
+    match fault {
+        Fault::Empty => text(
+            "p",
+            "refusal empty",
+            "Type a figure. A drawing’s 11 ± 0.3 gives limits, rounded inward.",
+        ),
+        fault => text("p", "refusal", &fault.to_string()),
     }
+    .attr("role", "status")
 }
 
-/// The nearest leaf of a usual set and the nearest 64th, for lengths.
-#[component]
-fn Near(amount: Amount, step: Span) -> impl IntoView {
-    let off = move |rest: Span, unit: Unit| {
-        let places = places_for(step, unit).min(5);
-        if rest.is_zero() {
-            "exactly".to_owned()
-        } else {
-            let way = if rest.is_negative() { "under it" } else { "over it" };
-            format!("{} {} {way}", rest.size().show(unit, places, Rounding::Nearest), unit.symbol())
-        }
-    };
-    nearest_sixty_fourth(amount).map(|((whole, numerator, denominator), rest)| {
-        let fraction = match (whole, numerator) {
-            (whole, 0) => format!("{whole} in"),
-            (0, _) => format!("{numerator}/{denominator} in"),
-            _ => format!("{whole} {numerator}/{denominator} in"),
+fn row(unit: &str, figure: &str, beside: &str) -> El {
+    el("tr")
+        .with(text("th", "", unit).attr("scope", "row"))
+        .with(text("td", "number", figure))
+        .with(text("td", "dim", beside))
+}
+
+fn table(label: &str, rows: impl IntoIterator<Item = El>) -> El {
+    el("table").class("units-table").attr("aria-label", label).with(el("tbody").with_all(rows))
+}
+
+fn every_unit(reading: &Reading) -> El {
+    let rows = conversions(reading).into_iter().map(|converted| {
+        let beside = match converted.exact {
+            Some(exact) if exact == converted.rounded => "exact".to_owned(),
+            Some(exact) => format!("exactly {exact}"),
+            None => "rounded".to_owned(),
         };
-        let leaves = pitleaf_core::quantity::usual_leaves();
-        let leaf = nearest_leaf(amount, &leaves).map(|(leaf, rest)| {
-            view! { <tr><th scope="row">"leaf"</th><td class="number">{format!("{} mm", leaf.show(Unit::Millimetre, 2, Rounding::Nearest))}</td><td class="dim">{off(rest, Unit::Millimetre)}</td></tr> }
-        });
-        view! {
-            <table class="units-table" aria-label="Nearest"><tbody>
-                <tr><th scope="row">"1/64"</th><td class="number">{fraction}</td><td class="dim">{off(rest, Unit::Inch)}</td></tr>
-                {leaf}
-            </tbody></table>
-        }
-    })
+        row(converted.unit.symbol(), &converted.rounded, &beside)
+    });
+    table("In every unit", rows)
+}
+
+/// The nearest 64th of an inch and the nearest leaf of a usual set, for lengths.
+fn near(amount: Amount, step: Span) -> Option<El> {
+    let (fraction, off_fraction) = nearest_sixty_fourth(amount)?;
+    let fraction = match fraction {
+        (whole, 0, _) => format!("{whole} in"),
+        (0, numerator, denominator) => format!("{numerator}/{denominator} in"),
+        (whole, numerator, denominator) => format!("{whole} {numerator}/{denominator} in"),
+    };
+    let (leaf, off_leaf) = nearest_leaf(amount, &usual_leaves())?;
+    let leaf = format!("{} mm", leaf.show(Unit::Millimetre, 2, Rounding::Nearest));
+    Some(table(
+        "Nearest",
+        [
+            row("1/64", &fraction, &off(off_fraction, Unit::Inch, step)),
+            row("leaf", &leaf, &off(off_leaf, Unit::Millimetre, step)),
+        ],
+    ))
+}
+
+fn off(rest: Span, unit: Unit, step: Span) -> String {
+    if rest.is_zero() {
+        return "exactly".to_owned();
+    }
+    let way = if rest.is_negative() { "under it" } else { "over it" };
+    format!(
+        "{} {} {way}",
+        rest.size().show(unit, places_for(step, unit).min(5), Rounding::Nearest),
+        unit.symbol()
+    )
 }
 
 /// A tolerance as limits in every unit, rounded inward.
-#[component]
-fn Limits(tolerance: Tolerance) -> impl IntoView {
-    let rows = tolerance
-        .limits()
-        .into_iter()
-        .map(|(unit, coarse, fine)| {
-            view! {
-                <tr><th scope="row">{unit.symbol()}</th><td class="number">{format!("{} … {}", coarse.0, coarse.1)}</td><td class="dim number">{format!("{} … {}", fine.0, fine.1)}</td></tr>
-            }
-        })
-        .collect_view();
-    view! {
-        <p class="plain">"Limits rounded inward: nothing shown here admits what the drawing rejects."</p>
-        <table class="units-table" aria-label="Limits in every unit"><tbody>{rows}</tbody></table>
-    }
+fn limits(tolerance: &Tolerance) -> Vec<El> {
+    let rows = tolerance.limits().into_iter().map(|(unit, coarse, fine)| {
+        row(unit.symbol(), &format!("{}…{}", coarse.0, coarse.1), &format!("{}…{}", fine.0, fine.1))
+    });
+    vec![
+        text(
+            "p",
+            "plain",
+            "Limits rounded inward: nothing shown here admits what the drawing rejects.",
+        ),
+        table("Limits in every unit", rows),
+    ]
 }

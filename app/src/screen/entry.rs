@@ -1,54 +1,69 @@
 //! One entry, and every value its subject ever had.
 
-use super::entry_line::EntryLine;
+use super::bench::list;
+use super::entry_line::entry_line;
 use crate::device;
-use crate::state::app;
-use crate::widget::Frame;
+use crate::dom::{El, button, el, text};
+use crate::state::{App, app};
+use crate::widget::frame;
 use leptos::prelude::*;
 use pitleaf_core::book::{EntryId, Fact};
 
 /// An entry with its history; withdraw it, or let it hold again.
-#[component]
-pub fn EntryScreen(
-    /// The entry.
-    id: EntryId,
-) -> impl IntoView {
+pub fn screen(id: EntryId) -> Vec<El> {
     let app = app();
-    let shown = Memo::new({
+    let about = {
         let id = id.clone();
-        move |_| {
-            app.book.with(|book| {
-                let entry = book.entry(&id)?;
-                let words = app.sheet.with(|sheet| entry.words(sheet));
-                let history = entry.fact.subject().map(|subject| {
-                    book.history(&entry.build, &subject).rev().map(|line| line.entry.id.clone()).collect::<Vec<_>>()
-                });
-                let about_entry = matches!(entry.fact, Fact::Withdrawn { .. } | Fact::Restored { .. });
-                Some((words, device::moment(entry.at), book.is_withdrawn(&id), history.unwrap_or_default(), about_entry))
-            })
+        move || {
+            let words = app.book.with(|book| {
+                book.entry(&id).map(|entry| app.sheet.with(|sheet| entry.words(sheet)))
+            });
+            words.map_or_else(|| "No such entry".to_owned(), |words| words.about)
         }
-    });
-    let title = Signal::derive(move || shown.with(|shown| shown.as_ref().map_or_else(|| "No such entry".to_owned(), |shown| shown.0.about.clone())));
-    let act = move || {
-        let id = id.clone();
-        shown.get().filter(|shown| !shown.4).map(|(_, _, withdrawn, ..)| {
-            let press = move |_| if withdrawn { app.restore(&id) } else { app.withdraw(&id) };
-            view! { <button type="button" class="button" on:click=press>{if withdrawn { "Let it hold again" } else { "Withdraw" }}</button> }
-        })
     };
-    view! {
-        <Frame title=title under="An entry and its history" back=true>
-            <main class="page">
-                {move || shown.get().map(|(words, at, withdrawn, ..)| view! {
-                    <p class="entry-figure" class:withdrawn=withdrawn>{words.says}</p>
-                    <p class="dim">{if withdrawn { format!("Written {at}. Withdrawn: it no longer counts, and stays in the book.") } else { format!("Written {at}.") }}</p>
-                })}
-                {act}
-                {move || shown.get().filter(|shown| shown.3.len() > 1).map(|(_, _, _, history, _)| view! {
-                    <h2>"Every value it had, the latest first"</h2>
-                    <ul class="entries">{history.into_iter().map(|id| view! { <li><EntryLine id=id/></li> }).collect_view()}</ul>
-                })}
-            </main>
-        </Frame>
-    }
+    let page = el("main").class("page").live(move || shown(app, &id).unwrap_or_default());
+    frame(about, || "An entry and its history".to_owned(), true, page)
+}
+
+fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
+    app.book.with(|book| {
+        let entry = book.entry(id)?;
+        let says = app.sheet.with(|sheet| entry.words(sheet)).says;
+        let withdrawn = book.is_withdrawn(id);
+        let at = device::moment(entry.at);
+        let when = if withdrawn {
+            format!("Written {at}. Withdrawn: it no longer counts, and stays in the book.")
+        } else {
+            format!("Written {at}.")
+        };
+        let mut lines = vec![
+            text("p", if withdrawn { "entry-figure withdrawn" } else { "entry-figure" }, &says),
+            text("p", "dim", &when),
+        ];
+        if !matches!(entry.fact, Fact::Withdrawn { .. } | Fact::Restored { .. }) {
+            let id = id.clone();
+            lines.push(button(
+                "button",
+                if withdrawn { "Let it hold again" } else { "Withdraw" },
+                move || {
+                    if withdrawn { app.restore(&id) } else { app.withdraw(&id) }
+                },
+            ));
+        }
+        let history: Vec<EntryId> = entry
+            .fact
+            .subject()
+            .map(|subject| {
+                book.history(&entry.build, &subject)
+                    .rev()
+                    .map(|line| line.entry.id.clone())
+                    .collect()
+            })
+            .unwrap_or_default();
+        if history.len() > 1 {
+            lines.push(text("h2", "", "Every value it had, the latest first"));
+            lines.push(list("entries", "History", history.into_iter().map(entry_line)));
+        }
+        Some(lines)
+    })
 }

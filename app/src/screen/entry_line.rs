@@ -1,39 +1,36 @@
 //! An entry as one line of a list.
 
 use crate::device;
+use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
-use crate::widget::CallMark;
+use crate::widget::call_mark;
 use leptos::prelude::*;
 use pitleaf_core::book::EntryId;
 
 /// What an entry is about, what it says, its verdict and when; struck through when withdrawn.
-#[component]
-pub(super) fn EntryLine(
-    /// The entry.
-    id: EntryId,
-) -> impl IntoView {
+pub(super) fn entry_line(id: EntryId) -> El {
     let app = app();
-    let href = Route::Entry(id.clone()).hash();
-    let line = Memo::new(move |_| {
-        app.book.with(|book| {
-            let entry = book.entry(&id)?;
-            Some((app.sheet.with(|sheet| entry.words(sheet)), book.is_withdrawn(&id), entry.at))
-        })
+    let known = app.book.with(|book| {
+        let entry = book.entry(&id)?;
+        Some((app.sheet.with(|sheet| entry.words(sheet)), book.is_withdrawn(&id), entry.at))
     });
-    move || {
-        line.get().map(|(words, withdrawn, at)| {
-            view! {
-                <a class="entry" class:withdrawn=withdrawn href=href.clone()>
-                    {words.call.map(|call| view! { <CallMark call=Some(call)/> })}
-                    <span class="entry-words"><b>{words.says}</b><span class="dim">{words.about}</span></span>
-                    <span class="entry-when">
-                        {withdrawn.then(|| view! { <span class="kind">"withdrawn"</span> })}
-                        {words.call.filter(|_| !withdrawn).map(|call| view! { <span class="kind">{call.word()}</span> })}
-                        <span class="dim">{device::moment(at)}</span>
-                    </span>
-                </a>
-            }
-        })
+    let Some((words, withdrawn, at)) = known else { return el("span") };
+    let mut line =
+        link(if withdrawn { "entry withdrawn" } else { "entry" }, &Route::Entry(id).hash());
+    let mut when = el("span").class("entry-when");
+    if let Some(call) = words.call {
+        line = line.with(call_mark(Some(call)));
     }
+    if withdrawn {
+        when = when.with(text("span", "kind", "withdrawn"));
+    } else if let Some(call) = words.call {
+        when = when.with(text("span", "kind", call.word()));
+    }
+    let what = el("span").class("entry-words").with(text("b", "", &words.says)).with(text(
+        "span",
+        "dim",
+        &words.about,
+    ));
+    line.with(what).with(when.with(text("span", "dim", &device::moment(at))))
 }

@@ -1,66 +1,57 @@
 //! Limits by part.
 
-use super::bench::RowLink;
+use super::bench::{favourites, list, row_link};
+use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
-use crate::widget::Frame;
+use crate::widget::frame;
 use leptos::prelude::*;
-use pitleaf_core::limits::{Part, Row};
+use pitleaf_core::limits::Part;
 
 /// The parts, favourites first.
-#[component]
-pub fn Limits() -> impl IntoView {
+pub fn screen() -> Vec<El> {
     let app = app();
-    let favourites = Memo::new(move |_| {
+    let page = el("main").class("page").live(move || {
         let kind = app.kind();
-        app.sheet.with(|sheet| {
-            app.settings.with(|settings| {
-                settings.favourites.iter().filter_map(|id| sheet.row(id)).filter(|row| row.build.holds_for(kind)).cloned().collect::<Vec<Row>>()
-            })
-        })
+        let parts: Vec<El> = app.sheet.with(|sheet| {
+            let tile = |part: Part| {
+                let count = sheet.of_part(part, kind).count();
+                (count > 0).then(|| {
+                    link("tile", &Route::Part(part).hash())
+                        .with(text("b", "", part.name()))
+                        .with(text("span", "dim", &format!("{count} limits")))
+                })
+            };
+            Part::ALL.into_iter().filter_map(tile).collect()
+        });
+        vec![
+            list("rows", "On the bench", favourites(app).iter().map(row_link)),
+            text("h2", "", "Parts"),
+            list("tiles", "Parts", parts),
+        ]
     });
-    let parts = move || {
-        let kind = app.kind();
-        app.sheet.with(|sheet| {
-            Part::ALL
-                .map(|part| (part, sheet.of_part(part, kind).count()))
-                .into_iter()
-                .filter(|(_, count)| *count > 0)
-                .collect::<Vec<_>>()
-        })
-    };
-    view! {
-        <Frame title="Limits" under="By part; the ones on your bench first">
-            <main class="page">
-                <ul class="rows" aria-label="On the bench">{move || favourites.get().into_iter().map(|row| view! { <li><RowLink row=row/></li> }).collect_view()}</ul>
-                <h2>"Parts"</h2>
-                <ul class="tiles" aria-label="Parts">
-                    {move || parts().into_iter().map(|(part, count)| view! {
-                        <li><a class="tile" href=Route::Part(part).hash()><b>{part.name()}</b><span class="dim">{format!("{count} limits")}</span></a></li>
-                    }).collect_view()}
-                </ul>
-            </main>
-        </Frame>
-    }
+    frame(
+        || "Limits".to_owned(),
+        || "By part; the ones on your bench first".to_owned(),
+        false,
+        page,
+    )
 }
 
 /// The limits of one part.
-#[component]
-pub fn PartLimits(
-    /// The part.
-    part: Part,
-) -> impl IntoView {
+pub fn part_screen(part: Part) -> Vec<El> {
     let app = app();
-    let rows = move || {
+    let page = el("main").class("page").live(move || {
         let kind = app.kind();
-        app.sheet.with(|sheet| sheet.of_part(part, kind).cloned().collect::<Vec<_>>())
-    };
-    let under = Signal::derive(move || format!("Limits for {}", app.kind().name()));
-    view! {
-        <Frame title=part.name() under=under back=true>
-            <main class="page">
-                <ul class="rows">{move || rows().into_iter().map(|row| view! { <li><RowLink row=row/></li> }).collect_view()}</ul>
-            </main>
-        </Frame>
-    }
+        vec![
+            app.sheet
+                .with(|sheet| list("rows", part.name(), sheet.of_part(part, kind).map(row_link))),
+        ]
+    });
+    frame(
+        move || part.name().to_owned(),
+        move || format!("Limits for {}", app.kind().name()),
+        true,
+        page,
+    )
 }

@@ -13,14 +13,23 @@ mod seals;
 mod settings;
 mod slot;
 
-pub use bench::Bench;
-pub use book::BookScreen;
-pub use check::Check;
-pub use convert::Convert;
-pub use entry::EntryScreen;
-pub use limits::{Limits, PartLimits};
-pub use open::Open;
-pub use own_limit::OwnLimit;
-pub use seals::Seals;
-pub use settings::SettingsScreen;
-pub use slot::SlotScreen;
+use crate::dom::El;
+use crate::route::Route;
+
+/// The screen of a place.
+pub fn of(route: Route) -> Vec<El> {
+    match route {
+        Route::Bench => bench::screen(),
+        Route::Open => open::screen(),
+        Route::Limits => limits::screen(),
+        Route::Part(part) => limits::part_screen(part),
+        Route::Check { row, place } => check::screen(&row, &place),
+        Route::OwnLimit(row) => own_limit::screen(&row),
+        Route::Convert => convert::screen(),
+        Route::Seals(rotor, face) => seals::screen(rotor, face),
+        Route::Slot(slot) => slot::screen(slot),
+        Route::Book => book::screen(),
+        Route::Entry(id) => entry::screen(id),
+        Route::Settings => settings::screen(),
+    }
+}

@@ -1,66 +1,79 @@
 //! Opening a build.
 
+use super::bench::list;
+use crate::dom::{El, button, el, text};
 use crate::route::Route;
-use crate::state::app;
-use crate::widget::Frame;
+use crate::state::{App, app};
+use crate::widget::{field, frame, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::demo;
 use pitleaf_core::limits::BuildKind;
 
 /// Name, how it breathes, how many rotors; and the builds there are.
-#[component]
-pub fn Open() -> impl IntoView {
+pub fn screen() -> Vec<El> {
     let app = app();
     let name = RwSignal::new(String::new());
     let kind = RwSignal::new(BuildKind::NaturallyAspirated);
     let rotors = RwSignal::new(2_u8);
-    let open = move |event: leptos::ev::SubmitEvent| {
-        event.prevent_default();
+    let open = move || {
         let words = name.get_untracked().trim().to_owned();
         if !words.is_empty() {
             app.open_build(words, kind.get_untracked(), rotors.get_untracked(), false, Vec::new());
         }
     };
-    let open_demo = move |_| app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts());
-    let builds = move || {
-        app.book.with(|book| {
-            let named = |id| book.opening(&id).map(|(name, kind, ..)| (id.clone(), name.to_owned(), kind));
-            book.builds().into_iter().filter_map(named).collect::<Vec<_>>()
-        })
+    let kinds =
+        [BuildKind::NaturallyAspirated, BuildKind::ForcedInduction].map(|kind| (kind, kind.name()));
+    let counts = [(1, "1 rotor"), (2, "2 rotors"), (3, "3 rotors"), (4, "4 rotors")];
+    let send = text("button", "button action", "Open")
+        .attr("type", "submit")
+        .disabled(move || name.with(|name| name.trim().is_empty()));
+    let form = el("form")
+        .class("form")
+        .on_submit(open)
+        .with(field("Name", "the customer’s engine", name))
+        .with(switch(
+            "How it breathes",
+            &kinds,
+            move |choice| kind.get() == choice,
+            move |choice| kind.set(choice),
+        ))
+        .with(switch(
+            "Rotors",
+            &counts,
+            move |choice| rotors.get() == choice,
+            move |choice| rotors.set(choice),
+        ))
+        .with(send);
+    let open_demo = move || {
+        app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts())
     };
-    let kind_key = move |choice: BuildKind| {
-        view! { <button type="button" class="unit" aria-pressed=move || (kind.get() == choice).to_string() on:click=move |_| kind.set(choice)>{choice.name()}</button> }
-    };
-    view! {
-        <Frame title="Open a build" under="An engine’s own pages in the book" back=true>
-            <main class="page">
-                <form class="form" on:submit=open>
-                    <label><span>"Name"</span><input type="text" autocomplete="off" placeholder="the customer’s engine" prop:value=name on:input=move |event| name.set(event_target_value(&event))/></label>
-                    <div class="units" role="group" aria-label="How it breathes">{kind_key(BuildKind::NaturallyAspirated)}{kind_key(BuildKind::ForcedInduction)}</div>
-                    <div class="units" role="group" aria-label="Rotors">
-                        {(1..=4_u8).map(|count| view! {
-                            <button type="button" class="unit" aria-pressed=move || (rotors.get() == count).to_string() on:click=move |_| rotors.set(count)>
-                                {format!("{count} {}", if count == 1 { "rotor" } else { "rotors" })}
-                            </button>
-                        }).collect_view()}
-                    </div>
-                    <button type="submit" class="button action" disabled=move || name.with(|name| name.trim().is_empty())>"Open"</button>
-                </form>
-                {move || {
-                    let builds = builds();
-                    (!builds.is_empty()).then(|| view! {
-                        <h2>"Builds in the book"</h2>
-                        <ul class="rows">{builds.into_iter().map(|(id, name, kind)| {
-                            let take = move |_| {
-                                app.set(|settings| settings.build = Some(id.0.to_string()));
-                                app.go(&Route::Bench);
-                            };
-                            view! { <li><button type="button" class="row-link" on:click=take><b>{name}</b><span class="row-limit">{kind.name()}</span></button></li> }
-                        }).collect_view()}</ul>
-                    })
-                }}
-                <button type="button" class="quiet" on:click=open_demo>"Open the demo engine (invented figures)"</button>
-            </main>
-        </Frame>
+    let page = el("main").class("page").with(form).live(move || builds(app)).with(button(
+        "quiet",
+        "Open the demo engine (invented figures)",
+        open_demo,
+    ));
+    frame(
+        || "Open a build".to_owned(),
+        || "An engine’s own pages in the book".to_owned(),
+        true,
+        page,
+    )
+}
+
+fn builds(app: App) -> Vec<El> {
+    let builds: Vec<El> = app.book.with(|book| {
+        let line = |id| {
+            let (name, kind, ..) = book.opening(&id)?;
+            let line = button("row-link", "", move || {
+                app.set(|settings| settings.build = Some(id.0.to_string()));
+                app.go(&Route::Bench);
+            });
+            Some(line.with(text("b", "", name)).with(text("span", "row-limit", kind.name())))
+        };
+        book.builds().into_iter().filter_map(line).collect()
+    });
+    if builds.is_empty() {
+        return Vec::new();
     }
+    vec![text("h2", "", "Builds in the book"), list("rows", "Builds in the book", builds)]
 }

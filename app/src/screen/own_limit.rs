@@ -1,89 +1,124 @@
 //! The builder's own limit, in place of the sheet's, with where it is from.
 
 use crate::device;
+use crate::dom::{El, el, text};
 use crate::route::Route;
-use crate::state::app;
-use crate::widget::Frame;
+use crate::state::{App, app};
+use crate::widget::{field, frame, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::limits::{Edge, Limit, Row, Source};
 use pitleaf_core::quantity::Unit;
 
 /// The form for one row.
-#[component]
-pub fn OwnLimit(
-    /// The row's id.
-    row: String,
-) -> impl IntoView {
+pub fn screen(row: &str) -> Vec<El> {
     let app = app();
-    match app.sheet.with_untracked(|sheet| sheet.row(&row).cloned()) {
-        Some(row) => view! { <Form row=row/> }.into_any(),
-        None => view! { <Frame title="No such limit" back=true><p class="plain">"The sheet has no row of this name."</p></Frame> }.into_any(),
+    match app.sheet.with_untracked(|sheet| sheet.row(row).cloned()) {
+        Some(row) => form(app, row),
+        None => frame(
+            || "No such limit".to_owned(),
+            String::new,
+            true,
+            text("p", "plain", "The sheet has no row of this name."),
+        ),
     }
 }
 
-#[component]
-fn Form(row: Row) -> impl IntoView {
-    let app = app();
-    let text_of = |edge: &Option<Edge>| edge.as_ref().map(|edge| edge.text().to_owned()).unwrap_or_default();
-    let lower = RwSignal::new(text_of(&row.limit.lower));
-    let upper = RwSignal::new(text_of(&row.limit.upper));
-    let wear = RwSignal::new(text_of(&row.limit.wear));
-    let from = RwSignal::new(String::new());
-    let who = RwSignal::new(String::new());
-    let unit = RwSignal::new(row.unit);
-    let wrong = RwSignal::new(Vec::<String>::new());
-    let units: Vec<Unit> = row.unit.dimension().units().take(4).collect();
-    let title = row.what.clone();
-    let row = StoredValue::new(row);
-    let save = move |event: leptos::ev::SubmitEvent| {
-        event.prevent_default();
+/// What stands in the form.
+#[derive(Clone, Copy)]
+struct Typed {
+    lower: RwSignal<String>,
+    upper: RwSignal<String>,
+    wear: RwSignal<String>,
+    from: RwSignal<String>,
+    who: RwSignal<String>,
+    unit: RwSignal<Unit>,
+}
+
+impl Typed {
+    /// The row as typed, or everything wrong with it.
+    fn row(self, old: &Row) -> Result<Row, Vec<String>> {
         let mut faults = Vec::new();
-        let mut edge = |name: &str, text: RwSignal<String>| {
-            let text = text.get_untracked();
-            if text.trim().is_empty() {
+        let mut edge = |name: &str, typed: RwSignal<String>| {
+            let typed = typed.get_untracked();
+            if typed.trim().is_empty() {
                 return None;
             }
-            Edge::read(&text, unit.get_untracked()).map_err(|fault| faults.push(format!("{name}: {fault}"))).ok()
+            Edge::read(&typed, self.unit.get_untracked())
+                .map_err(|fault| faults.push(format!("{name}: {fault}")))
+                .ok()
         };
-        let limit = Limit { lower: edge("Lower", lower), upper: edge("Upper", upper), wear: edge("Wear", wear) };
+        let limit = Limit {
+            lower: edge("Lower", self.lower),
+            upper: edge("Upper", self.upper),
+            wear: edge("Wear", self.wear),
+        };
+        let words = |typed: RwSignal<String>| typed.get_untracked().trim().to_owned();
         let source = Source::Yours {
-            who: who.get_untracked().trim().to_owned(),
+            who: words(self.who),
             when: device::moment(device::now()),
-            from: from.get_untracked().trim().to_owned(),
+            from: words(self.from),
         };
-        let own = row.with_value(|row| Row { limit, unit: unit.get_untracked(), source, ..row.clone() });
-        faults.extend(own.faults().iter().map(ToString::to_string));
-        if from.with_untracked(|from| from.trim().is_empty()) {
+        let row = Row { limit, unit: self.unit.get_untracked(), source, ..old.clone() };
+        faults.extend(row.faults().iter().map(ToString::to_string));
+        if words(self.from).is_empty() {
             faults.push("Say where it is from: the manual and its page.".to_owned());
         }
-        if faults.is_empty() {
-            let back = Route::Check { row: own.id.clone(), place: String::new() };
-            app.write(vec![Fact::Limit(Box::new(own))], "your own limit".to_owned(), move || app.go(&back));
-        }
-        wrong.set(faults);
-    };
-    let field = |name: &'static str, text: RwSignal<String>, hint: &'static str| {
-        view! { <label><span>{name}</span><input type="text" autocomplete="off" placeholder=hint prop:value=text on:input=move |event| text.set(event_target_value(&event))/></label> }
-    };
-    view! {
-        <Frame title="My own limit" under=title back=true>
-            <main class="page">
-                <form class="form" on:submit=save>
-                    <div class="units" role="group" aria-label="Unit">
-                        {units.into_iter().map(|choice| view! {
-                            <button type="button" class="unit" aria-pressed=move || (unit.get() == choice).to_string() on:click=move |_| unit.set(choice)>{choice.symbol()}</button>
-                        }).collect_view()}
-                    </div>
-                    {field("Lower limit", lower, "none")}
-                    {field("Upper limit", upper, "none")}
-                    {field("Wear limit", wear, "none")}
-                    {field("From", from, "the manual, its page")}
-                    {field("Entered by", who, "may stay empty")}
-                    <ul class="faults" role="alert">{move || wrong.get().into_iter().map(|words| view! { <li>{words}</li> }).collect_view()}</ul>
-                    <button type="submit" class="button action">"Put it in"</button>
-                </form>
-            </main>
-        </Frame>
+        if faults.is_empty() { Ok(row) } else { Err(faults) }
     }
+}
+
+fn form(app: App, row: Row) -> Vec<El> {
+    let text_of = |edge: &Option<Edge>| {
+        RwSignal::new(edge.as_ref().map(|edge| edge.text().to_owned()).unwrap_or_default())
+    };
+    let typed = Typed {
+        lower: text_of(&row.limit.lower),
+        upper: text_of(&row.limit.upper),
+        wear: text_of(&row.limit.wear),
+        from: RwSignal::default(),
+        who: RwSignal::default(),
+        unit: RwSignal::new(row.limit.unit().unwrap_or(row.unit)),
+    };
+    let wrong = RwSignal::new(Vec::<String>::new());
+    let units: Vec<(Unit, &str)> =
+        row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).collect();
+    let what = row.what.clone();
+    let save = move || match typed.row(&row) {
+        Ok(own) => {
+            let back = Route::Check { row: own.id.clone(), place: String::new() };
+            app.write(vec![Fact::Limit(Box::new(own))], "your own limit".to_owned(), move || {
+                app.go(&back)
+            });
+        }
+        Err(faults) => wrong.set(faults),
+    };
+    let faults = el("ul")
+        .class("faults")
+        .attr("role", "alert")
+        .live(move || wrong.get().iter().map(|words| text("li", "", words)).collect());
+    let form = el("form")
+        .class("form")
+        .on_submit(save)
+        .with(switch(
+            "Unit",
+            &units,
+            move |unit| typed.unit.get() == unit,
+            move |unit| typed.unit.set(unit),
+        ))
+        .with_all([
+            field("Lower limit", "none", typed.lower),
+            field("Upper limit", "none", typed.upper),
+            field("Wear limit", "none", typed.wear),
+            field("From", "the manual, its page", typed.from),
+            field("Entered by", "may stay empty", typed.who),
+            faults,
+            text("button", "button action", "Put it in").attr("type", "submit"),
+        ]);
+    frame(
+        || "My own limit".to_owned(),
+        move || what.clone(),
+        true,
+        el("main").class("page").with(form),
+    )
 }

@@ -1,18 +1,20 @@
 //! A rotor face's side-seal slots, drawn from the rotor's own outline.
 
+use super::bench::list;
+use crate::dom::{El, el, link, svg, text};
 use crate::route::Route;
-use crate::state::app;
-use crate::widget::CallMark;
-use crate::widget::Frame;
+use crate::state::{App, app};
+use crate::widget::{call_mark, frame};
 use leptos::prelude::*;
 use pitleaf_core::book::{BuildId, Face, Slot, call};
 use pitleaf_core::limits::{Call, Part};
 use pitleaf_core::trochoid::{Engine, Point};
+use std::fmt::Write as _;
+use uom::si::f64::Length;
 use uom::si::length::millimeter;
 
 /// What a slot shows.
-#[derive(Clone, Debug, PartialEq)]
-struct SlotState {
+struct SlotLine {
     slot: Slot,
     mark: Option<String>,
     gap: Option<String>,
@@ -20,7 +22,7 @@ struct SlotState {
     fitted: bool,
 }
 
-impl SlotState {
+impl SlotLine {
     fn word(&self) -> &'static str {
         match (self.fitted, self.call, &self.gap) {
             (true, ..) => "fitted",
@@ -39,140 +41,153 @@ impl SlotState {
             (_, None) => "slot",
         }
     }
+
+    fn gap(&self) -> &str {
+        self.gap.as_deref().unwrap_or("–")
+    }
 }
 
 /// The row a side seal's gap is checked against in this build.
-pub(super) fn gap_row() -> Option<String> {
-    let app = app();
+pub(super) fn gap_row(app: App) -> Option<String> {
     let kind = app.kind();
     app.sheet.with(|sheet| {
-        sheet.of_part(Part::SideSeal, kind).find(|row| row.id.starts_with("side-seal-gap")).map(|row| row.id.clone())
+        sheet
+            .of_part(Part::SideSeal, kind)
+            .find(|row| row.id.starts_with("side-seal-gap"))
+            .map(|row| row.id.clone())
     })
 }
 
-fn slot_state(build: Option<&BuildId>, slot: Slot) -> SlotState {
-    let app = app();
-    let mut state = SlotState { slot, mark: None, gap: None, call: None, fitted: false };
-    let Some((build, row)) = build.zip(gap_row()) else { return state };
+fn slot_line(app: App, build: Option<&BuildId>, slot: Slot) -> SlotLine {
+    let mut line = SlotLine { slot, mark: None, gap: None, call: None, fitted: false };
+    let Some((build, row)) = build.zip(gap_row(app)) else { return line };
     app.book.with(|book| {
-        state.mark = book.mark(build, slot).map(str::to_owned);
-        state.fitted = book.is_fitted(build, slot);
+        line.mark = book.mark(build, slot).map(str::to_owned);
+        line.fitted = book.is_fitted(build, slot);
         if let Some(figure) = book.figure(build, &row, &slot.to_string()) {
-            state.gap = Some(format!("{} {}", figure.text, figure.unit.symbol()));
-            state.call = app.sheet.with(|sheet| call(figure, sheet));
+            line.gap = Some(format!("{} {}", figure.text, figure.unit.symbol()));
+            line.call = app.sheet.with(|sheet| call(figure, sheet));
         }
     });
-    state
+    line
 }
 
 /// The slots of a face.
-#[component]
-pub fn Seals(
-    /// The rotor.
-    rotor: u8,
-    /// The face up.
-    face: Face,
-) -> impl IntoView {
+pub fn screen(rotor: u8, face: Face) -> Vec<El> {
     let app = app();
-    let states = Memo::new(move |_| {
+    let rotors = move || app.opening().map_or(2, |opening| opening.2);
+    let under = move || {
         let build = app.build();
-        Slot::of_face(rotor, face).into_iter().map(|slot| slot_state(build.as_ref(), slot)).collect::<Vec<_>>()
-    });
-    let rotors = Memo::new(move |_| app.opening().map_or(2, |opening| opening.2));
-    let under = Signal::derive(move || {
-        let build = app.build();
-        let slots = Slot::of_engine(rotors.get());
-        let fitted = slots.iter().filter(|slot| slot_state(build.as_ref(), **slot).fitted).count();
+        let slots = Slot::of_engine(rotors());
+        let fitted = build.map_or(0, |build| {
+            app.book.with(|book| slots.iter().filter(|slot| book.is_fitted(&build, **slot)).count())
+        });
         let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);
         format!("{name} · {fitted} of {} fitted", slots.len())
+    };
+    let faces = el("div")
+        .class("faces")
+        .attrs(&[("role", "group"), ("aria-label", "Face up")])
+        .live(move || {
+            let faces =
+                (1..=rotors()).flat_map(|rotor| [(rotor, Face::Front), (rotor, Face::Rear)]);
+            let key = |(number, side): (u8, Face)| {
+                let key = link("unit", &Route::Seals(number, side).hash())
+                    .text(&format!("{number} {}", side.name()));
+                if (number, side) == (rotor, face) { key.attr("aria-current", "true") } else { key }
+            };
+            faces.map(key).collect()
+        });
+    let page = el("main").class("page").with(faces).live(move || {
+        let build = app.build();
+        let lines: Vec<SlotLine> = Slot::of_face(rotor, face)
+            .into_iter()
+            .map(|slot| slot_line(app, build.as_ref(), slot))
+            .collect();
+        vec![map(app, face, &lines), list("rows", "Slots of this face", lines.iter().map(row))]
     });
-    view! {
-        <Frame title="Seal slots" under=under>
-            <main class="page">
-                <div class="faces" role="group" aria-label="Face up">
-                    {move || (1..=rotors.get()).flat_map(|rotor| [Face::Front, Face::Rear].map(|face| (rotor, face))).map(|(number, side)| view! {
-                        <a class="unit" href=Route::Seals(number, side).hash() aria-current=((number, side) == (rotor, face)).then_some("true")>
-                            {format!("{number} {}", side.name())}
-                        </a>
-                    }).collect_view()}
-                </div>
-                {move || view! { <Map face=face states=states.get()/> }}
-                <ul class="rows">
-                    {move || states.get().into_iter().map(|state| view! {
-                        <li><a class="entry" href=Route::Slot(state.slot).hash()>
-                            <CallMark call=state.call/>
-                            <span class="entry-words"><b>{state.slot.to_string()}</b><span class="dim">{state.mark.clone().map_or_else(|| "no mark yet".to_owned(), |mark| format!("mark: {mark}"))}</span></span>
-                            <span class="entry-when"><span class="number">{state.gap.clone().unwrap_or_else(|| "–".to_owned())}</span><span class="kind">{state.word()}</span></span>
-                        </a></li>
-                    }).collect_view()}
-                </ul>
-            </main>
-        </Frame>
-    }
+    frame(|| "Seal slots".to_owned(), under, false, page)
 }
 
-fn path(points: &[Point], close: bool) -> String {
-    let mut path = String::new();
-    for (index, point) in points.iter().enumerate() {
-        let letter = if index == 0 { 'M' } else { 'L' };
-        // Tenths of a millimetre are plenty on a phone.
-        path.push_str(&format!("{letter}{} {}", tenths(point.x().get::<millimeter>()), tenths(-point.y().get::<millimeter>())));
-    }
-    if close {
-        path.push('Z');
-    }
-    path
+fn row(line: &SlotLine) -> El {
+    let mark =
+        line.mark.as_ref().map_or_else(|| "no mark yet".to_owned(), |mark| format!("mark: {mark}"));
+    let what = el("span")
+        .class("entry-words")
+        .with(text("b", "", &line.slot.to_string()))
+        .with(text("span", "dim", &mark));
+    let gap = el("span").class("entry-when").with(text("span", "number", line.gap())).with(text(
+        "span",
+        "kind",
+        line.word(),
+    ));
+    link("entry", &Route::Slot(line.slot).hash()).with(call_mark(line.call)).with(what).with(gap)
 }
 
+/// Tenths of a millimetre are finer than a phone shows, and whole numbers are shorter.
 fn tenths(value: f64) -> i32 {
     #[expect(clippy::cast_possible_truncation, reason = "a rotor is well under a kilometre")]
     let tenths = (value * 10.0).round() as i32;
     tenths
 }
 
-/// The face as it lies on the bench; each slot can be touched.
-#[component]
-fn Map(face: Face, states: Vec<SlotState>) -> impl IntoView {
-    let map = Engine::preset().face_map(face == Face::Rear);
-    let length = |length: uom::si::f64::Length| tenths(length.get::<millimeter>());
-    let slots = states
-        .iter()
-        .zip(&map.slots)
-        .map(|(state, line)| {
-            let middle = line.get(line.len() / 2).copied();
-            let label = middle.map(|middle| {
-                let inward = 0.62;
-                let (x, y) = (tenths(middle.x().get::<millimeter>() * inward), tenths(-middle.y().get::<millimeter>() * inward));
-                view! {
-                    <text x=x y=y class="slot-name">{state.slot.to_string()}</text>
-                    <text x=x y=y + 95 class="slot-gap">{state.gap.clone().unwrap_or_else(|| "–".to_owned())}</text>
-                }
-            });
-            let spoken = format!("{}: {}, {}", state.slot, state.word(), state.mark.clone().unwrap_or_else(|| "no mark".to_owned()));
-            view! {
-                <a href=Route::Slot(state.slot).hash() aria-label=spoken>
-                    <path class="slot-touch" d=path(line, false)/>
-                    <path class=state.class() d=path(line, false)/>
-                    {label}
-                </a>
-            }
-        })
-        .collect_view();
-    let corners = map
-        .corners
-        .iter()
-        .zip(["A", "B", "C"])
-        .map(|(corner, letter)| {
-            let (x, y) = (tenths(corner.x().get::<millimeter>()), tenths(-corner.y().get::<millimeter>()));
-            view! { <circle class="corner" cx=x cy=y r=length(map.corner_radius) + 12/><text class="corner-name" x=x y=y + 26>{letter}</text> }
-        })
-        .collect_view();
-    view! {
-        <svg class="map" viewBox="-1090 -1090 2180 1840" role="group" aria-label=format!("Rotor, {} face up", face.name())>
-            <path class="outline" d=path(&map.outline, true)/>
-            <circle class="oil" cx="0" cy="0" r=length(map.oil_radius)/>
-            {slots}
-            {corners}
-        </svg>
+fn at(point: Point) -> (i32, i32) {
+    (tenths(point.x().get::<millimeter>()), tenths(-point.y().get::<millimeter>()))
+}
+
+fn path(class: &str, points: &[Point], end: &str) -> El {
+    let mut d = String::new();
+    for (index, point) in points.iter().enumerate() {
+        let (x, y) = at(*point);
+        // Writing to a string can't fail.
+        let _ = write!(d, "{}{x} {y}", if index == 0 { 'M' } else { 'L' });
     }
+    d.push_str(end);
+    svg("path").attrs(&[("class", class), ("d", &d)])
+}
+
+fn circle(class: &str, (x, y): (i32, i32), radius: Length, more: i32) -> El {
+    let radius = (tenths(radius.get::<millimeter>()) + more).to_string();
+    svg("circle").attrs(&[
+        ("class", class),
+        ("cx", &x.to_string()),
+        ("cy", &y.to_string()),
+        ("r", &radius),
+    ])
+}
+
+fn label(class: &str, (x, y): (i32, i32), words: &str) -> El {
+    svg("text").attrs(&[("class", class), ("x", &x.to_string()), ("y", &y.to_string())]).text(words)
+}
+
+/// The face as it lies on the bench; each slot can be touched. The list under it says the same to
+/// keyboards and screen readers.
+fn map(app: App, face: Face, lines: &[SlotLine]) -> El {
+    let map = Engine::preset().face_map(face == Face::Rear);
+    let slots = lines.iter().zip(&map.slots).map(|(line, points)| {
+        let slot = line.slot;
+        let group = svg("g")
+            .on("click", move |_| app.go(&Route::Slot(slot)))
+            .with(path("slot-touch", points, ""))
+            .with(path(line.class(), points, ""));
+        let Some(&middle) = points.get(points.len() / 2) else { return group };
+        let (x, y) = at(middle);
+        // Names stand inside the rotor, well off the line they name.
+        let (x, y) = (x * 5 / 8, y * 5 / 8);
+        group.with(label("slot-name", (x, y), &slot.to_string())).with(label(
+            "slot-gap",
+            (x, y + 95),
+            line.gap(),
+        ))
+    });
+    let corners = map.corners.iter().zip(["A", "B", "C"]).flat_map(|(corner, letter)| {
+        let (x, y) = at(*corner);
+        [circle("corner", (x, y), map.corner_radius, 12), label("corner-name", (x, y + 26), letter)]
+    });
+    svg("svg")
+        .attrs(&[("class", "map"), ("viewBox", "-1090 -1090 2180 1840"), ("aria-hidden", "true")])
+        .with(path("outline", &map.outline, "Z"))
+        .with(circle("oil", (0, 0), map.oil_radius, 0))
+        .with_all(slots)
+        .with_all(corners)
 }

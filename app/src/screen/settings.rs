@@ -1,37 +1,43 @@
 //! Settings.
 
+use crate::dom::{El, button, el, text};
 use crate::settings::Light;
 use crate::state::app;
-use crate::widget::Frame;
+use crate::widget::{frame, switch};
 use leptos::prelude::*;
 
 /// Light, thumb, buzz.
-#[component]
-pub fn SettingsScreen() -> impl IntoView {
+pub fn screen() -> Vec<El> {
     let app = app();
-    let light = move |choice: Light, name: &'static str| {
-        view! {
-            <button type="button" class="unit" aria-pressed=move || (app.settings.with(|settings| settings.light) == choice).to_string()
-                on:click=move |_| app.set(|settings| settings.light = choice)>{name}</button>
-        }
-    };
-    view! {
-        <Frame title="Settings" under="Kept on this phone" back=true>
-            <main class="page">
-                <h2>"Light"</h2>
-                <div class="units" role="group" aria-label="Light">{light(Light::Phone, "as the phone")}{light(Light::Dark, "dark")}{light(Light::Sun, "sun")}</div>
-                <h2>"Thumb"</h2>
-                <div class="units" role="group" aria-label="Thumb">
-                    <button type="button" class="unit" aria-pressed=move || (!app.settings.with(|settings| settings.left_handed)).to_string() on:click=move |_| app.set(|settings| settings.left_handed = false)>"right"</button>
-                    <button type="button" class="unit" aria-pressed=move || app.settings.with(|settings| settings.left_handed).to_string() on:click=move |_| app.set(|settings| settings.left_handed = true)>"left"</button>
-                </div>
-                <h2>"Keys"</h2>
-                <div class="units" role="group" aria-label="Keys">
-                    <button type="button" class="unit" aria-pressed=move || app.settings.with(|settings| settings.buzz).to_string() on:click=move |_| app.set(|settings| settings.buzz = !settings.buzz)>"buzz on a press"</button>
-                </div>
-                <h2>"Where limits come from"</h2>
-                <p class="plain">"No limit shipped with Pitleaf is from a published manual: each row says whether it is common practice or from memory. Put in your own manual’s figures at the limit itself."</p>
-            </main>
-        </Frame>
-    }
+    let light = switch(
+        "Light",
+        &[(Light::Phone, "as the phone"), (Light::Dark, "dark"), (Light::Sun, "sun")],
+        move |light| app.settings.with(|settings| settings.light == light),
+        move |light| app.set(|settings| settings.light = light),
+    );
+    let thumb = switch(
+        "Thumb",
+        &[(false, "right"), (true, "left")],
+        move |left| app.settings.with(|settings| settings.left_handed == left),
+        move |left| app.set(|settings| settings.left_handed = left),
+    );
+    let buzz = button("unit", "buzz on a press", move || {
+        app.set(|settings| settings.buzz = !settings.buzz)
+    })
+    .pressed(move || app.settings.with(|settings| settings.buzz));
+    let page = el("main").class("page").with_all([
+        text("h2", "", "Light"),
+        light,
+        text("h2", "", "Thumb"),
+        thumb,
+        text("h2", "", "Keys"),
+        el("div").class("units").with(buzz),
+        text("h2", "", "Where limits come from"),
+        text(
+            "p",
+            "plain",
+            "No limit shipped with Pitleaf is from a published manual: each row says whether it is common practice or from memory. Put in your own manual’s figures at the limit itself.",
+        ),
+    ]);
+    frame(|| "Settings".to_owned(), || "Kept on this phone".to_owned(), true, page)
 }

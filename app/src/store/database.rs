@@ -4,7 +4,9 @@ use js_sys::{Array, Function, Object, Promise, Reflect};
 use std::fmt;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{DomException, IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction};
+use web_sys::{
+    DomException, IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction,
+};
 
 const NAME: &str = "pitleaf";
 const VERSION: u32 = 1;
@@ -46,7 +48,7 @@ impl fmt::Display for Fault {
 impl From<JsValue> for Fault {
     fn from(value: JsValue) -> Self {
         let Some(error) = value.dyn_ref::<DomException>() else {
-            return Self::Other(format!("{value:?}"));
+            return Self::Other(crate::device::words(&value));
         };
         match error.name().as_str() {
             "QuotaExceededError" => Self::Full,

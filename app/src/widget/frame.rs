@@ -1,92 +1,97 @@
 //! The frame of every screen: its head, the notice line, and the way to the other screens under the thumb.
 
+use crate::dom::{El, button, el, link, svg, text};
 use crate::route::Route;
 use crate::state::{Notice, app};
 use leptos::prelude::*;
 use pitleaf_core::book::Face;
 
-/// A screen's head, with "back" where there is somewhere to go back to, and what stands under it.
-#[component]
-pub fn Frame(
-    /// What the screen is about.
-    #[prop(into)]
-    title: Signal<String>,
-    /// The line under it.
-    #[prop(into, optional)]
-    under: Signal<String>,
-    /// Whether "back" is shown.
-    #[prop(optional)]
+/// A screen: its head (with "back" where there is somewhere to go back to), and what stands under it.
+pub fn frame(
+    title: impl Fn() -> String + 'static,
+    under: impl Fn() -> String + 'static,
     back: bool,
-    /// The screen.
-    children: Children,
-) -> impl IntoView {
+    body: El,
+) -> Vec<El> {
     let app = app();
-    let parent = move || app.route.with(|route| route.parent().hash());
-    view! {
-        <header class="head">
-            {back.then(|| view! { <a class="back" href=parent aria-label="Back">{chevron()}</a> })}
-            <div class="head-words">
-                <h1>{title}</h1>
-                <p class="under">{under}</p>
-            </div>
-            <a class="head-action" href=Route::Settings.hash() aria-label="Settings">{sliders()}</a>
-        </header>
-        {children()}
+    let mut head = el("header").class("head");
+    if back {
+        let chevron = icon("0 0 24 24", &["M15 4 7 12l8 8"]);
+        head = head.with(
+            link("back", "")
+                .attr("aria-label", "Back")
+                .attr_live("href", move || Some(app.route.with(|route| route.parent().hash())))
+                .with(chevron),
+        );
     }
+    let words = el("div")
+        .class("head-words")
+        .with(el("h1").text_live(title))
+        .with(el("p").class("under").text_live(under));
+    let settings =
+        link("head-action", &Route::Settings.hash()).attr("aria-label", "Settings").with(icon(
+            "0 0 24 24",
+            &[
+                "M3 7h8m6 0h4M3 17h4m6 0h8",
+                "M17 7a3 3 0 1 1-6 0 3 3 0 0 1 6 0zM13 17a3 3 0 1 1-6 0 3 3 0 0 1 6 0z",
+            ],
+        ));
+    vec![head.with(words).with(settings), body]
 }
 
-fn chevron() -> impl IntoView {
-    view! { <svg viewBox="0 0 24 24" aria-hidden="true" class="icon"><path d="M15 4 7 12l8 8"/></svg> }
-}
-
-fn sliders() -> impl IntoView {
-    view! { <svg viewBox="0 0 24 24" aria-hidden="true" class="icon"><path d="M3 7h8m6 0h4M3 17h4m6 0h8"/><circle cx="14" cy="7" r="3"/><circle cx="10" cy="17" r="3"/></svg> }
+/// A drawn sign; what it stands for is said beside it or in its control's label.
+pub fn icon(view: &str, paths: &[&str]) -> El {
+    svg("svg")
+        .attrs(&[("viewBox", view), ("aria-hidden", "true"), ("class", "icon")])
+        .with_all(paths.iter().map(|path| svg("path").attr("d", path)))
 }
 
 /// The way to the main screens.
-#[component]
-pub fn Nav() -> impl IntoView {
+pub fn nav() -> El {
     let app = app();
-    let place = move |name: &'static str, to: Route, here: fn(&Route) -> bool| {
-        view! {
-            <a href=to.hash() aria-current=move || app.route.with(here).then_some("page")>{name}</a>
-        }
+    let place = move |name: &str, to: &Route, here: fn(&Route) -> bool| {
+        link("", &to.hash())
+            .text(name)
+            .attr_live("aria-current", move || app.route.with(here).then(|| "page".to_owned()))
     };
-    view! {
-        <nav class="nav" aria-label="Screens">
-            {place("Bench", Route::Bench, |route| matches!(route, Route::Bench | Route::Open | Route::Settings))}
-            {place("Limits", Route::Limits, |route| {
-                matches!(route, Route::Limits | Route::Part(_) | Route::Check { .. } | Route::OwnLimit(_))
-            })}
-            {place("Convert", Route::Convert, |route| matches!(route, Route::Convert))}
-            {place("Seals", Route::Seals(1, Face::Front), |route| matches!(route, Route::Seals(..) | Route::Slot(_)))}
-            {place("Book", Route::Book, |route| matches!(route, Route::Book | Route::Entry(_)))}
-        </nav>
-    }
+    el("nav").class("nav").attr("aria-label", "Screens").with_all([
+        place("Bench", &Route::Bench, |route| {
+            matches!(route, Route::Bench | Route::Open | Route::Settings)
+        }),
+        place("Limits", &Route::Limits, |route| {
+            matches!(
+                route,
+                Route::Limits | Route::Part(_) | Route::Check { .. } | Route::OwnLimit(_)
+            )
+        }),
+        place("Convert", &Route::Convert, |route| matches!(route, Route::Convert)),
+        place("Seals", &Route::Seals(1, Face::Front), |route| {
+            matches!(route, Route::Seals(..) | Route::Slot(_))
+        }),
+        place("Book", &Route::Book, |route| matches!(route, Route::Book | Route::Entry(_))),
+    ])
 }
 
 /// What was just done, with its undo; or what went wrong.
-#[component]
-pub fn NoticeBar() -> impl IntoView {
+pub fn notice_bar() -> El {
     let app = app();
-    let close = move |_| app.notice.set(None);
-    view! {
-        <div class="notices" role="status" aria-live="polite">
-            {move || app.notice.get().map(|notice| match notice {
-                Notice::Written(id, said) => view! {
-                    <div class="notice">
-                        <p><b>"Written"</b>" "{said}</p>
-                        <button class="quiet" on:click=move |_| app.withdraw(&id)>"Undo"</button>
-                        <button class="quiet" on:click=close aria-label="Close this line">"×"</button>
-                    </div>
-                }.into_any(),
-                Notice::Said(said) => view! {
-                    <div class="notice"><p>{said}</p><button class="quiet" on:click=close aria-label="Close this line">"×"</button></div>
-                }.into_any(),
-                Notice::Wrong(said) => view! {
-                    <div class="notice wrong" role="alert"><p>{said}</p><button class="quiet" on:click=close aria-label="Close this line">"×"</button></div>
-                }.into_any(),
-            })}
-        </div>
-    }
+    let close = move || {
+        button("quiet", "×", move || app.notice.set(None)).attr("aria-label", "Close this line")
+    };
+    el("div").class("notices").attrs(&[("role", "status"), ("aria-live", "polite")]).live(
+        move || {
+            let line = match app.notice.get() {
+                None => return Vec::new(),
+                Some(Notice::Written(id, said)) => el("div")
+                    .class("notice")
+                    .with(el("p").with(text("b", "", "Written")).text(" ").text(&said))
+                    .with(button("quiet", "Undo", move || app.withdraw(&id))),
+                Some(Notice::Said(said)) => el("div").class("notice").with(text("p", "", &said)),
+                Some(Notice::Wrong(said)) => {
+                    el("div").class("notice wrong").attr("role", "alert").with(text("p", "", &said))
+                }
+            };
+            vec![line.with(close())]
+        },
+    )
 }

@@ -1,95 +1,86 @@
 //! Our own keys: large, under the thumb, and acting before the finger lifts.
 
+use super::frame::icon;
+use super::switch;
 use crate::device;
+use crate::dom::{El, el};
 use crate::state::app;
 use leptos::prelude::*;
 use pitleaf_core::quantity::Unit;
+use std::cell::Cell;
+use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use web_sys::PointerEvent;
 
-/// A press that acts at touch-down, and still answers keyboards and screen readers, which send only a click.
-fn on_press(act: impl Fn() + Clone + 'static) -> (impl Fn(leptos::ev::PointerEvent) + Clone, impl Fn(leptos::ev::MouseEvent) + Clone) {
+/// A key that acts at touch-down, and still answers keyboards and screen readers, which send only a click.
+fn key(spoken: &str, act: impl Fn() + 'static) -> El {
     let app = app();
-    let touched = StoredValue::new(false);
-    let by_touch = {
-        let act = act.clone();
-        move |event: leptos::ev::PointerEvent| {
-            if event.button() != 0 {
-                return;
+    let act = Rc::new(act);
+    let touched = Rc::new(Cell::new(false));
+    let (act_on_click, was_touched) = (act.clone(), touched.clone());
+    el("button")
+        .attrs(&[("type", "button"), ("class", "key"), ("aria-label", spoken)])
+        .on("pointerdown", move |event| {
+            if event.dyn_ref::<PointerEvent>().is_some_and(|event| event.button() == 0) {
+                touched.set(true);
+                if app.settings.with_untracked(|settings| settings.buzz) {
+                    device::buzz();
+                }
+                act();
             }
-            touched.set_value(true);
-            if app.settings.with_untracked(|settings| settings.buzz) {
-                device::buzz();
+        })
+        .on("click", move |_| {
+            if !was_touched.take() {
+                act_on_click();
             }
-            act();
-        }
-    };
-    let by_click = move |_| {
-        if !touched.try_update_value(std::mem::take).unwrap_or(false) {
-            act();
-        }
-    };
-    (by_touch, by_click)
+        })
 }
 
-/// The figure keys, writing into `text`.
-///
-/// `extra` takes the place of the key beside 6; `action` stands at the bottom right.
-#[component]
-pub fn Keypad(
-    /// What is typed.
-    text: RwSignal<String>,
-    /// The two keys of the last column, as (face, what it types, spoken).
-    extra: [(&'static str, &'static str, &'static str); 2],
-    /// The button at the bottom right.
-    children: Children,
-) -> impl IntoView {
-    let key = move |face: &'static str, types: &'static str, spoken: &'static str| {
-        let (by_touch, by_click) = on_press(move || text.update(|text| text.push_str(types)));
-        view! { <button type="button" class="key" aria-label=spoken on:pointerdown=by_touch on:click=by_click>{face}</button> }
+/// A key that types: what is on it, what it types, and how it is read out.
+pub type Typing = (&'static str, &'static str, &'static str);
+
+/// The figure keys, writing into `typed`; `extra` stand in the last column, `last` at the bottom right.
+pub fn keypad(
+    typed: RwSignal<String>,
+    extra: [Typing; 2],
+    last: impl IntoIterator<Item = El>,
+) -> El {
+    let types = move |(face, types, spoken): Typing| {
+        key(spoken, move || typed.update(|typed| typed.push_str(types))).text(face)
     };
-    let digit = move |face: &'static str| key(face, face, face);
-    let (erase_touch, erase_click) = on_press(move || {
-        text.update(|text| {
-            text.pop();
+    let digit = move |face: &'static str| types((face, face, face));
+    let erase = key("Delete the last character", move || {
+        typed.update(|typed| {
+            typed.pop();
         });
-    });
+    })
+    .with(icon("0 0 28 20", &["M9 2h17v16H9L2 10zM14 7l6 6m0-6-6 6"]));
     let [upper, lower] = extra;
-    view! {
-        <div class="keypad" role="group" aria-label="Figure keys">
-            {digit("7")} {digit("8")} {digit("9")}
-            <button type="button" class="key" aria-label="Delete the last character" on:pointerdown=erase_touch on:click=erase_click>
-                <svg viewBox="0 0 28 20" class="icon" aria-hidden="true"><path d="M9 2h17v16H9L2 10zM14 7l6 6m0-6-6 6"/></svg>
-            </button>
-            {digit("4")} {digit("5")} {digit("6")} {key(upper.0, upper.1, upper.2)}
-            {digit("1")} {digit("2")} {digit("3")} {key(lower.0, lower.1, lower.2)}
-            {digit("0")} {key(".", ".", "Decimal point")}
-            {children()}
-        </div>
-    }
+    el("div")
+        .class("keypad")
+        .attrs(&[("role", "group"), ("aria-label", "Figure keys")])
+        .with_all(["7", "8", "9"].map(digit))
+        .with(erase)
+        .with_all(["4", "5", "6"].map(digit))
+        .with(types(upper))
+        .with_all(["1", "2", "3"].map(digit))
+        .with(types(lower))
+        .with(digit("0"))
+        .with(types((".", ".", "Decimal point")))
+        .with_all(last)
 }
 
-/// The unit switch.
-#[component]
-pub fn UnitKeys(
-    /// The units to choose from.
-    #[prop(into)]
-    units: Signal<Vec<Unit>>,
-    /// The one set.
-    unit: RwSignal<Unit>,
-) -> impl IntoView {
+/// The unit switch; the unit chosen is remembered for its kind.
+pub fn unit_keys(units: &[Unit], unit: RwSignal<Unit>) -> El {
     let app = app();
-    view! {
-        <div class="units" role="group" aria-label="Unit">
-            {move || units.get().into_iter().map(|choice| view! {
-                <button
-                    type="button"
-                    class="unit"
-                    aria-pressed=move || (unit.get() == choice).to_string()
-                    on:click=move |_| {
-                        unit.set(choice);
-                        app.set(|settings| settings.remember(choice));
-                    }
-                >{choice.symbol()}</button>
-            }).collect_view()}
-        </div>
-    }
+    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).collect();
+    switch(
+        "Unit",
+        &choices,
+        move |choice| unit.get() == choice,
+        move |choice| {
+            unit.set(choice);
+            app.set(|settings| settings.remember(choice));
+        },
+    )
 }

@@ -1,13 +1,15 @@
 //! What the screens are made of.
 
+mod fields;
 mod frame;
 mod keypad;
 mod mark;
 mod rule_picture;
 mod verdict_card;
 
-pub use frame::{Frame, Nav, NoticeBar};
-pub use keypad::{Keypad, UnitKeys};
-pub use mark::CallMark;
-pub use rule_picture::RulePicture;
-pub use verdict_card::{Shown, VerdictCard};
+pub use fields::{field, figure_input, search, switch};
+pub use frame::{frame, nav, notice_bar};
+pub use keypad::{keypad, unit_keys};
+pub use mark::call_mark;
+pub use rule_picture::rule_picture;
+pub use verdict_card::{Shown, verdict_card};

@@ -1,6 +1,7 @@
 //! The verdict: mark, word, how far, how sure.
 
-use super::CallMark;
+use super::call_mark;
+use crate::dom::{El, el, text};
 use leptos::prelude::*;
 use pitleaf_core::limits::Call;
 
@@ -16,26 +17,26 @@ pub struct Shown {
 }
 
 /// The card under the rule.
-#[component]
-pub fn VerdictCard(
-    /// What to show.
-    #[prop(into)]
-    shown: Signal<Shown>,
-) -> impl IntoView {
-    let call = Signal::derive(move || shown.with(|shown| shown.call));
-    let class = move || match call.get() {
-        Some(Call::Meets) => "verdict meets",
-        Some(Call::DoesNotMeet(_)) => "verdict fails",
-        Some(Call::TooClose) => "verdict close",
-        None => "verdict none",
-    };
-    view! {
-        <section class=class role="status" aria-label="Verdict">
-            <CallMark call=call/>
-            <div>
-                <p class="verdict-word">{move || shown.with(|shown| shown.word.clone())}</p>
-                <p class="verdict-words">{move || shown.with(|shown| shown.words.clone())}</p>
-            </div>
-        </section>
-    }
+pub fn verdict_card(shown: Memo<Shown>) -> El {
+    el("section")
+        .attrs(&[("role", "status"), ("aria-label", "Verdict")])
+        .attr_live("class", move || {
+            let class = match shown.with(|shown| shown.call) {
+                Some(Call::Meets) => "verdict meets",
+                Some(Call::DoesNotMeet(_)) => "verdict fails",
+                Some(Call::TooClose) => "verdict close",
+                None => "verdict none",
+            };
+            Some(class.to_owned())
+        })
+        .live(move || {
+            shown.with(|shown| {
+                let words = el("div").with(text("p", "verdict-word", &shown.word)).with(text(
+                    "p",
+                    "verdict-words",
+                    &shown.words,
+                ));
+                vec![call_mark(shown.call), words]
+            })
+        })
 }

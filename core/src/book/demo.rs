@@ -27,7 +27,13 @@ pub fn facts() -> Vec<Fact> {
     for (face, flank, mark, gap) in GAPS {
         let Some(slot) = Slot::new(1, face, flank) else { continue };
         facts.push(Fact::Mark { slot, mark: mark.to_owned() });
-        facts.push(figure("side-seal-gap-fi", &slot.to_string(), gap, Unit::Thou, GaugeKind::FeelerLeaf));
+        facts.push(figure(
+            "side-seal-gap-fi",
+            &slot.to_string(),
+            gap,
+            Unit::Thou,
+            GaugeKind::FeelerLeaf,
+        ));
     }
     if let Some(slot) = Slot::new(1, Face::Front, 0) {
         facts.push(Fact::Fitted { slot, fitted: true });
@@ -36,5 +42,11 @@ pub fn facts() -> Vec<Fact> {
 }
 
 fn figure(row: &str, place: &str, text: &str, unit: Unit, gauge: GaugeKind) -> Fact {
-    Fact::Figure(Figure { row: row.to_owned(), place: place.to_owned(), text: text.to_owned(), unit, gauge })
+    Fact::Figure(Figure {
+        row: row.to_owned(),
+        place: place.to_owned(),
+        text: text.to_owned(),
+        unit,
+        gauge,
+    })
 }

@@ -3,6 +3,7 @@
 use super::Slot;
 use crate::limits::{BuildKind, GaugeKind, Row};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
+use crate::seals::{Drawing, LeafSet, Trial};
 use serde::{Deserialize, Serialize};
 
 /// The format of entries this version writes.
@@ -65,6 +66,27 @@ pub enum Fact {
         /// In its slot for good.
         fitted: bool,
     },
+    /// A slot's own mark, drawn.
+    Drawing {
+        /// Which slot.
+        slot: Slot,
+        /// As drawn.
+        drawing: Drawing,
+    },
+    /// A leaf, or the seal itself, was tried in a slot.
+    Trial {
+        /// Which slot.
+        slot: Slot,
+        /// What was seen.
+        seen: Trial,
+    },
+    /// A fresh seal was taken for a slot: earlier trials were of another one.
+    FreshSeal {
+        /// Which slot.
+        slot: Slot,
+    },
+    /// The feeler leaves on the bench.
+    Leaves(LeafSet),
     /// A note.
     Note {
         /// About which part or place; may be empty.

@@ -1,18 +1,11 @@
 //! The book as one file: JSON that a person can read, to carry away and to join with another.
 
 use super::{Book, Entry, FORMAT, written};
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 use serde_json::value::RawValue;
 use std::fmt;
 
 const KIND: &str = "pitleaf book";
-
-#[derive(Serialize)]
-struct Out<'book> {
-    file: &'static str,
-    format: u32,
-    entries: Vec<&'book Entry>,
-}
 
 #[derive(Deserialize)]
 struct In<'text> {
@@ -51,12 +44,18 @@ impl std::error::Error for FileFault {}
 /// The largest file taken in, in bytes.
 pub const MOST: usize = 64 << 20;
 
-/// The whole book as a file's text.
+/// The whole book as a file's text: one entry a line, so that a person can read and compare it.
 ///
 /// # Errors
 /// None in practice: every entry has a JSON form. The error is serde's.
 pub fn write(book: &Book) -> Result<String, serde_json::Error> {
-    serde_json::to_string_pretty(&Out { file: KIND, format: FORMAT, entries: book.entries().collect() })
+    let mut text = format!("{{\"file\":\"{KIND}\",\"format\":{FORMAT},\"entries\":[");
+    for (index, entry) in book.entries().enumerate() {
+        text.push_str(if index == 0 { "\n" } else { ",\n" });
+        text.push_str(&serde_json::to_string(entry)?);
+    }
+    text.push_str("\n]}\n");
+    Ok(text)
 }
 
 /// The entries of a file's text: all of them, or none.
@@ -77,6 +76,8 @@ pub fn read(text: &str) -> Result<Vec<Entry>, FileFault> {
     read.entries
         .iter()
         .enumerate()
-        .map(|(index, raw)| written::read(raw.get()).map_err(|damage| FileFault::Entry(index + 1, damage)))
+        .map(|(index, raw)| {
+            written::read(raw.get()).map_err(|damage| FileFault::Entry(index + 1, damage))
+        })
         .collect()
 }

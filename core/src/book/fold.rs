@@ -15,6 +15,12 @@ pub enum Subject {
     Figure(String, String),
     /// A slot's mark.
     Mark(Slot),
+    /// A slot's mark, drawn.
+    Drawing(Slot),
+    /// Trials in a slot, and fresh seals taken for it.
+    Seal(Slot),
+    /// The feeler leaves on the bench.
+    Leaves,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
     /// A limit of the builder's own.
@@ -28,6 +34,9 @@ impl Fact {
         match self {
             Self::Figure(figure) => Some(Subject::Figure(figure.row.clone(), figure.place.clone())),
             Self::Mark { slot, .. } => Some(Subject::Mark(*slot)),
+            Self::Drawing { slot, .. } => Some(Subject::Drawing(*slot)),
+            Self::Trial { slot, .. } | Self::FreshSeal { slot } => Some(Subject::Seal(*slot)),
+            Self::Leaves(_) => Some(Subject::Leaves),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Opened { .. }

@@ -1,6 +1,7 @@
 //! An entry in words: one line for the book's pages and its search.
 
 use super::{Entry, Fact, Figure};
+use crate::letters;
 use crate::limits::{Call, Gauge, Row, Sheet, decide};
 
 /// An entry's line.
@@ -12,6 +13,15 @@ pub struct Words {
     pub says: String,
     /// The verdict, where it is a reading with a known row.
     pub call: Option<Call>,
+}
+
+impl Words {
+    /// Whether a text stands in them; case does not count.
+    #[must_use]
+    pub fn answers(&self, query: &str) -> bool {
+        let query = letters::lower(query);
+        [&self.about, &self.says].iter().any(|words| letters::lower(words).contains(&query))
+    }
 }
 
 /// The verdict on a figure by the row it names; none where the row or the text can't be read.
@@ -31,19 +41,45 @@ impl Entry {
         match &self.fact {
             Fact::Opened { name, kind, rotors, .. } => plain(
                 "Build opened",
-                format!("{name}: {}, {rotors} {}", kind.name(), if *rotors == 1 { "rotor" } else { "rotors" }),
+                format!(
+                    "{name}: {}, {rotors} {}",
+                    kind.name(),
+                    if *rotors == 1 { "rotor" } else { "rotors" }
+                ),
             ),
             Fact::Figure(figure) => {
-                let what = sheet.row(&figure.row).map_or(figure.row.as_str(), |row: &Row| row.what.as_str());
-                let about = if figure.place.is_empty() { what.to_owned() } else { format!("{} · {what}", figure.place) };
-                Words { about, says: format!("{} {}", figure.text, figure.unit.symbol()), call: call(figure, sheet) }
+                let what = sheet
+                    .row(&figure.row)
+                    .map_or(figure.row.as_str(), |row: &Row| row.what.as_str());
+                let about = if figure.place.is_empty() {
+                    what.to_owned()
+                } else {
+                    format!("{} · {what}", figure.place)
+                };
+                Words {
+                    about,
+                    says: format!("{} {}", figure.text, figure.unit.symbol()),
+                    call: call(figure, sheet),
+                }
             }
             Fact::Mark { slot, mark } => plain(&format!("{slot} · mark"), mark.clone()),
-            Fact::Fitted { slot, fitted } => {
-                plain(&slot.to_string(), if *fitted { "seal fitted" } else { "seal taken out" }.to_owned())
+            Fact::Fitted { slot, fitted } => plain(
+                &slot.to_string(),
+                if *fitted { "seal fitted" } else { "seal taken out" }.to_owned(),
+            ),
+            Fact::Trial { slot, seen } => plain(&format!("{slot} · trial"), seen.to_string()),
+            Fact::FreshSeal { slot } => plain(&slot.to_string(), "a fresh seal taken".to_owned()),
+            Fact::Drawing { slot, .. } => plain(&format!("{slot} · mark"), "drawn".to_owned()),
+            Fact::Leaves(set) => {
+                plain("Feeler leaves", format!("{}, {} leaves", set.name(), set.leaves().len()))
             }
-            Fact::Note { about, words } => plain(if about.is_empty() { "Note" } else { about }, words.clone()),
-            Fact::Limit(row) => plain(&format!("Own limit · {}", row.what), crate::limits::limit_line(&row.limit, row.unit)),
+            Fact::Note { about, words } => {
+                plain(if about.is_empty() { "Note" } else { about }, words.clone())
+            }
+            Fact::Limit(row) => plain(
+                &format!("Own limit · {}", row.what),
+                crate::limits::limit_line(&row.limit, row.unit),
+            ),
             Fact::Withdrawn { .. } => plain("Withdrawn", "an entry above".to_owned()),
             Fact::Restored { .. } => plain("Holds again", "a withdrawn entry".to_owned()),
         }

@@ -64,10 +64,10 @@ pub fn read(text: &str) -> Result<Entry, Damage> {
     struct Version {
         format: u32,
     }
-    serde_json::from_str::<Entry>(text).ok().filter(|entry| entry.format <= FORMAT).ok_or_else(|| {
-        match serde_json::from_str::<Version>(text) {
+    serde_json::from_str::<Entry>(text).ok().filter(|entry| entry.format <= FORMAT).ok_or_else(
+        || match serde_json::from_str::<Version>(text) {
             Ok(version) if version.format > FORMAT => Damage::Newer,
             _ => Damage::Unreadable,
-        }
-    })
+        },
+    )
 }

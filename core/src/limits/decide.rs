@@ -4,8 +4,8 @@
 //! conformity, 1.65 u outside proves the opposite, and between the two nothing is proved.
 //! Probability of conformity: JCGM 106:2012, clause 7, a normal distribution about the reading.
 
-use super::{Gauge, Limit};
-use crate::quantity::{Reading, Span, Unit};
+use super::{Gauge, GaugeKind, Limit};
+use crate::quantity::{Reading, Span};
 
 /// The guard band's factor for 95 % (ISO 14253-1:2017).
 const GUARD: f64 = 1.65;
@@ -67,19 +67,34 @@ pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
 /// As [`decide`].
 #[must_use]
 pub fn decide_unassisted(limit: &Limit, reading: &Reading) -> Verdict {
-    judge(limit, reading, reading.step().value(reading.unit()) / 12_f64.sqrt())
+    decide(limit, reading, &Gauge::usual(GaugeKind::Other))
+}
+
+/// Judges a reading of stated standard uncertainty, as a calibration sheet or a budget gives it.
+///
+/// # Panics
+/// As [`decide`], and when the uncertainty is of another dimension.
+#[must_use]
+pub fn decide_with_uncertainty(limit: &Limit, reading: &Reading, standard: Span) -> Verdict {
+    assert_eq!(
+        standard.dimension(),
+        reading.unit().dimension(),
+        "an uncertainty is of its reading’s dimension"
+    );
+    judge(limit, reading, standard.size().value(reading.unit()))
 }
 
 fn judge(limit: &Limit, reading: &Reading, uncertainty: f64) -> Verdict {
-    let unit: Unit = reading.unit();
+    let unit = reading.unit();
     let amount = reading.amount();
-    let above_lower = limit.lower.as_ref().map(|edge| amount.minus(edge.amount()));
-    let below_upper = limit.upper.as_ref().map(|edge| edge.amount().minus(amount));
-    let inside = |span: Option<Span>| span.map(|span| span.value(unit));
-    let (lower, upper) = (inside(above_lower), inside(below_upper));
-    let guard = GUARD * uncertainty;
-    let proved_inside = |distance: Option<f64>| distance.is_none_or(|distance| distance >= guard);
-    let proved_outside = |distance: Option<f64>| distance.is_some_and(|distance| distance < -guard);
+    let lower = limit.lower.as_ref().map(|edge| amount.minus(edge.amount()));
+    let upper = limit.upper.as_ref().map(|edge| edge.amount().minus(amount));
+    // A whole number of ticks, so that a reading on the guard band's edge is judged exactly.
+    let guard = Span::nearest(GUARD * uncertainty, unit).unwrap_or(reading.step());
+    let proved_inside =
+        |inside: Option<Span>| inside.is_none_or(|distance| !distance.minus(guard).is_negative());
+    let proved_outside =
+        |inside: Option<Span>| inside.is_some_and(|distance| distance.plus(guard).is_negative());
     let call = if proved_outside(lower) {
         Call::DoesNotMeet(Side::Below)
     } else if proved_outside(upper) {
@@ -89,23 +104,28 @@ fn judge(limit: &Limit, reading: &Reading, uncertainty: f64) -> Verdict {
     } else {
         Call::TooClose
     };
-    let below = upper.map_or(1.0, |distance| normal(distance / uncertainty));
-    let above = lower.map_or(0.0, |distance| normal(-distance / uncertainty));
+    let missed = |inside: Option<Span>| {
+        inside.map_or(0.0, |distance| beyond(distance.value(unit), uncertainty))
+    };
     Verdict {
         call,
         within: limit.holds(amount),
-        conformity: (below - above).clamp(0.0, 1.0),
-        above_lower,
-        below_upper,
+        conformity: (1.0 - missed(lower) - missed(upper)).clamp(0.0, 1.0),
+        above_lower: lower,
+        below_upper: upper,
         worn_out: limit.is_worn_out(amount),
-        guard: Span::nearest(guard, unit).unwrap_or(reading.step()),
+        guard,
         gauge_too_coarse: lower
             .zip(upper)
-            .is_some_and(|(lower, upper)| lower + upper < 2.0 * guard),
+            .is_some_and(|(lower, upper)| lower.plus(upper).minus(guard.plus(guard)).is_negative()),
     }
 }
 
-/// Φ: the share of a normal distribution below `deviate` standard deviations.
-fn normal(deviate: f64) -> f64 {
-    libm::erfc(-deviate / std::f64::consts::SQRT_2) / 2.0
+/// The probability that the true size lies past an edge, for a reading `distance` inside it.
+fn beyond(distance: f64, uncertainty: f64) -> f64 {
+    if uncertainty > 0.0 {
+        libm::erfc(distance / uncertainty / std::f64::consts::SQRT_2) / 2.0
+    } else {
+        f64::from(u8::from(distance < 0.0))
+    }
 }

@@ -1,6 +1,7 @@
 //! Finding a row by any word the trade uses for it.
 
 use super::Row;
+use crate::letters;
 
 /// The rows that answer a query, best first; none for an empty query.
 ///
@@ -17,7 +18,7 @@ pub fn find<'rows>(rows: impl Iterator<Item = &'rows Row>, query: &str) -> Vec<&
     found.into_iter().map(|(_, row)| row).collect()
 }
 
-fn score(row: &Row, wanted: &[String]) -> Option<u32> {
+fn score(row: &Row, wanted: &[Vec<String>]) -> Option<u32> {
     const NAME: u32 = 8;
     const WORDS: u32 = 5;
     const PART: u32 = 3;
@@ -28,31 +29,37 @@ fn score(row: &Row, wanted: &[String]) -> Option<u32> {
         (PART, words(row.part.name())),
         (REST, words(row.gauge.name())),
     ];
-    wanted
-        .iter()
-        .map(|word| {
-            fields
-                .iter()
-                .flat_map(|(weight, field)| field.iter().map(move |have| (*weight, have)))
-                .filter(|(_, have)| have.starts_with(word.as_str()))
-                .map(|(weight, have)| weight * 2 + u32::from(have == word))
-                .max()
-        })
-        .sum()
+    let one = |word: &String| {
+        fields
+            .iter()
+            .flat_map(|(weight, field)| field.iter().flatten().map(move |have| (*weight, have)))
+            .filter(|(_, have)| have.starts_with(word.as_str()))
+            .map(|(weight, have)| weight * 2 + u32::from(have == word))
+            .max()
+    };
+    // "side-seal" is asked for as "sideseal", or else as "side" and "seal", which weigh as one word.
+    let asked = |forms: &Vec<String>| {
+        let (joined, pieces) = forms.split_first()?;
+        let parted = || {
+            let sum: u32 = pieces.iter().map(one).sum::<Option<u32>>()?;
+            sum.checked_div(u32::try_from(pieces.len()).ok()?)
+        };
+        one(joined).or_else(parted)
+    };
+    wanted.iter().map(asked).sum()
 }
 
-/// Lower-case words; a hyphen both joins and parts ("e-shaft" is found as "eshaft", "e" and "shaft").
-fn words(text: &str) -> Vec<String> {
-    let lower = text.to_lowercase();
-    let mut found = Vec::new();
-    for piece in
-        lower.split(|c: char| !c.is_alphanumeric() && c != '-').filter(|piece| !piece.is_empty())
-    {
-        if piece.contains('-') {
-            found.push(piece.replace('-', ""));
-        } else {
-            found.push(piece.to_owned());
-        }
-    }
-    found
+/// Lower-case words, each in all its forms, the joined one first: a hyphen both joins and parts
+/// ("e-shaft" is "eshaft", "e" and "shaft").
+fn words(text: &str) -> Vec<Vec<String>> {
+    letters::lower(text)
+        .split(|c: char| !letters::is_of_word(c) && c != '-')
+        .map(|piece| {
+            let pieces: Vec<&str> = piece.split('-').filter(|piece| !piece.is_empty()).collect();
+            let joined = pieces.concat();
+            let parted = if pieces.len() > 1 { pieces } else { Vec::new() };
+            std::iter::once(joined).chain(parted.into_iter().map(str::to_owned)).collect()
+        })
+        .filter(|forms: &Vec<String>| !forms[0].is_empty())
+        .collect()
 }

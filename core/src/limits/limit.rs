@@ -10,12 +10,15 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 pub struct Edge(Reading);
 
 impl Edge {
-    /// Reads an edge as its source prints it.
+    /// Reads an edge as its source prints it: a number, and behind it a unit if one is printed; else `unit` holds.
     ///
     /// # Errors
     /// The [`Fault`] of the text.
     pub fn read(text: &str, unit: Unit) -> Result<Self, Fault> {
-        Reading::read(text, unit, Bounds::widest(unit.dimension())).map(Self)
+        let bounds = Bounds::widest(unit.dimension());
+        let read = Reading::read(text, unit, bounds)?;
+        // Number and unit apart, so that an edge is the same edge however its unit was given.
+        Reading::read(read.number(), read.unit(), bounds).map(Self)
     }
 
     /// Exactly where it lies.
@@ -30,7 +33,7 @@ impl Edge {
         self.0.unit()
     }
 
-    /// As written.
+    /// The number as written, without its unit.
     #[must_use]
     pub fn text(&self) -> &str {
         self.0.text()
@@ -51,7 +54,7 @@ impl Edge {
             && let Some(figure) = amount.exact_figure(unit, 6)
         {
             // Keep the zeros its source printed: they say how finely it was meant.
-            let printed = self.0.number().split_once(['.', ',']).map_or(0, |(_, part)| part.len());
+            let printed = self.0.text().split_once(['.', ',']).map_or(0, |(_, part)| part.len());
             let printed = u8::try_from(printed).unwrap_or(0);
             return if amount.is_exact(unit, printed) {
                 amount.show(unit, printed, inward)
@@ -65,14 +68,14 @@ impl Edge {
 
 impl Serialize for Edge {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(&format_args!("{} {}", self.0.number(), self.0.unit().symbol()))
+        serializer.collect_str(&format_args!("{} {}", self.0.text(), self.0.unit().symbol()))
     }
 }
 
 impl<'de> Deserialize<'de> for Edge {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let text = String::deserialize(deserializer)?;
-        let unit = text.rsplit_once(' ').and_then(|(_, symbol)| Unit::named(symbol));
+        let unit = Reading::unit_behind(&text);
         let unit = unit.ok_or_else(|| de::Error::custom("a limit without its unit"))?;
         Self::read(&text, unit).map_err(de::Error::custom)
     }

@@ -13,7 +13,7 @@ mod source;
 mod speak;
 mod starter;
 
-pub use decide::{Call, Side, Verdict, decide, decide_unassisted};
+pub use decide::{Call, Side, Verdict, decide, decide_unassisted, decide_with_uncertainty};
 pub use find::find;
 pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};

@@ -151,6 +151,15 @@ pub struct Row {
 }
 
 impl Row {
+    /// The unit a shop speaks of it in: a gap of an inch sheet in thou.
+    #[must_use]
+    pub fn spoken_unit(&self) -> Unit {
+        match (self.unit, self.input) {
+            (Unit::Inch, Input::Gap | Input::Deviation | Input::Height) => Unit::Thou,
+            (unit, _) => unit,
+        }
+    }
+
     /// The bounds a reading of this row is read with.
     #[must_use]
     pub fn bounds(&self) -> &'static Bounds {

@@ -16,7 +16,7 @@ impl Sheet {
         Self { rows: starter::rows() }
     }
 
-    /// This sheet with a row put in: in place of the one with the same id and build kind, or at its part's end.
+    /// Puts a row in: in place of the one with the same id, or at the end.
     pub fn put(&mut self, row: Row) {
         let place = self.rows.iter().position(|old| old.id == row.id);
         match place {
@@ -48,7 +48,7 @@ impl Sheet {
 pub enum RowFault {
     /// It does not say what is measured.
     NoName,
-    /// It has no edge at all.
+    /// It has neither a lower nor an upper edge; a wear limit alone would let everything meet.
     NoEdge,
     /// The lower edge lies above the upper.
     Crossed,
@@ -83,7 +83,7 @@ impl Row {
         if self.what.trim().is_empty() {
             faults.push(RowFault::NoName);
         }
-        if edges.iter().all(|edge| edge.is_none()) {
+        if limit.lower.is_none() && limit.upper.is_none() {
             faults.push(RowFault::NoEdge);
         }
         if edges

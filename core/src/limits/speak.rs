@@ -1,6 +1,7 @@
 //! A verdict in words, for the screen and for reading out.
 
 use super::{Call, Gauge, Limit, Side, Slip, Verdict};
+use crate::letters::capital;
 use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
 use std::fmt;
 
@@ -126,11 +127,6 @@ fn percent(probability: f64) -> String {
     }
 }
 
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
 /// A limit in one line: `0.0015 … 0.0040 in`, rounded inward where the unit is not its own.
 #[must_use]
 pub fn limit_line(limit: &Limit, unit: Unit) -> String {
@@ -138,9 +134,9 @@ pub fn limit_line(limit: &Limit, unit: Unit) -> String {
     let upper = limit.upper.as_ref().map(|edge| edge.show(unit, Rounding::Down));
     let symbol = unit.symbol();
     match (lower, upper) {
-        (Some(lower), Some(upper)) => format!("{lower} … {upper} {symbol}"),
-        (Some(lower), None) => format!("at least {lower} {symbol}"),
-        (None, Some(upper)) => format!("at most {upper} {symbol}"),
+        (Some(lower), Some(upper)) => format!("{lower}…{upper}\u{a0}{symbol}"),
+        (Some(lower), None) => format!("at least {lower}\u{a0}{symbol}"),
+        (None, Some(upper)) => format!("at most {upper}\u{a0}{symbol}"),
         (None, None) => limit.wear.as_ref().map_or_else(String::new, |edge| {
             format!("worn at {} {symbol}", edge.show(unit, Rounding::Nearest))
         }),

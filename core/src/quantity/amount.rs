@@ -65,6 +65,11 @@ impl Amount {
     /// The value in a unit, as a binary float, for physics and drawing only.
     #[must_use]
     pub fn value(self, unit: Unit) -> f64 {
+        debug_assert_eq!(
+            self.dimension,
+            unit.dimension(),
+            "a value needs its own dimension’s unit"
+        );
         ratio(self.ticks - unit.zero(), unit.ticks())
     }
 
@@ -167,9 +172,18 @@ impl Span {
         self.ticks
     }
 
+    pub(super) const fn of_ticks(dimension: Dimension, ticks: i128) -> Self {
+        Self { dimension, ticks }
+    }
+
     /// The value in a unit, as a binary float, for physics and drawing only.
     #[must_use]
     pub fn value(self, unit: Unit) -> f64 {
+        debug_assert_eq!(
+            self.dimension,
+            unit.dimension(),
+            "a value needs its own dimension’s unit"
+        );
         ratio(self.ticks, unit.ticks())
     }
 
@@ -183,12 +197,6 @@ impl Span {
     #[must_use]
     pub fn is_negative(self) -> bool {
         self.ticks < 0
-    }
-
-    /// The other way round.
-    #[must_use]
-    pub fn reversed(self) -> Self {
-        Self { dimension: self.dimension, ticks: -self.ticks }
     }
 
     /// Without its sign.

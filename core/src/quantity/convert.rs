@@ -64,7 +64,9 @@ pub fn nearest_leaf(amount: Amount, leaves: &[Amount]) -> Option<(Amount, Span)>
 /// The leaves of a usual metric set, 0.03 to 1.00 mm (DIN 2275 series, from memory).
 #[must_use]
 pub fn usual_leaves() -> Vec<Amount> {
-    const HUNDREDTHS: [i64; 26] =
-        [3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 85, 90, 95, 100];
+    const HUNDREDTHS: [i64; 26] = [
+        3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 85, 90,
+        95, 100,
+    ];
     HUNDREDTHS.iter().map(|&count| Amount::whole(count * 10, Unit::Micrometre)).collect()
 }

@@ -87,7 +87,7 @@ impl fmt::Display for Fault {
             }
             Self::TooFine(unit) => write!(
                 f,
-                "Finer than can be held exactly in {}. Drop the last digits.",
+                "Too fine to be held exactly in “{}”. Write a decimal with fewer digits.",
                 unit.symbol()
             ),
             Self::UnknownUnit(text) => {

@@ -8,6 +8,7 @@
 //! used, since several are rounded (its foot pound-force is off by 8.7e-8).
 
 mod amount;
+mod arithmetic;
 mod bounds;
 mod convert;
 mod fault;
@@ -19,7 +20,9 @@ mod unit;
 
 pub use amount::{Amount, Span};
 pub use bounds::Bounds;
-pub use convert::{Conversion, Converted, conversions, nearest_leaf, nearest_sixty_fourth, usual_leaves};
+pub use convert::{
+    Conversion, Converted, conversions, nearest_leaf, nearest_sixty_fourth, usual_leaves,
+};
 pub use fault::Fault;
 pub use number::Number;
 pub use reading::Reading;

@@ -52,6 +52,9 @@ impl Number {
             Some(rest) => (true, rest.trim_start()),
             None => (false, text.strip_prefix('+').unwrap_or(text).trim_start()),
         };
+        if digits.is_empty() {
+            return Err(Fault::unreadable(text));
+        }
         let number =
             if digits.contains('/') || digits.chars().any(|c| GLYPHS.iter().any(|g| g.0 == c)) {
                 fraction(digits)?

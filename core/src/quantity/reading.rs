@@ -1,6 +1,7 @@
 //! A reading: the text as typed, what it amounts to, and the step of its last digit.
 
 use super::{Amount, Bounds, Fault, Number, Span, Unit};
+use crate::letters;
 
 /// A reading as a person typed it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -54,6 +55,11 @@ impl Reading {
         Ok(Self { text: trimmed.to_owned(), unit: typed, amount, step })
     }
 
+    /// The unit typed behind a number, if there is one that is known.
+    pub(crate) fn unit_behind(text: &str) -> Option<Unit> {
+        Unit::named(split_unit(text.trim()).1)
+    }
+
     /// As typed, without outer spaces.
     #[must_use]
     pub fn text(&self) -> &str {
@@ -89,7 +95,7 @@ impl Reading {
 fn split_unit(text: &str) -> (&str, &str) {
     let end = text
         .char_indices()
-        .find(|(_, c)| c.is_alphabetic() || matches!(c, '"' | '″' | '°' | '′' | '\''))
+        .find(|(_, c)| letters::is_letter(*c) || matches!(c, '"' | '″' | '°' | '′' | '\''))
         .map_or(text.len(), |(place, _)| place);
     (text[..end].trim_end(), text[end..].trim())
 }

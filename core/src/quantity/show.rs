@@ -17,13 +17,28 @@ impl Amount {
     /// The figure in a unit with a number of decimals, without the unit's symbol.
     #[must_use]
     pub fn show(self, unit: Unit, places: u8, rounding: Rounding) -> String {
+        debug_assert_eq!(
+            self.dimension(),
+            unit.dimension(),
+            "a figure needs its own dimension’s unit"
+        );
         figure(self.ticks() - unit.zero(), unit.ticks(), places, rounding)
+    }
+
+    /// The figure a reading of this step is shown as: exact if one digit more than a tenth of the step
+    /// is enough for that, otherwise to nearest.
+    #[must_use]
+    pub fn readable(self, unit: Unit, step: Span) -> String {
+        let places = places_for(step, unit);
+        self.exact_figure(unit, places + 1)
+            .unwrap_or_else(|| self.show(unit, places, Rounding::Nearest))
     }
 
     /// Whether `places` decimals of a unit tell the amount exactly.
     #[must_use]
     pub fn is_exact(self, unit: Unit, places: u8) -> bool {
-        (self.ticks() - unit.zero()) * power(places) % unit.ticks() == 0
+        let rest = (self.ticks() - unit.zero()) % unit.ticks();
+        (0..places).fold(rest, |rest, _| rest * 10 % unit.ticks()) == 0
     }
 
     /// The exact figure with no more decimals than it needs, if `most` decimals are enough.
@@ -46,14 +61,19 @@ impl Span {
     /// The figure in a unit with a number of decimals, without the unit's symbol.
     #[must_use]
     pub fn show(self, unit: Unit, places: u8, rounding: Rounding) -> String {
+        debug_assert_eq!(
+            self.dimension(),
+            unit.dimension(),
+            "a figure needs its own dimension’s unit"
+        );
         figure(self.ticks(), unit.ticks(), places, rounding)
     }
 }
 
-/// Decimals of `unit` that keep a tenth of `step`: enough that nobody is misled, not more.
+/// Decimals of `unit` that keep a tenth of `step`, at most nine: enough that nobody is misled, not more.
 #[must_use]
 pub fn places_for(step: Span, unit: Unit) -> u8 {
-    const MOST: u8 = 6;
+    const MOST: u8 = 9;
     (0..MOST).find(|&places| unit.ticks() * 10 <= step.ticks() * power(places)).unwrap_or(MOST)
 }
 
@@ -78,8 +98,12 @@ fn power(places: u8) -> i128 {
 }
 
 fn figure(ticks: i128, unit: i128, places: u8, rounding: Rounding) -> String {
-    let scaled = ticks * power(places);
-    let (floor, rest) = (scaled.div_euclid(unit), scaled.rem_euclid(unit));
+    // Digit by digit: scaled at once, a large amount would pass what an i128 holds.
+    let (mut floor, mut rest) = (ticks.div_euclid(unit), ticks.rem_euclid(unit));
+    for _ in 0..places {
+        floor = floor * 10 + rest * 10 / unit;
+        rest = rest * 10 % unit;
+    }
     let rounded = match rounding {
         Rounding::Down => floor,
         Rounding::Up => floor + i128::from(rest > 0),

@@ -26,9 +26,13 @@ impl Tolerance {
         if width.is_negative() {
             return Err(Fault::unreadable(text));
         }
-        let lower = nominal.amount().plus(width.reversed());
+        let lower = nominal.amount().plus(width.opposite());
         let upper = nominal.amount().plus(width);
-        let step = if nominal.step().ticks() < tolerance.step().ticks() { nominal.step() } else { tolerance.step() };
+        let step = if nominal.step().ticks() < tolerance.step().ticks() {
+            nominal.step()
+        } else {
+            tolerance.step()
+        };
         Ok(Self { lower, upper, step })
     }
 

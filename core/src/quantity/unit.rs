@@ -1,5 +1,6 @@
 //! The units in use: each a whole number of its dimension's ticks.
 
+use crate::letters;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// What kind of thing is measured. Amounts compare only within one dimension.
@@ -15,7 +16,7 @@ pub enum Dimension {
     Force,
     /// Moment of force; tick 10⁻²² N·m.
     Torque,
-    /// Pressure; tick 1/6 451 600 000 000 000 Pa, which makes both the pascal and the psi whole.
+    /// Pressure; tick 1/64 516 000 000 000 000 000 Pa, which makes both the pascal and the psi whole.
     Pressure,
     /// Volume; tick 10⁻¹⁶ mL.
     Volume,
@@ -101,8 +102,8 @@ macro_rules! units {
 
 /// Six decimals of headroom under the last digit of an exact definition.
 const MICRO: i128 = 1_000_000;
-/// Ticks of pressure in a pascal: 0.0254² × 10¹⁹, so that lbf/in² comes out whole.
-const PASCAL: i128 = 6_451_600_000 * MICRO;
+/// Ticks of pressure in a pascal: 0.0254² × 10²³, so that lbf/in² comes out whole, and inHg with decimals.
+const PASCAL: i128 = 64_516_000_000_000 * MICRO;
 
 // Exact definitions: NIST SP 811 (2008), appendix B: in 25.4 mm, lb 0.453 592 37 kg,
 // standard gravity 9.806 65 m/s²; the rest are products of these.
@@ -139,7 +140,7 @@ units! {
         /// Bar, 100 kPa.
         Bar = 100_000 * PASCAL, 0, "bar", [];
         /// Pound-force per square inch, 6 894.757 293 168 361… Pa.
-        Psi = 44_482_216_152_605 * MICRO, 0, "psi", ["lbf/in²", "lbf/in2", "lb/in2"];
+        Psi = 444_822_161_526_050_000 * MICRO, 0, "psi", ["lbf/in²", "lbf/in2", "lb/in2"];
         /// Kilopascal.
         Kilopascal = 1_000 * PASCAL, 0, "kPa", [];
         /// Kilogram-force per square centimetre, 98 066.5 Pa.
@@ -260,13 +261,13 @@ impl Unit {
     #[must_use]
     pub fn named(text: &str) -> Option<Self> {
         let text = text.trim();
-        let lower = text.to_lowercase();
+        let lower = letters::lower(text);
         TABLE
             .iter()
             .find(|row| row.symbol == text)
             .or_else(|| {
                 TABLE.iter().find(|row| {
-                    row.symbol.to_lowercase() == lower || row.spellings.contains(&lower.as_str())
+                    letters::lower(row.symbol) == lower || row.spellings.contains(&lower.as_str())
                 })
             })
             .map(|row| row.unit)

@@ -41,11 +41,18 @@ impl Engine {
             let ends = [place(corner, third), place(corner, third + 1.0)];
             line.iter()
                 .map(|&point| place(point, third))
-                .filter(|point| ends.iter().all(|end| (point.x - end.x).hypot(point.y - end.y) >= clear))
+                .filter(|point| {
+                    ends.iter().all(|end| (point.x - end.x).hypot(point.y - end.y) >= clear)
+                })
                 .collect()
         };
         FaceMap {
-            outline: self.geometry().rotor_outline(PER_FLANK).into_iter().map(|point| place(point, 0.0)).collect(),
+            outline: self
+                .geometry()
+                .rotor_outline(PER_FLANK)
+                .into_iter()
+                .map(|point| place(point, 0.0))
+                .collect(),
             slots: [slot(0.0), slot(1.0), slot(2.0)],
             corners: [0.0, 1.0, 2.0].map(|third| place(corner, third)),
             corner_radius: seals.corner_radius,
@@ -61,7 +68,10 @@ mod tests {
     #[test]
     fn corner_a_is_up_and_the_rear_is_turned_over() {
         let (front, rear) = (Engine::preset().face_map(false), Engine::preset().face_map(true));
-        assert!(front.corners[0].y > 90.0 && front.corners[0].x.abs() < 1e-9, "A is not at the top");
+        assert!(
+            front.corners[0].y > 90.0 && front.corners[0].x.abs() < 1e-9,
+            "A is not at the top"
+        );
         assert!(front.corners[1].x < 0.0, "front: B is not on the left");
         assert!(rear.corners[1].x > 0.0, "rear: B is not on the right");
     }
@@ -73,7 +83,10 @@ mod tests {
             let (from, to) = (map.corners[flank], map.corners[(flank + 1) % 3]);
             let (first, last) = (slot[0], slot[slot.len() - 1]);
             let reach = 2.0 * map.corner_radius.get::<millimeter>();
-            assert!((first.x - from.x).hypot(first.y - from.y) < reach, "slot {flank} starts elsewhere");
+            assert!(
+                (first.x - from.x).hypot(first.y - from.y) < reach,
+                "slot {flank} starts elsewhere"
+            );
             assert!((last.x - to.x).hypot(last.y - to.y) < reach, "slot {flank} ends elsewhere");
         }
     }

@@ -3,6 +3,17 @@
 //! Nothing in it is published: each row says *from memory* or *common practice*, so that the tool is
 //! useful at once and trusted only as far as it deserves. The tables beside this file hold rows alone.
 
+mod apex_seals;
+mod assembly;
+mod bearings;
+mod corner_seals;
+mod eccentric_shaft;
+mod fasteners;
+mod oil_and_coolant;
+mod oil_seals;
+mod rotor_housings;
+mod rotors;
+mod side_housings;
 mod side_seals;
 
 use super::{BuildKind, Edge, GaugeKind, Input, Limit, Part, Row, Source};
@@ -18,7 +29,6 @@ enum Kind {
 /// A row of the tables: every figure as text, in the row's unit; empty where there is none.
 struct Line {
     id: &'static str,
-    part: Part,
     what: &'static str,
     how: &'static str,
     gauge: GaugeKind,
@@ -34,18 +44,74 @@ struct Line {
     words: &'static str,
 }
 
-const TABLES: &[&[Line]] = &[side_seals::LINES];
+// Ways of measuring, for the tables to start a row from: `..LEAF` says gauge, kind of reading and unit.
+// A row is from memory and holds for every build unless it says otherwise.
 
-pub(super) fn rows() -> Vec<Row> {
-    TABLES.iter().flat_map(|table| table.iter()).map(row).collect()
+/// A gap taken with feeler leaves.
+const LEAF: Line = Line {
+    id: "",
+    what: "",
+    how: "",
+    gauge: GaugeKind::FeelerLeaf,
+    input: Input::Gap,
+    unit: Unit::Millimetre,
+    lower: "",
+    upper: "",
+    wear: "",
+    build: BuildKind::Any,
+    source: Kind::FromMemory,
+    note: "",
+    caution: "",
+    words: "",
+};
+/// A warp taken with a straightedge and leaves.
+const STRAIGHTEDGE: Line =
+    Line { gauge: GaugeKind::StraightedgeAndLeaf, input: Input::Deviation, ..LEAF };
+/// A size over faces taken with a micrometer.
+const MICROMETER: Line = Line { gauge: GaugeKind::OutsideMicrometer, input: Input::Size, ..LEAF };
+/// A size between faces taken with a bore gauge.
+const BORE: Line = Line { gauge: GaugeKind::BoreGauge, input: Input::Size, ..LEAF };
+/// A height over or under a face taken with a depth micrometer.
+const DEPTH: Line = Line { gauge: GaugeKind::DepthMicrometer, input: Input::Height, ..LEAF };
+/// A departure from true form taken with a dial indicator.
+const DIAL: Line = Line { gauge: GaugeKind::DialIndicator, input: Input::Deviation, ..LEAF };
+/// A size over faces taken with a caliper.
+const CALIPER: Line = Line { gauge: GaugeKind::VernierCaliper, input: Input::Size, ..LEAF };
+/// A torque read off the wrench.
+const WRENCH: Line =
+    Line { gauge: GaugeKind::Other, input: Input::Other, unit: Unit::NewtonMetre, ..LEAF };
+/// A pressure read off a gauge.
+const PRESSURE: Line = Line { unit: Unit::Kilopascal, ..WRENCH };
+
+const TABLES: &[(Part, &[Line])] = &[
+    (Part::SideSeal, side_seals::LINES),
+    (Part::CornerSeal, corner_seals::LINES),
+    (Part::ApexSeal, apex_seals::LINES),
+    (Part::OilSeal, oil_seals::LINES),
+    (Part::Rotor, rotors::LINES),
+    (Part::RotorHousing, rotor_housings::LINES),
+    (Part::SideHousing, side_housings::LINES),
+    (Part::EccentricShaft, eccentric_shaft::LINES),
+    (Part::Bearing, bearings::LINES),
+    (Part::Assembly, assembly::LINES),
+    (Part::Assembly, oil_and_coolant::LINES),
+    (Part::Fastener, fasteners::LINES),
+];
+
+fn lines() -> impl Iterator<Item = (Part, &'static Line)> {
+    TABLES.iter().flat_map(|(part, lines)| lines.iter().map(|line| (*part, line)))
 }
 
-fn row(line: &Line) -> Row {
+pub(super) fn rows() -> Vec<Row> {
+    lines().map(|(part, line)| row(part, line)).collect()
+}
+
+fn row(part: Part, line: &Line) -> Row {
     // A text that can't be read would be a row without its edge; the tests forbid it.
     let edge = |text: &str| Edge::read(text, line.unit).ok();
     Row {
         id: line.id.to_owned(),
-        part: line.part,
+        part,
         what: line.what.to_owned(),
         how: line.how.to_owned(),
         gauge: line.gauge,
@@ -69,20 +135,20 @@ mod tests {
 
     #[test]
     fn every_text_of_every_line_is_read() {
-        for line in TABLES.iter().flat_map(|table| table.iter()) {
+        for (part, line) in lines() {
             for text in [line.lower, line.upper, line.wear] {
                 if !text.is_empty() {
                     assert!(Edge::read(text, line.unit).is_ok(), "{}: {text:?}", line.id);
                 }
             }
-            assert_eq!(row(line).faults(), [], "{}", line.id);
+            assert_eq!(row(part, line).faults(), [], "{}", line.id);
         }
     }
 
     #[test]
     fn ids_are_taken_once() {
         let mut seen = std::collections::HashSet::new();
-        for line in TABLES.iter().flat_map(|table| table.iter()) {
+        for (_, line) in lines() {
             assert!(seen.insert(line.id), "{} twice", line.id);
         }
     }

@@ -1,0 +1,64 @@
+//! A slot's mark drawn with the finger: strokes as small integers.
+
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// A drawing: strokes of points (x, y), each 0 to 255, from the upper left of a square.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "Vec<Vec<[u8; 2]>>", into = "Vec<Vec<[u8; 2]>>")]
+pub struct Drawing(Vec<Vec<[u8; 2]>>);
+
+/// A drawing of more points than a mark has.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct TooMuchInk;
+
+const MOST_POINTS: usize = 2_000;
+
+impl fmt::Display for TooMuchInk {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("That is more than a mark. Draw it again with fewer lines.")
+    }
+}
+
+impl std::error::Error for TooMuchInk {}
+
+impl Drawing {
+    /// A drawing of strokes; empty strokes, and points where the finger rested, are left out.
+    ///
+    /// # Errors
+    /// [`TooMuchInk`] beyond 2000 points.
+    pub fn of(strokes: Vec<Vec<[u8; 2]>>) -> Result<Self, TooMuchInk> {
+        let strokes: Vec<Vec<[u8; 2]>> = strokes
+            .into_iter()
+            .map(|mut stroke| {
+                stroke.dedup();
+                stroke
+            })
+            .filter(|stroke| !stroke.is_empty())
+            .collect();
+        if strokes.iter().map(Vec::len).sum::<usize>() > MOST_POINTS {
+            return Err(TooMuchInk);
+        }
+        Ok(Self(strokes))
+    }
+
+    /// Its strokes, in the order drawn.
+    #[must_use]
+    pub fn strokes(&self) -> &[Vec<[u8; 2]>] {
+        &self.0
+    }
+}
+
+impl TryFrom<Vec<Vec<[u8; 2]>>> for Drawing {
+    type Error = TooMuchInk;
+
+    fn try_from(strokes: Vec<Vec<[u8; 2]>>) -> Result<Self, TooMuchInk> {
+        Self::of(strokes)
+    }
+}
+
+impl From<Drawing> for Vec<Vec<[u8; 2]>> {
+    fn from(drawing: Drawing) -> Self {
+        drawing.0
+    }
+}

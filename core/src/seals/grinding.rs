@@ -1,0 +1,246 @@
+//! Grinding: what a stroke removes, and how many can be taken. Never one more than is known to be safe.
+//!
+//! A stage of s strokes took the gap from one bracket to another, so it removed no less than the gap
+//! between the brackets and less than their whole span, and a stroke removed an s-th of that on average.
+//! Hands and stones differ from stage to stage, so the stages are not averaged: the fastest rate is the
+//! fastest any stage can have had, the slowest the slowest. Stages of other seals ground by the same
+//! hand on the same stone count, too. All of it is exact: rates are compared as fractions.
+
+use super::bracket::figure;
+use super::{Answer, Bracket, GroundBy, Stage};
+use crate::limits::{Edge, Limit};
+use crate::quantity::{Amount, Dimension, Rounding, Span, Unit};
+use std::fmt;
+
+/// A rate of removal: a span in a number of strokes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Rate {
+    /// Removed in all.
+    pub removed: Span,
+    /// In how many strokes, at least 1.
+    pub strokes: u32,
+}
+
+impl Rate {
+    /// Whether it is faster than another, exactly.
+    #[must_use]
+    pub fn is_faster_than(self, other: Self) -> bool {
+        self.removed.times(other.strokes) > other.removed.times(self.strokes)
+    }
+
+    /// How many whole strokes take no more than `room`; none at a rate of zero.
+    fn strokes_within(self, room: Span) -> Option<i64> {
+        room.times(self.strokes).times_over(self.removed)
+    }
+
+    /// How many strokes it takes to remove `missing` or more; none at a rate of zero.
+    fn strokes_for(self, missing: Span) -> Option<i64> {
+        self.strokes_within(missing.opposite()).map(|strokes| -strokes)
+    }
+
+    /// How many strokes it takes to remove more than `missing`; none at a rate of zero.
+    fn strokes_past(self, missing: Span) -> Option<i64> {
+        self.strokes_within(missing).map(|strokes| strokes + 1)
+    }
+}
+
+/// What one stroke (second, pass) removes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Removal {
+    /// How it was counted.
+    pub by: GroundBy,
+    /// No stage was slower; it may be zero.
+    pub slowest: Rate,
+    /// No stage was faster.
+    pub fastest: Rate,
+}
+
+/// The rates that stages of one way of counting can have had.
+///
+/// None where no stage bounds the fastest: a gap bracketed at its lower end before, at its upper end after.
+#[must_use]
+pub fn removal(stages: &[Stage], by: GroundBy) -> Option<Removal> {
+    let nothing = Span::whole(0, Unit::Millimetre);
+    let (mut slowest, mut fastest): (Option<Rate>, Option<Rate>) = (None, None);
+    let mut faster = |rate: Rate| {
+        if fastest.is_none_or(|known| rate.is_faster_than(known)) {
+            fastest = Some(rate);
+        }
+    };
+    let mut is_bounded = false;
+    for stage in stages.iter().filter(|stage| stage.ground.by == by && stage.ground.count > 0) {
+        let rate = |removed| Rate { removed, strokes: stage.ground.count };
+        let least = match (stage.before.high, stage.after.low) {
+            (Some(high), Some(low)) if low > high => low.minus(high),
+            _ => nothing,
+        };
+        if slowest.is_none_or(|known| known.is_faster_than(rate(least))) {
+            slowest = Some(rate(least));
+        }
+        // A stage with an open end can't say how fast it was, only how fast at least.
+        faster(rate(least));
+        if let (Some(low), Some(high)) = (stage.before.low, stage.after.high) {
+            is_bounded = true;
+            faster(rate(high.minus(low)));
+        }
+    }
+    is_bounded.then_some(())?;
+    Some(Removal { by, slowest: slowest?, fastest: fastest? })
+}
+
+/// How many strokes; the ends are those of what is known.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Strokes {
+    /// No fewer.
+    pub fewest: u64,
+    /// No more; none where the slowest rate is zero, so that nothing bounds it.
+    pub most: Option<u64>,
+}
+
+/// What can be ground now and in all.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Advice {
+    /// How it is counted.
+    pub by: GroundBy,
+    /// Safe now: even at the fastest rate the gap stays inside the upper limit.
+    pub now: u64,
+    /// Until the gap first meets the lower limit.
+    pub until_it_fits: Strokes,
+    /// Until one more would take the gap over the upper limit.
+    pub left_in_all: Strokes,
+}
+
+/// Why no number of strokes is advised.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Refusal {
+    /// It fits already.
+    Fits,
+    /// It is too wide already.
+    TooWide,
+    /// The limit has no upper edge to stay inside of.
+    NoUpperLimit,
+    /// Nothing was refused yet, so the gap may be anything.
+    GapUnknown,
+    /// The rate is not known.
+    RateUnknown,
+    /// The gap may be over the upper limit now, for all that is known.
+    MayBeOver,
+    /// Not one stroke is safe at the fastest rate.
+    NotOne,
+}
+
+impl fmt::Display for Refusal {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Fits => "It fits: grind no more.",
+            Self::TooWide => {
+                "Too wide already, and a seal can’t be made longer. Take a fresh seal for this slot."
+            }
+            Self::NoUpperLimit => {
+                "No advice: this limit has no upper edge to stay inside of. Give it one on the sheet."
+            }
+            Self::GapUnknown => {
+                "No advice yet: nothing was refused, so the gap may be any width. Try a thicker leaf first."
+            }
+            Self::RateUnknown => {
+                "No advice yet: what grinding takes off is not known. It takes one count of grinding between two gaps that leaves bracket; until then take as little as you can, and measure."
+            }
+            Self::MayBeOver => {
+                "No advice: the gap may be over the upper limit as it is. Measure closer first."
+            }
+            Self::NotOne => {
+                "Not one more is safe: at the fastest rate seen it could pass the upper limit. Measure closer first."
+            }
+        })
+    }
+}
+
+impl std::error::Error for Refusal {}
+
+/// How much can be ground now, and how much is left in all.
+///
+/// # Errors
+/// A [`Refusal`] with its sentence, where what is known does not carry an answer.
+pub fn advise(now: Bracket, removal: Option<Removal>, limit: &Limit) -> Result<Advice, Refusal> {
+    match now.against(limit).answer() {
+        Answer::Meets => return Err(Refusal::Fits),
+        Answer::TooWide => return Err(Refusal::TooWide),
+        Answer::TooTight | Answer::CannotSay => {}
+    }
+    // An edge of another dimension is no edge for a gap.
+    let edge = |edge: &Option<Edge>| {
+        edge.as_ref().map(Edge::amount).filter(|edge| edge.dimension() == Dimension::Length)
+    };
+    let upper = edge(&limit.upper).ok_or(Refusal::NoUpperLimit)?;
+    let high = now.high.ok_or(Refusal::GapUnknown)?;
+    if high > upper {
+        return Err(Refusal::MayBeOver);
+    }
+    let removal = removal.ok_or(Refusal::RateUnknown)?;
+    let safe = count(removal.fastest.strokes_within(upper.minus(high))).unwrap_or(0);
+    if safe == 0 {
+        return Err(Refusal::NotOne);
+    }
+    let wanted = edge(&limit.lower).unwrap_or(Amount::whole(0, Unit::Millimetre));
+    // The gap is at least `low` and under `high`; a stroke takes more than the slowest rate and less than the fastest.
+    let slowest = |strokes: fn(Rate, Span) -> Option<i64>, edge: Amount| {
+        count(now.low.and_then(|low| strokes(removal.slowest, edge.minus(low))))
+    };
+    Ok(Advice {
+        by: removal.by,
+        now: safe,
+        until_it_fits: Strokes {
+            fewest: count(removal.fastest.strokes_past(wanted.minus(high))).unwrap_or(0),
+            most: slowest(Rate::strokes_for, wanted),
+        },
+        left_in_all: Strokes {
+            fewest: safe,
+            most: slowest(|rate, room| rate.strokes_for(room).map(|n| n - 1), upper),
+        },
+    })
+}
+
+/// A count from a whole number; below zero means none are needed.
+fn count(strokes: Option<i64>) -> Option<u64> {
+    strokes.map(|strokes| u64::try_from(strokes).unwrap_or(0))
+}
+
+impl Advice {
+    /// The advice in a sentence or two.
+    #[must_use]
+    pub fn words(&self) -> String {
+        let range = |strokes: Strokes| match strokes.most {
+            Some(most) if most == strokes.fewest => format!("{most}"),
+            Some(most) => format!("{} to {most}", strokes.fewest),
+            None => format!("{} or more", strokes.fewest),
+        };
+        format!(
+            "Up to {} {} now, even at the fastest rate seen. Until it fits: {}. Until it is too wide: {}.",
+            self.now,
+            self.by.words(self.now),
+            range(self.until_it_fits),
+            range(self.left_in_all)
+        )
+    }
+}
+
+impl Removal {
+    /// What one takes off, rounded outward: "A stroke takes off 0.001 mm to 0.004 mm."
+    #[must_use]
+    pub fn words(&self, unit: Unit) -> String {
+        let each = |rate: Rate, rounding: Rounding| {
+            let zero = Amount::whole(0, Unit::Millimetre);
+            let value = rate.removed.value(Unit::Millimetre) / f64::from(rate.strokes);
+            Amount::nearest(value, Unit::Millimetre).map_or_else(
+                || figure(zero, unit, rounding),
+                |amount| figure(amount, unit, rounding),
+            )
+        };
+        format!(
+            "One {} takes off {} to {}.",
+            self.by.words(1),
+            each(self.slowest, Rounding::Down),
+            each(self.fastest, Rounding::Up)
+        )
+    }
+}

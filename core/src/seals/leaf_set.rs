@@ -1,0 +1,105 @@
+//! The set of leaves on the bench, and how far a leaf may be off its mark.
+
+use super::leaves::{MOST_IN_SET, refuse_twins};
+use super::{Leaf, LeafFault, Written};
+use crate::limits::{Gauge, GaugeKind};
+use crate::quantity::{Bounds, Dimension, Rounding, Span, Unit};
+use serde::{Deserialize, Serialize};
+
+/// The coarsest tolerance a leaf is taken with, 20 µm.
+fn coarsest() -> Span {
+    Span::whole(20, Unit::Micrometre)
+}
+
+/// The leaves on the bench, thinnest first, each thickness once, and what each may be off.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "PlainSet", into = "PlainSet")]
+pub struct LeafSet {
+    name: String,
+    leaves: Vec<Leaf>,
+    tolerance: Written,
+}
+
+/// The set as it stands in the book's file.
+#[derive(Clone, Serialize, Deserialize)]
+struct PlainSet {
+    name: String,
+    leaves: Vec<Leaf>,
+    tolerance: Written,
+}
+
+impl LeafSet {
+    /// A set of leaves in any order and any mix of units.
+    ///
+    /// # Errors
+    /// [`LeafFault::NoLeaf`], [`LeafFault::SetTooLarge`], [`LeafFault::Twice`],
+    /// [`LeafFault::Tolerance`], [`LeafFault::ToleranceEatsLeaf`].
+    pub fn of(name: &str, mut leaves: Vec<Leaf>, tolerance: Written) -> Result<Self, LeafFault> {
+        if leaves.len() > MOST_IN_SET {
+            return Err(LeafFault::SetTooLarge);
+        }
+        refuse_twins(&leaves)?;
+        leaves.sort_by_key(|leaf| leaf.thickness().above_zero().as_whole());
+        let Some(thinnest) = leaves.first() else { return Err(LeafFault::NoLeaf) };
+        let span = tolerance_span(&tolerance)?;
+        if thinnest.thickness().above_zero() <= span {
+            return Err(LeafFault::ToleranceEatsLeaf(thinnest.to_string()));
+        }
+        Ok(Self { name: name.to_owned(), leaves, tolerance })
+    }
+
+    /// What the builder calls it.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+
+    /// Its leaves, thinnest first.
+    #[must_use]
+    pub fn leaves(&self) -> &[Leaf] {
+        &self.leaves
+    }
+
+    /// What each leaf may be off its mark, either way, as typed.
+    #[must_use]
+    pub fn tolerance(&self) -> &Written {
+        &self.tolerance
+    }
+}
+
+/// A leaf's tolerance as a span.
+///
+/// # Errors
+/// [`LeafFault::Tolerance`].
+pub(super) fn tolerance_span(tolerance: &Written) -> Result<Span, LeafFault> {
+    let span = tolerance.amount().above_zero();
+    if span.is_negative() || span > coarsest() {
+        return Err(LeafFault::Tolerance);
+    }
+    Ok(span)
+}
+
+/// The tolerance a leaf is taken with where the builder gives none: what the usual feeler leaf may be off.
+///
+/// # Errors
+/// None in fact; the text is read like any other.
+pub fn usual_tolerance() -> Result<Written, LeafFault> {
+    let usual = Gauge::usual(GaugeKind::FeelerLeaf);
+    let span = usual.permissible_error.unwrap_or_else(|| Span::whole(3, Unit::Micrometre));
+    let text = span.show(Unit::Millimetre, 4, Rounding::Up);
+    Ok(Written::read(&text, Unit::Millimetre, Bounds::widest(Dimension::Length))?)
+}
+
+impl TryFrom<PlainSet> for LeafSet {
+    type Error = LeafFault;
+
+    fn try_from(plain: PlainSet) -> Result<Self, LeafFault> {
+        Self::of(&plain.name, plain.leaves, plain.tolerance)
+    }
+}
+
+impl From<LeafSet> for PlainSet {
+    fn from(set: LeafSet) -> Self {
+        Self { name: set.name, leaves: set.leaves, tolerance: set.tolerance }
+    }
+}

@@ -1,0 +1,213 @@
+//! Feeler leaves, and stacks of up to three.
+
+use super::Written;
+use crate::quantity::{Amount, Bounds, Dimension, Fault, Rounding, Unit};
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// The most leaves put together.
+pub const MOST_LEAVES: usize = 3;
+/// The most leaves one set holds.
+pub(super) const MOST_IN_SET: usize = 60;
+
+/// The thickest leaf or stack used, 1.5 mm: thicker is no feeler any more.
+#[must_use]
+pub fn thickest() -> Amount {
+    Amount::whole(1_500, Unit::Micrometre)
+}
+
+/// What is wrong with a leaf, a stack or a set.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum LeafFault {
+    /// The text can't be read.
+    Text(Fault),
+    /// A thickness of 0 or less.
+    NoThickness,
+    /// A leaf or stack too thick; its thickness and the unit to speak in.
+    TooThick(Amount, Unit),
+    /// No leaf named.
+    NoLeaf,
+    /// More than three in a stack.
+    TooMany,
+    /// The same thickness twice.
+    Twice(String),
+    /// A set beyond what is used.
+    SetTooLarge,
+    /// A tolerance below 0 or above 20 µm.
+    Tolerance,
+    /// A tolerance that could make this leaf nothing.
+    ToleranceEatsLeaf(String),
+}
+
+impl From<Fault> for LeafFault {
+    fn from(fault: Fault) -> Self {
+        Self::Text(fault)
+    }
+}
+
+impl fmt::Display for LeafFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Text(fault) => fault.fmt(f),
+            Self::NoThickness => {
+                f.write_str("A leaf is thicker than 0. Type the thickness marked on it.")
+            }
+            Self::TooThick(amount, unit) => write!(
+                f,
+                "That is {} {unit} of leaves; at most {} {unit} is used in a gap. Take a thinner leaf, or one leaf less.",
+                plain(*amount, *unit, Rounding::Up),
+                plain(thickest(), *unit, Rounding::Down),
+                unit = unit.symbol(),
+            ),
+            Self::NoLeaf => f.write_str("No leaf named. Say which leaf or leaves were tried."),
+            Self::TooMany => {
+                f.write_str("More than three leaves. Take a thicker leaf and stack fewer.")
+            }
+            Self::Twice(leaf) => write!(f, "{leaf} is named twice. Leave one of the two out."),
+            Self::SetTooLarge => {
+                write!(f, "A set holds at most {MOST_IN_SET} leaves. Leave out those never used.")
+            }
+            Self::Tolerance => {
+                f.write_str("A leaf’s tolerance lies between 0 and 0.02 mm. Check the unit.")
+            }
+            Self::ToleranceEatsLeaf(leaf) => write!(
+                f,
+                "{leaf} is no thicker than the tolerance, so it proves nothing. Leave it out, or type a smaller tolerance."
+            ),
+        }
+    }
+}
+
+impl std::error::Error for LeafFault {}
+
+fn plain(amount: Amount, unit: Unit, rounding: Rounding) -> String {
+    let text = amount.show(unit, 4, rounding);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+/// A leaf, by the thickness marked on it. In the book's file: `"0.0020 in"`.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "Written", into = "Written")]
+pub struct Leaf(Written);
+
+impl Leaf {
+    /// Reads a typed thickness; `unit` holds where none is typed.
+    ///
+    /// # Errors
+    /// [`LeafFault::Text`], [`LeafFault::NoThickness`], [`LeafFault::TooThick`].
+    pub fn read(text: &str, unit: Unit) -> Result<Self, LeafFault> {
+        Written::read(text, unit, Bounds::widest(Dimension::Length))?.try_into()
+    }
+
+    /// As marked, exactly.
+    #[must_use]
+    pub fn thickness(&self) -> Amount {
+        self.0.amount()
+    }
+
+    /// The unit it is marked in.
+    #[must_use]
+    pub fn unit(&self) -> Unit {
+        self.0.unit()
+    }
+}
+
+impl TryFrom<Written> for Leaf {
+    type Error = LeafFault;
+
+    fn try_from(written: Written) -> Result<Self, LeafFault> {
+        let amount = written.amount();
+        if amount <= Amount::whole(0, Unit::Millimetre) {
+            return Err(LeafFault::NoThickness);
+        }
+        if amount > thickest() {
+            return Err(LeafFault::TooThick(amount, written.unit()));
+        }
+        Ok(Self(written))
+    }
+}
+
+impl From<Leaf> for Written {
+    fn from(leaf: Leaf) -> Self {
+        leaf.0
+    }
+}
+
+impl fmt::Display for Leaf {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.fmt(f)
+    }
+}
+
+/// One to three leaves put together, no thicker than 1.5 mm.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "Vec<Leaf>", into = "Vec<Leaf>")]
+pub struct Stack(Vec<Leaf>);
+
+impl Stack {
+    /// Puts leaves together.
+    ///
+    /// # Errors
+    /// [`LeafFault::NoLeaf`], [`LeafFault::TooMany`], [`LeafFault::Twice`], [`LeafFault::TooThick`].
+    pub fn of(leaves: Vec<Leaf>) -> Result<Self, LeafFault> {
+        let Some(first) = leaves.first() else { return Err(LeafFault::NoLeaf) };
+        if leaves.len() > MOST_LEAVES {
+            return Err(LeafFault::TooMany);
+        }
+        refuse_twins(&leaves)?;
+        let unit = first.unit();
+        let stack = Self(leaves);
+        let thickness = stack.thickness();
+        if thickness > thickest() {
+            return Err(LeafFault::TooThick(thickness, unit));
+        }
+        Ok(stack)
+    }
+
+    /// The leaves.
+    #[must_use]
+    pub fn leaves(&self) -> &[Leaf] {
+        &self.0
+    }
+
+    /// As marked, all leaves together, exactly.
+    #[must_use]
+    pub fn thickness(&self) -> Amount {
+        let zero = Amount::whole(0, Unit::Millimetre);
+        self.0.iter().fold(zero, |sum, leaf| sum.plus(leaf.thickness().above_zero()))
+    }
+}
+
+impl TryFrom<Vec<Leaf>> for Stack {
+    type Error = LeafFault;
+
+    fn try_from(leaves: Vec<Leaf>) -> Result<Self, LeafFault> {
+        Self::of(leaves)
+    }
+}
+
+impl From<Stack> for Vec<Leaf> {
+    fn from(stack: Stack) -> Self {
+        stack.0
+    }
+}
+
+impl fmt::Display for Stack {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (place, leaf) in self.0.iter().enumerate() {
+            let joint = if place == 0 { "" } else { " + " };
+            write!(f, "{joint}{leaf}")?;
+        }
+        Ok(())
+    }
+}
+
+/// The same thickness twice is the same piece of steel.
+pub(super) fn refuse_twins(leaves: &[Leaf]) -> Result<(), LeafFault> {
+    for (place, leaf) in leaves.iter().enumerate() {
+        if leaves[..place].iter().any(|other| other.thickness() == leaf.thickness()) {
+            return Err(LeafFault::Twice(leaf.to_string()));
+        }
+    }
+    Ok(())
+}

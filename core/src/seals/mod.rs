@@ -1,0 +1,49 @@
+//! Seals: where they lie, what leaves prove about their gaps, and how far they can be ground.
+//!
+//! - [`Place`]: names of every place on an engine's rotors.
+//! - [`Leaf`], [`Stack`], [`LeafSet`]: the feeler leaves on the bench.
+//! - [`Trial`], [`Bracket`], [`History`]: from "goes" and "does not go" to bounds of the gap.
+//! - [`next_leaf`]: the leaf that decides most about a limit.
+//! - [`advise`]: how much can be ground, and no stroke more.
+//! - [`hot_gap`]: the cold gap in the running engine.
+//! - [`assign`]: which seal goes where.
+//! - [`slot_report`]: what a book's entries say of each slot.
+//! - [`SetCheck`], [`match_by_weight`], [`match_by_height`]: sets measured in one go.
+
+mod assignment;
+mod bracket;
+mod caution;
+mod drawing;
+mod grinding;
+mod growth;
+mod history;
+mod leaf_set;
+mod leaves;
+mod materials;
+mod next_leaf;
+mod place;
+mod set;
+mod state;
+mod trial;
+mod usual_sets;
+mod written;
+
+pub use assignment::{AssignFault, Assignment, Empty, Placed, assign};
+pub use bracket::{Answer, Bracket, Proof, Standing, sentence};
+pub use caution::Step;
+pub use drawing::{Drawing, TooMuchInk};
+pub use grinding::{Advice, Rate, Refusal, Removal, Strokes, advise, removal};
+pub use growth::{
+    Band, Chain, ESTIMATE, GrowthFault, Piece, Temperatures, gap_at_reference, hot_gap, length_at,
+};
+pub use history::{Contradiction, History, Stage};
+pub use leaf_set::{LeafSet, usual_tolerance};
+pub use leaves::{Leaf, LeafFault, MOST_LEAVES, Stack, thickest};
+pub use materials::{Expansion, MATERIALS, Material, SOURCE_COLD, SOURCE_HOT};
+pub use next_leaf::{NextLeaf, Try, halving_leaf, next_leaf};
+pub use place::{Corner, Place, PlaceFault};
+pub use set::{Matched, SetCheck, SetFault, match_by_height, match_by_weight};
+pub use state::{SlotReport, SlotState, engine_report, leaf_set, slot_report, stages, trials};
+pub use trial::{Ground, GroundBy, Outcome, Trial, TrialFault};
+pub use usual_sets::{USUAL_SETS, UsualSet};
+pub use written::Written;

@@ -1,0 +1,203 @@
+//! What a book's entries say of each slot: its trials, its gap, and how far its seal has come.
+
+use super::{Answer, Bracket, Contradiction, Drawing, History, LeafSet, Stage, Trial};
+use crate::book::{Book, BuildId, EntryId, Fact, Slot, Subject};
+use crate::limits::{Call, Gauge, Row, Side, decide};
+
+/// How far a slot's seal has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum SlotState {
+    /// Nothing is known of the gap.
+    NotMeasured,
+    /// Too tight: to be ground.
+    ToGrind,
+    /// Something is known, but not whether it meets the limit.
+    Undecided,
+    /// Two trials can't both be right.
+    Disagree,
+    /// Proved inside the limit.
+    Fits,
+    /// Proved too wide.
+    TooWide,
+    /// In its slot for good.
+    Fitted,
+}
+
+impl SlotState {
+    /// Every state, in the order a seal goes through them.
+    pub const ALL: [Self; 7] = [
+        Self::NotMeasured,
+        Self::ToGrind,
+        Self::Undecided,
+        Self::Disagree,
+        Self::Fits,
+        Self::TooWide,
+        Self::Fitted,
+    ];
+
+    /// In words.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::NotMeasured => "not measured",
+            Self::ToGrind => "to be ground",
+            Self::Undecided => "can’t say yet",
+            Self::Disagree => "trials disagree",
+            Self::Fits => "fits",
+            Self::TooWide => "too wide",
+            Self::Fitted => "fitted",
+        }
+    }
+}
+
+/// A slot as the book has it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SlotReport<'book> {
+    /// Which slot.
+    pub slot: Slot,
+    /// How far its seal has come.
+    pub state: SlotState,
+    /// The trials of the seal now in hand, the oldest first, with the entries they stand in.
+    pub trials: Vec<(&'book EntryId, &'book Trial)>,
+    /// What they add up to.
+    pub history: Result<History, Contradiction>,
+    /// The builder's mark in words.
+    pub mark: Option<&'book str>,
+    /// The builder's mark as drawn.
+    pub drawing: Option<&'book Drawing>,
+}
+
+impl SlotReport<'_> {
+    /// The gap as it is now; open where nothing is known or trials disagree.
+    #[must_use]
+    pub fn bracket(&self) -> Bracket {
+        self.history.as_ref().map(History::now).unwrap_or_default()
+    }
+}
+
+/// What a build's entries say of a slot, against the gap's limit row.
+#[must_use]
+pub fn slot_report<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    slot: Slot,
+    row: &Row,
+) -> SlotReport<'book> {
+    let trials = trials(book, build, slot);
+    let history =
+        History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).collect::<Vec<_>>());
+    let drawing = match book.current(build, &Subject::Drawing(slot)).map(|entry| &entry.fact) {
+        Some(Fact::Drawing { drawing, .. }) => Some(drawing),
+        _ => None,
+    };
+    // The latest word counts: a fresh seal is neither fitted nor measured yet.
+    let last =
+        |subject: &Subject| book.current(build, subject).map(|entry| (entry.order, &entry.id));
+    let seal = last(&Subject::Seal(slot));
+    let figure = last(&Subject::Figure(row.id.clone(), slot.to_string()));
+    let is_fresh = trials.is_empty() && seal.is_some();
+    let state = if book.is_fitted(build, slot) && !(is_fresh && seal > last(&Subject::Fitted(slot)))
+    {
+        SlotState::Fitted
+    } else if figure > seal {
+        measured(book, build, slot, row)
+    } else if trials.is_empty() {
+        SlotState::NotMeasured
+    } else {
+        match &history {
+            Err(_) => SlotState::Disagree,
+            Ok(history) => match history.now().against(&row.limit).answer() {
+                Answer::Meets => SlotState::Fits,
+                Answer::TooTight => SlotState::ToGrind,
+                Answer::TooWide => SlotState::TooWide,
+                Answer::CannotSay => SlotState::Undecided,
+            },
+        }
+    };
+    SlotReport { slot, state, trials, history, mark: book.mark(build, slot), drawing }
+}
+
+/// The state by a gap typed straight from a gauge, later than any trial.
+fn measured(book: &Book, build: &BuildId, slot: Slot, row: &Row) -> SlotState {
+    let Some(figure) = book.figure(build, &row.id, &slot.to_string()) else {
+        return SlotState::NotMeasured;
+    };
+    let Ok(reading) = figure.reading() else { return SlotState::Undecided };
+    if reading.amount().dimension() != row.unit.dimension() {
+        return SlotState::Undecided;
+    }
+    match decide(&row.limit, &reading, &Gauge::usual(figure.gauge)).call {
+        Call::Meets => SlotState::Fits,
+        Call::DoesNotMeet(Side::Below) => SlotState::ToGrind,
+        Call::DoesNotMeet(Side::Above) => SlotState::TooWide,
+        Call::TooClose => SlotState::Undecided,
+    }
+}
+
+/// The trials of the seal now in hand: those since the last fresh seal, withdrawn ones left out.
+#[must_use]
+pub fn trials<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    slot: Slot,
+) -> Vec<(&'book EntryId, &'book Trial)> {
+    seals_of(book, build, slot).pop().unwrap_or_default()
+}
+
+/// The trials of each seal a slot has had, the one in hand last.
+fn seals_of<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    slot: Slot,
+) -> Vec<Vec<(&'book EntryId, &'book Trial)>> {
+    let mut seals = vec![Vec::new()];
+    for line in book.history(build, &Subject::Seal(slot)).filter(|line| !line.withdrawn) {
+        match &line.entry.fact {
+            Fact::FreshSeal { .. } => seals.push(Vec::new()),
+            Fact::Trial { seen, .. } => {
+                if let Some(seal) = seals.last_mut() {
+                    seal.push((&line.entry.id, seen));
+                }
+            }
+            _ => {}
+        }
+    }
+    seals
+}
+
+/// Every grinding of a build with the gaps before and after, over all slots and seals: what tells how fast the hand is.
+///
+/// A seal whose trials disagree tells nothing.
+#[must_use]
+pub fn stages(book: &Book, build: &BuildId, rotors: u8) -> Vec<Stage> {
+    Slot::of_engine(rotors)
+        .into_iter()
+        .flat_map(|slot| seals_of(book, build, slot))
+        .filter_map(|seal| {
+            History::of(&seal.into_iter().map(|(_, trial)| trial.clone()).collect::<Vec<_>>()).ok()
+        })
+        .flat_map(|history| history.stages())
+        .collect()
+}
+
+/// Every slot of a build, front to rear.
+#[must_use]
+pub fn engine_report<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    rotors: u8,
+    row: &Row,
+) -> Vec<SlotReport<'book>> {
+    Slot::of_engine(rotors).into_iter().map(|slot| slot_report(book, build, slot, row)).collect()
+}
+
+/// The leaf set in force: the last entered in any build, since leaves belong to the shop.
+#[must_use]
+pub fn leaf_set(book: &Book) -> Option<&LeafSet> {
+    book.entries().rev().filter(|entry| !book.is_withdrawn(&entry.id)).find_map(
+        |entry| match &entry.fact {
+            Fact::Leaves(set) => Some(set),
+            _ => None,
+        },
+    )
+}

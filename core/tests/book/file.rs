@@ -1,0 +1,110 @@
+//! How entries look in a file: this text is what older books hold, so it must go on being read.
+
+use super::{entry, figure, id, opened, slot};
+use pitleaf_core::book::{Entry, Fact};
+use pitleaf_core::limits::{BuildKind, Edge, GaugeKind, Input, Limit, Part, Row, Source};
+use pitleaf_core::quantity::Unit;
+
+fn sample() -> Vec<Entry> {
+    let own = Row {
+        id: "end-play".to_owned(),
+        part: Part::Assembly,
+        what: "End play".to_owned(),
+        how: String::new(),
+        gauge: GaugeKind::DialIndicator,
+        input: Input::Gap,
+        unit: Unit::Millimetre,
+        limit: Limit {
+            lower: Edge::read("0.04", Unit::Millimetre).ok(),
+            upper: Edge::read("0.07", Unit::Millimetre).ok(),
+            wear: Edge::read("0.09", Unit::Millimetre).ok(),
+        },
+        build: BuildKind::Any,
+        source: Source::Yours {
+            who: "J.".to_owned(),
+            when: "3 May".to_owned(),
+            from: "workshop manual, p. 14".to_owned(),
+        },
+        note: String::new(),
+        caution: String::new(),
+        words: String::new(),
+    };
+    let note = Fact::Note {
+        about: "front housing".to_owned(),
+        words: "“blue” by the plug".to_owned(),
+    };
+    vec![
+        opened(),
+        entry("e2", 2, figure("0,0025")),
+        entry("e3", 3, Fact::Mark { slot: slot("2R-AB"), mark: "two dots".to_owned() }),
+        entry("e4", 4, Fact::Fitted { slot: slot("2R-AB"), fitted: true }),
+        entry("e5", 5, note),
+        entry("e6", 6, Fact::Limit(Box::new(own))),
+        entry("e7", 7, Fact::Withdrawn { entry: id("e2") }),
+        entry("e8", 8, Fact::Restored { entry: id("e2") }),
+    ]
+}
+
+const FILE: &str = r#"[
+  {"format":1,"id":"kestrel","build":"kestrel","order":1,"at":1800000001000,
+   "fact":{"opened":{"name":"Kestrel","kind":"naturally-aspirated","rotors":2,"demo":true}}},
+  {"format":1,"id":"e2","build":"kestrel","order":2,"at":1800000002000,
+   "fact":{"figure":{"row":"side-seal-gap-na","place":"1F-AB","text":"0,0025","unit":"in","gauge":"feeler-leaf"}}},
+  {"format":1,"id":"e3","build":"kestrel","order":3,"at":1800000003000,
+   "fact":{"mark":{"slot":"2R-AB","mark":"two dots"}}},
+  {"format":1,"id":"e4","build":"kestrel","order":4,"at":1800000004000,
+   "fact":{"fitted":{"slot":"2R-AB","fitted":true}}},
+  {"format":1,"id":"e5","build":"kestrel","order":5,"at":1800000005000,
+   "fact":{"note":{"about":"front housing","words":"“blue” by the plug"}}},
+  {"format":1,"id":"e6","build":"kestrel","order":6,"at":1800000006000,
+   "fact":{"limit":{"id":"end-play","part":"assembly","what":"End play","how":"","gauge":"dial-indicator",
+    "input":"gap","unit":"mm","limit":{"lower":"0.04 mm","upper":"0.07 mm","wear":"0.09 mm"},"build":"any",
+    "source":{"yours":{"who":"J.","when":"3 May","from":"workshop manual, p. 14"}},
+    "note":"","caution":"","words":""}}},
+  {"format":1,"id":"e7","build":"kestrel","order":7,"at":1800000007000,
+   "fact":{"withdrawn":{"entry":"e2"}}},
+  {"format":1,"id":"e8","build":"kestrel","order":8,"at":1800000008000,
+   "fact":{"restored":{"entry":"e2"}}}
+]"#;
+
+#[test]
+fn entries_are_written_like_this() {
+    let written = serde_json::to_string(&sample()).unwrap();
+    let wanted: String = FILE.lines().map(str::trim_start).collect();
+    assert_eq!(
+        written, wanted,
+        "a change here leaves older books unread: raise the format instead"
+    );
+}
+
+#[test]
+fn and_read_back_the_same() {
+    assert_eq!(serde_json::from_str::<Vec<Entry>>(FILE).unwrap(), sample(), "the sample");
+}
+
+#[test]
+fn what_may_be_left_out_is_filled_in() {
+    let text = r#"{"format":1,"id":"n","build":"kestrel","order":2,"at":0,"fact":{"note":{"words":"dry"}}}"#;
+    let note = Fact::Note { about: String::new(), words: "dry".to_owned() };
+    assert_eq!(
+        serde_json::from_str::<Entry>(text).unwrap().fact,
+        note,
+        "about nothing in particular"
+    );
+}
+
+#[test]
+fn what_is_not_known_here_is_refused_and_not_guessed() {
+    for (fact, wanted) in [
+        (r#"{"blessed":{}}"#, "unknown variant `blessed`"),
+        (r#"{"mark":{"slot":"9F-AB","mark":""}}"#, "a slot that no rotor has"),
+        (
+            r#"{"figure":{"row":"r","text":"1","unit":"furlong","gauge":"other"}}"#,
+            "a unit that is not known here",
+        ),
+    ] {
+        let text = format!(r#"{{"format":1,"id":"x","build":"k","order":1,"at":0,"fact":{fact}}}"#);
+        let refused = serde_json::from_str::<Entry>(&text).unwrap_err().to_string();
+        assert!(refused.starts_with(wanted), "{fact}: {refused}");
+    }
+}

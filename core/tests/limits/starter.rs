@@ -1,0 +1,142 @@
+//! The starter sheet as a whole: enough of it, all over the engine, findable, and measurable.
+
+use pitleaf_core::limits::{BuildKind, Call, Gauge, Input, Part, Row, Sheet, Source, decide, find};
+use pitleaf_core::quantity::{Dimension, Reading, Unit};
+
+fn found<'sheet>(sheet: &'sheet Sheet, query: &str) -> Vec<&'sheet str> {
+    find(sheet.rows().iter(), query).into_iter().map(|row| row.id.as_str()).collect()
+}
+
+#[test]
+fn it_has_rows_for_every_part() {
+    let sheet = Sheet::starter();
+    assert!(sheet.rows().len() >= 50, "{} rows", sheet.rows().len());
+    for part in Part::ALL {
+        for build in [BuildKind::NaturallyAspirated, BuildKind::ForcedInduction] {
+            let count = sheet.of_part(part, build).count();
+            assert!(count >= 3, "{}, {}: {count} rows", part.name(), build.name());
+        }
+    }
+}
+
+#[test]
+fn every_row_says_how_and_how_sure() {
+    for row in Sheet::starter().rows() {
+        assert!(row.how.ends_with('.'), "{}: how it is measured is no sentence", row.id);
+        assert!(!row.words.is_empty(), "{} has no other words", row.id);
+        assert!(
+            matches!(row.source, Source::CommonPractice | Source::FromMemory),
+            "{} claims {}",
+            row.id,
+            row.source
+        );
+        if row.source == Source::CommonPractice {
+            assert!(!row.note.is_empty(), "{} is practice alone, and says nothing of it", row.id);
+        }
+    }
+}
+
+#[test]
+fn every_row_is_found_by_each_of_its_words_and_by_its_name() {
+    let sheet = Sheet::starter();
+    for row in sheet.rows() {
+        for word in row.words.split(' ') {
+            assert!(found(&sheet, word).contains(&row.id.as_str()), "{}: {word:?}", row.id);
+        }
+        let best = find(sheet.rows().iter(), &row.what)[0];
+        assert_eq!(best.what, row.what, "found by the name of {}", row.id);
+    }
+}
+
+#[test]
+fn the_trades_words_find_what_they_mean() {
+    let sheet = Sheet::starter();
+    for (query, wanted) in [
+        ("end float", "end-play"),
+        ("endplay", "end-play"),
+        ("end play", "end-play"),
+        ("warp", "side-housing-warp"),
+        ("warp rotor housing", "rotor-housing-warp"),
+        ("crank runout", "shaft-runout"),
+        ("e-shaft runout", "shaft-runout"),
+        ("eshaft runout", "shaft-runout"),
+        ("turbo side-seal gap", "side-seal-gap-fi"),
+        ("gap side NA", "side-seal-gap-na"),
+        ("backlash", "gear-backlash"),
+        ("chain", "oil-pump-chain-slack"),
+        ("comp spread", "compression-face-spread"),
+        ("stretch bolt", "tension-bolt-length-spread"),
+        ("chrome", "rotor-housing-track-wear"),
+        ("solid dowel", "dowel-clearance-solid"),
+        ("weight", "rotor-mass-spread"),
+    ] {
+        let found = found(&sheet, query);
+        assert!(found.iter().take(4).any(|id| *id == wanted), "{query:?} finds {found:?}");
+    }
+}
+
+#[test]
+fn every_edge_could_be_typed_as_a_reading() {
+    for row in Sheet::starter().rows() {
+        for edge in [&row.limit.lower, &row.limit.upper, &row.limit.wear].into_iter().flatten() {
+            let read = Reading::read(edge.text(), row.unit, row.bounds());
+            assert!(read.is_ok(), "{}: {} is refused: {}", row.id, edge.text(), read.unwrap_err());
+        }
+    }
+}
+
+#[test]
+fn a_spread_is_a_deviation_and_not_a_size() {
+    for row in Sheet::starter().rows() {
+        if row.id.ends_with("-spread") && row.unit.dimension() == Dimension::Length {
+            assert_eq!(row.input, Input::Deviation, "{}", row.id);
+        }
+    }
+}
+
+#[test]
+fn a_wear_limit_lies_outside_the_fresh_limits() {
+    for row in Sheet::starter().rows() {
+        let Some(wear) = &row.limit.wear else { continue };
+        assert!(!row.limit.holds(wear.amount()), "{}: a worn part would pass as fresh", row.id);
+    }
+}
+
+/// A finely read figure, as near as it gets to the middle of what the row allows.
+fn best_reading(row: &Row) -> Reading {
+    let limit = &row.limit;
+    let value = |unit: Unit| match (&limit.lower, &limit.upper) {
+        (Some(lower), Some(upper)) => {
+            f64::midpoint(lower.amount().value(unit), upper.amount().value(unit))
+        }
+        (Some(lower), None) => lower.amount().value(unit) * 1.1,
+        (None, Some(upper)) => upper.amount().value(unit) * 0.1,
+        (None, None) => panic!("{} has no edge", row.id),
+    };
+    let text = format!("{:.4}", value(row.unit));
+    Reading::read(&text, row.unit, row.bounds()).expect("the middle of a limit is in bounds")
+}
+
+#[test]
+fn the_gauge_each_row_names_is_fine_enough_for_it() {
+    for row in Sheet::starter().rows() {
+        let verdict = decide(&row.limit, &best_reading(row), &Gauge::usual(row.gauge));
+        assert!(
+            !verdict.gauge_too_coarse && verdict.call == Call::Meets,
+            "{}: no reading with a {} could prove it: {verdict:?}",
+            row.id,
+            row.gauge.name()
+        );
+    }
+}
+
+#[test]
+fn side_and_apex_gaps_are_tighter_without_boost() {
+    let sheet = Sheet::starter();
+    for gap in ["side-seal-gap", "apex-seal-gap"] {
+        let upper = |kind: &str| {
+            sheet.row(&format!("{gap}-{kind}")).unwrap().limit.upper.as_ref().unwrap().amount()
+        };
+        assert!(upper("na").minus(upper("fi")).is_negative(), "{gap}");
+    }
+}
