@@ -4,7 +4,7 @@ Run from the repository's root, after `pip install -r tests/reference/requiremen
 
     python3 tests/reference/port_areas.py
 
-Builds and asks `core/examples/port_areas.rs`. Ends with 1 if an area differs by more than 1e-6 of
+Builds and asks `core/examples/reference_port_areas.rs`. Ends with 1 if an area differs by more than 1e-6 of
 the port's, or an opening by more than 0.01 degrees.
 """
 
@@ -94,7 +94,7 @@ def main():
         if port.is_valid and inside > 0.1 * port.area:
             cases.append(case)
             ports.append(port)
-    command = ["cargo", "run", "--quiet", "-p", "pitleaf-core", "--example", "port_areas"]
+    command = ["cargo", "run", "--quiet", "-p", "pitleaf-core", "--example", "reference_port_areas"]
     asked = "\n".join(map(json.dumps, cases))
     answers = subprocess.run(command, input=asked, stdout=subprocess.PIPE, text=True, check=True)
     answers = [json.loads(line) for line in answers.stdout.splitlines()]

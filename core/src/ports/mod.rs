@@ -5,7 +5,7 @@
 //!
 //! - [`Outline`], [`Port`], [`PeripheralPort`]: a port's shape, put into an engine.
 //! - [`Sweep`], [`Opening`], [`PortFigures`], [`Overlap`], [`Timing`]: how it opens.
-//! - [`intrusions`], [`bridge`], [`longest_unsupported`]: what it runs into.
+//! - [`intrusions`], [`bridge()`], [`longest_unsupported`]: what it runs into.
 //! - [`Room`], [`Template`]: how far it may go, and a sheet to scribe it from.
 
 mod bore_arc;
