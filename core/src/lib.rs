@@ -9,12 +9,14 @@
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
 //! - [`faces`]: flatness, bores, stack and end play, as measured before stacking.
+//! - [`ports`]: when a port opens, what it runs into, how much room is left, and its template.
 
 pub mod book;
 mod letters;
 pub mod joints;
 pub mod faces;
 pub mod limits;
+pub mod ports;
 pub mod quantity;
 pub mod seals;
 pub mod trochoid;

@@ -30,6 +30,10 @@ impl Chamber {
     pub fn lead(self) -> Angle {
         Angle::new::<radian>(TAU * f64::from(self as u8))
     }
+
+    pub(crate) const fn index(self) -> usize {
+        self as usize
+    }
 }
 
 /// Areas and volumes of an engine's chambers, prepared for many shaft angles.

@@ -47,6 +47,20 @@ impl Flank {
         Angle::new::<radian>(self.at(self.end()).normal_angle)
     }
 
+    /// Points round the nose of the first apex seal, from one lean of its normal to another; none
+    /// where the offset leaves no nose.
+    pub(crate) fn nose(self, from: f64, to: f64) -> Vec<Point> {
+        const STEPS: u32 = 16;
+        if self.offset <= 0.0 {
+            return Vec::new();
+        }
+        let apex = Point { x: self.radius, y: 0.0 };
+        (0..=STEPS)
+            .map(|i| from + (to - from) * f64::from(i) / f64::from(STEPS))
+            .map(|lean| apex.along(Direction::of(lean), self.offset))
+            .collect()
+    }
+
     pub(crate) fn at(self, u: f64) -> FlankPlace {
         let Self { eccentricity: e, radius: r, offset } = self;
         let (s, c) = (1.5 * u).sin_cos();

@@ -62,12 +62,22 @@ impl Point {
         Self { x: self.x + way.x * distance, y: self.y + way.y * distance }
     }
 
+    pub(crate) const fn between(self, other: Self, share: f64) -> Self {
+        Self { x: self.x + (other.x - self.x) * share, y: self.y + (other.y - self.y) * share }
+    }
+
     pub(crate) const fn dot(self, other: Self) -> f64 {
         self.x * other.x + self.y * other.y
     }
 
     pub(crate) const fn cross(self, other: Self) -> f64 {
         self.x * other.y - self.y * other.x
+    }
+
+    /// The direction from the origin to here; none at the origin itself.
+    pub(crate) fn direction(self) -> Option<Direction> {
+        let norm = self.norm();
+        (norm > 0.0).then(|| Direction { x: self.x / norm, y: self.y / norm })
     }
 
     pub(crate) fn norm(self) -> f64 {

@@ -8,7 +8,7 @@ use uom::si::{
     length::millimeter,
 };
 
-use super::{Direction, Flank, Geometry, Point};
+use super::{Chamber, Direction, Flank, Geometry, Point};
 
 /// Where the rotor stands at one shaft angle: moved to `centre`, turned by `turn`.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -69,18 +69,43 @@ impl Geometry {
         Flank { offset: flank.offset - distance.get::<millimeter>(), ..flank }
     }
 
+    /// The outline of a chamber in the housing frame: along the bore from apex to apex, and back
+    /// along `flank`, which is the flank's edge or the line of the side seal; `count` points each
+    /// way.
+    #[must_use]
+    pub fn chamber_outline(
+        &self,
+        chamber: Chamber,
+        theta: Angle,
+        flank: Flank,
+        count: u32,
+    ) -> Vec<Point> {
+        let count = count.max(2);
+        let first = ((theta + chamber.lead()) / 3.0).get::<radian>();
+        let step = TAU / 3.0 / f64::from(count - 1);
+        let outer = (0..count).map(|i| self.bore().at(first + step * f64::from(i)));
+        let pose = RotorPose { turn: Angle::new::<radian>(first), ..self.pose(theta) };
+        let lean = flank.end_normal().get::<radian>();
+        let last = first + TAU / 3.0;
+        let second = Direction::of(TAU / 3.0);
+        let inner = flank
+            .nose(self.bore().lean_at(first), lean)
+            .into_iter()
+            .chain(flank.polyline(count))
+            .chain(
+                flank.nose(-lean, self.bore().lean_at(last)).into_iter().map(|p| p.turned(second)),
+            );
+        let inner: Vec<Point> = inner.map(|point| pose.place(point)).collect();
+        outer.chain(inner.into_iter().rev()).collect()
+    }
+
     /// The rotor's outline in its own frame, noses of the apex seals included: `per_flank` points
     /// on each flank, joined by arcs round the noses.
     #[must_use]
     pub fn rotor_outline(&self, per_flank: u32) -> Vec<Point> {
-        const PER_NOSE: u32 = 8;
         let flank = self.flank();
         let lean = flank.end_normal().get::<radian>();
-        let apex = Point { x: flank.radius, y: 0.0 };
-        let nose = (1..PER_NOSE).filter(|_| flank.offset > 0.0).map(|i| {
-            let share = f64::from(i) / f64::from(PER_NOSE);
-            apex.along(Direction::of(lean * (2.0 * share - 1.0)), flank.offset)
-        });
+        let nose = flank.nose(-lean, lean).into_iter();
         let third: Vec<Point> = nose.chain(flank.polyline(per_flank)).collect();
         [0.0, 1.0, 2.0]
             .map(|k| Direction::of(TAU * k / 3.0))

@@ -1,0 +1,179 @@
+//! What ports run into, by hand where the long axis makes it easy and by brute force elsewhere.
+//!
+//! The preset on the long axis, in mm: bore at 15 + 102 + 3 = 120, corner seals' centre at
+//! 15 + 97.5 = 112.5 and their track from 107 to 118, oil seal's sweep to 15 + 56 = 71, coolant land
+//! from 126.
+
+use pitleaf_core::{
+    ports::{Intrusion, Obstacle, Outline, bridge, intrusions, left_to_land, longest_unsupported},
+    trochoid::{Engine, Point},
+};
+use uom::si::{
+    angle::degree,
+    area::square_millimeter,
+    f64::{Angle, Length},
+    length::millimeter,
+};
+
+fn mm(length: f64) -> Length {
+    Length::new::<millimeter>(length)
+}
+
+fn outline(points: &[(f64, f64)]) -> Outline {
+    Outline::new(points.iter().map(|(x, y)| Point::from_millimetres(*x, *y))).expect("an outline")
+}
+
+#[track_caller]
+fn close(got: f64, wanted: f64, within: f64, what: &str) {
+    assert!((got - wanted).abs() <= within, "{what}: got {got}, wanted {wanted} ± {within}");
+}
+
+/// A triangle on the long axis whose corner lies at `tip`.
+fn triangle(tip: f64, base: f64) -> Outline {
+    outline(&[(base, -4.0), (tip, 0.0), (base, 4.0)])
+}
+
+fn found(outline: &Outline, margin: f64, obstacle: Obstacle) -> Option<Intrusion> {
+    intrusions(&Engine::preset(), outline, mm(margin))
+        .into_iter()
+        .find(|intrusion| intrusion.obstacle == obstacle)
+}
+
+#[track_caller]
+fn reaches(outline: &Outline, margin: f64, obstacle: Obstacle, depth: f64, x: f64) {
+    let intrusion = found(outline, margin, obstacle).expect("it runs into this");
+    close(intrusion.depth.get::<millimeter>(), depth, 1e-3, "depth, mm");
+    close(intrusion.place.millimetres().0, x, 0.05, "place, x in mm");
+    close(intrusion.place.millimetres().1, 0.0, 0.05, "place, y in mm");
+}
+
+#[test]
+fn a_port_between_the_tracks_runs_into_nothing() {
+    assert_eq!(intrusions(&Engine::preset(), &triangle(106.9, 80.0), mm(2.0)), [], "clear");
+}
+
+#[test]
+fn corner_seal_track() {
+    reaches(&triangle(110.0, 80.0), 2.0, Obstacle::CornerSealTrack, 3.0, 110.0);
+    let through = found(&triangle(119.0, 80.0), 2.0, Obstacle::CornerSealTrack).expect("through");
+    close(through.depth.get::<millimeter>(), 11.0, 1e-9, "no deeper than the track is wide, mm");
+}
+
+#[test]
+fn oil_seal_sweep() {
+    reaches(&triangle(68.0, 90.0), 2.0, Obstacle::OilSealSweep, 3.0, 68.0);
+    // Nearest to the shaft in the middle of an edge.
+    let edge = outline(&[(60.0, -40.0), (80.0, -40.0), (80.0, 40.0), (60.0, 40.0)]);
+    reaches(&edge, 2.0, Obstacle::OilSealSweep, 11.0, 60.0);
+}
+
+#[test]
+fn rotor_housing_and_coolant_land() {
+    let cut = triangle(125.0, 80.0);
+    reaches(&cut, 2.0, Obstacle::RotorHousing, 5.0, 125.0);
+    reaches(&cut, 2.0, Obstacle::CoolantLand, 1.0, 125.0);
+    assert_eq!(found(&cut, 0.5, Obstacle::CoolantLand), None, "a smaller margin is kept");
+    close(left_to_land(&Engine::preset(), &cut).get::<millimeter>(), 1.0, 1e-3, "left, mm");
+    let through = left_to_land(&Engine::preset(), &triangle(127.5, 80.0));
+    close(through.get::<millimeter>(), -1.5, 1e-3, "into the land, mm");
+}
+
+/// The areas by counting squares of 0.1 mm, with the distance to a curve taken to a polygon.
+#[test]
+fn areas_by_counting() {
+    let engine = Engine::preset();
+    let cut = outline(&[(66.0, -3.0), (124.0, -6.0), (126.0, 2.0), (68.0, 5.0)]);
+    let path: Vec<_> =
+        engine.corner_seal_path().polyline(3000).iter().map(|p| p.millimetres()).collect();
+    let bore = Outline::new(engine.geometry().bore().polyline(1200)).expect("a bore");
+    let land = engine.coolant_land().beside(mm(-2.0));
+    let land = Outline::new(land.polyline(1200)).expect("a land");
+    let near = |x: f64, y: f64| {
+        path.iter().any(|(u, v)| (u - x).abs() < 5.5 && (u - x).hypot(v - y) < 5.5)
+    };
+    let side = 0.1;
+    let mut counts = [0_u32; 4];
+    for i in 0..620 {
+        for j in 0..120 {
+            let (x, y) = (65.5 + side * f64::from(i), -6.5 + side * f64::from(j));
+            let point = Point::from_millimetres(x, y);
+            if cut.contains(point) {
+                let hits =
+                    [near(x, y), x.hypot(y) < 71.0, !land.contains(point), !bore.contains(point)];
+                for (count, hit) in counts.iter_mut().zip(hits) {
+                    *count += u32::from(hit);
+                }
+            }
+        }
+    }
+    let order = [
+        Obstacle::CornerSealTrack,
+        Obstacle::OilSealSweep,
+        Obstacle::CoolantLand,
+        Obstacle::RotorHousing,
+    ];
+    for (obstacle, count) in order.into_iter().zip(counts) {
+        let got = found(&cut, 2.0, obstacle).expect("all four").area.get::<square_millimeter>();
+        close(got, f64::from(count) * side * side, 0.35, &format!("{obstacle:?}, mm²"));
+    }
+}
+
+#[test]
+fn bridge_between_two_ports() {
+    let one = outline(&[(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)]);
+    let beside = outline(&[(14.0, 2.0), (20.0, 2.0), (20.0, 8.0)]);
+    let narrow = bridge(&one, &beside);
+    close(narrow.width.get::<millimeter>(), 4.0, 1e-12, "width, mm");
+    assert_eq!(narrow.from.millimetres(), (10.0, 2.0), "on the first");
+    assert_eq!(narrow.to.millimetres(), (14.0, 2.0), "on the second");
+    let corner = outline(&[(13.0, 14.0), (20.0, 14.0), (20.0, 20.0)]);
+    close(bridge(&one, &corner).width.get::<millimeter>(), 5.0, 1e-12, "3-4-5 corner, mm");
+    let across = outline(&[(8.0, 2.0), (20.0, 2.0), (20.0, 8.0)]);
+    close(bridge(&one, &across).width.get::<millimeter>(), 0.0, 0.0, "crossing, mm");
+    let within = outline(&[(4.0, 4.0), (6.0, 4.0), (5.0, 6.0)]);
+    close(bridge(&one, &within).width.get::<millimeter>(), 0.0, 0.0, "within, mm");
+    close(bridge(&within, &one).width.get::<millimeter>(), 0.0, 0.0, "around, mm");
+}
+
+/// The longest run over a slot, by walking a dense side seal at every degree: between the tracks, and
+/// on the corner seals' path, where the seal ends at its corner seal.
+#[test]
+fn longest_unsupported_side_seal_by_brute_force() {
+    let engine = Engine::preset();
+    let between = outline(&[(50.0, 45.0), (76.0, 37.0), (81.0, 58.0), (58.0, 62.0)]);
+    let in_track = outline(&[(108.0, -9.0), (118.0, -9.0), (118.0, 9.0), (108.0, 9.0)]);
+    for slot in [between, in_track] {
+        let got =
+            longest_unsupported(&engine, std::slice::from_ref(&slot)).expect("it passes over");
+        let longest = walked(&engine, &slot);
+        close(got.length.get::<millimeter>(), longest, 0.2, "longest run, mm");
+        assert!(got.length.get::<millimeter>() > 3.0, "a run worth finding");
+        let (from, to) = (got.from.distance(got.to), got.length);
+        assert!(from <= to && from > to * 0.98, "its ends are as far apart as it is long");
+    }
+    let nowhere = outline(&[(0.0, 0.0), (2.0, 0.0), (0.0, 2.0)]);
+    assert_eq!(longest_unsupported(&engine, &[nowhere]), None, "no seal passes the shaft");
+}
+
+fn walked(engine: &Engine, slot: &Outline) -> f64 {
+    let line = engine.side_seal_line().polyline(1500);
+    let seals = engine.seals();
+    let mut longest = 0.0;
+    for degrees in 0..1080 {
+        let theta = Angle::new::<degree>(f64::from(degrees));
+        let pose = engine.geometry().pose(theta);
+        let corners = engine.geometry().towards_apexes(theta, seals.corner_distance);
+        let mut run = 0.0;
+        for pair in line.windows(2) {
+            let place = pose.place(pair[0]);
+            let held = corners.iter().any(|corner| corner.distance(place) < seals.corner_radius);
+            if slot.contains(place) && !held {
+                run += pair[0].distance(pair[1]).get::<millimeter>();
+                longest = f64::max(longest, run);
+            } else {
+                run = 0.0;
+            }
+        }
+    }
+    longest
+}
