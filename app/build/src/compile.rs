@@ -103,28 +103,29 @@ fn library(sysroot: &Path) -> Option<Library> {
     }
 }
 
-/// Flags that keep this machine's paths and whatever a phone has no use for out of what it downloads.
+/// Flags that keep out of the download whatever a phone has no use for.
 fn flags(workspace: &Workspace, library: &Library) -> Vec<String> {
-    let home = std::env::var_os("HOME").map(PathBuf::from).unwrap_or_default();
-    let cargo_home =
-        std::env::var_os("CARGO_HOME").map_or_else(|| home.join(".cargo"), PathBuf::from);
-    let mut flags: Vec<String> = [(cargo_home, "/cargo"), (workspace.at(""), "/pitleaf/")]
-        .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()))
-        .into();
-    if *library == Library::FromSource {
-        // A panic ends the page at once, without words: the start script says so in a sentence.
-        // `{:?}` prints nothing in the app, so no sentence may rest on it.
-        flags.extend(
-            [
-                "-Zunstable-options",
-                "-Cpanic=immediate-abort",
-                "-Zlocation-detail=none",
-                "-Zfmt-debug=none",
-            ]
-            .map(str::to_owned),
-        );
+    match library {
+        // A panic ends the page at once, without words or places: the start script says so in a
+        // sentence. `{:?}` prints nothing in the app, so no sentence may rest on it.
+        Library::FromSource => [
+            "-Zunstable-options",
+            "-Cpanic=immediate-abort",
+            "-Zlocation-detail=none",
+            "-Zfmt-debug=none",
+        ]
+        .map(str::to_owned)
+        .into(),
+        // A panic's place names a file: not by this machine's path.
+        Library::Ready => {
+            let home = std::env::var_os("HOME").map(PathBuf::from).unwrap_or_default();
+            let cargo_home =
+                std::env::var_os("CARGO_HOME").map_or_else(|| home.join(".cargo"), PathBuf::from);
+            [(cargo_home, "/cargo"), (workspace.at(""), "/pitleaf/")]
+                .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()))
+                .into()
+        }
     }
-    flags
 }
 
 #[cfg(test)]
