@@ -1,5 +1,9 @@
 //! The place in the app, as the part of the address behind `#`.
 
+mod ports;
+
+pub use ports::PortsPlace;
+
 use pitleaf_core::book::{EntryId, Face, Slot};
 use pitleaf_core::limits::Part;
 
@@ -29,6 +33,8 @@ pub enum Route {
     Seals(u8, Face),
     /// One slot.
     Slot(Slot),
+    /// A port screen.
+    Ports(PortsPlace),
     /// The build's entries.
     Book,
     /// One entry and all its subject ever was.
@@ -60,6 +66,7 @@ impl Route {
                 Self::Seals(slot.rotor(), slot.face())
             }
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
+            ["ports", ref place @ ..] => Self::Ports(PortsPlace::read(place)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
             ["settings"] => Self::Settings,
@@ -80,6 +87,7 @@ impl Route {
             Self::Convert => "#/convert".to_owned(),
             Self::Seals(rotor, face) => format!("#/seals/{rotor}{}", face.letter()),
             Self::Slot(slot) => format!("#/slot/{slot}"),
+            Self::Ports(place) => format!("#/ports{}", place.hash()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
             Self::Settings => "#/settings".to_owned(),
@@ -97,6 +105,7 @@ impl Route {
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Entry(_) => Self::Book,
+            Self::Ports(place) => place.plate().map_or(Self::Bench, Self::Ports),
             _ => Self::Bench,
         }
     }
@@ -120,6 +129,7 @@ fn part_named(word: &str) -> Option<Part> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use pitleaf_core::ports::{PortName, SideHousing};
 
     #[test]
     fn every_route_reads_back() {
@@ -139,6 +149,22 @@ mod tests {
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));
+        routes.extend([PortsPlace::Engine, PortsPlace::Volume].map(Route::Ports));
+        for housing in SideHousing::ALL {
+            routes.extend(
+                [
+                    PortsPlace::Plate(housing),
+                    PortsPlace::Face(housing),
+                    PortsPlace::Figures(housing),
+                    PortsPlace::Template(housing),
+                ]
+                .map(Route::Ports),
+            );
+            for port in PortName::all(housing) {
+                routes.push(Route::Ports(PortsPlace::Outline(port)));
+                routes.push(Route::Ports(PortsPlace::Room(port)));
+            }
+        }
         for route in routes {
             assert_eq!(Route::read(&route.hash()), route, "{}", route.hash());
         }
@@ -155,6 +181,9 @@ mod tests {
             "#/check/<b>",
             "#/limits/sandwich",
             "#/check/a/b/c",
+            "#/ports/side",
+            "#/ports/front/outline/intake-3-cut",
+            "#/ports/front/sandwich",
         ] {
             assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
         }

@@ -2,12 +2,16 @@
 
 use super::entry_line::entry_line;
 use crate::dom::{El, button, el, link, text};
-use crate::route::Route;
+use crate::route::{PortsPlace, Route};
 use crate::state::{App, Keeping, app};
 use crate::widget::{frame, search};
 use leptos::prelude::*;
 use pitleaf_core::book::{Face, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
+use pitleaf_core::ports::SideHousing;
+
+/// The benches beyond limits and seals.
+const WORK: &[(&str, Route)] = &[("Ports", Route::Ports(PortsPlace::Plate(SideHousing::Front)))];
 
 /// The bench.
 pub fn screen() -> Vec<El> {
@@ -75,6 +79,9 @@ fn resting(app: App) -> Vec<El> {
             .with(link("plate-link", &Route::Limits.hash()).text("All limits"))
             .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text("Seal slots")),
     );
+    shown.push(text("h2", "", "Work"));
+    let work = WORK.iter().map(|(name, to)| link("plate-link", &to.hash()).text(name));
+    shown.push(el("div").class("pair").with_all(work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()

@@ -9,6 +9,7 @@ mod entry_line;
 mod limits;
 mod open;
 mod own_limit;
+mod ports;
 mod seals;
 mod settings;
 mod slot;
@@ -28,6 +29,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Convert => convert::screen(),
         Route::Seals(rotor, face) => seals::screen(rotor, face),
         Route::Slot(slot) => slot::screen(slot),
+        Route::Ports(place) => ports::screen(place),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
         Route::Settings => settings::screen(),

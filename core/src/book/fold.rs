@@ -2,6 +2,7 @@
 
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
 use crate::limits::{BuildKind, Row, Sheet};
+use crate::ports::{PortName, SideHousing};
 use std::collections::{BTreeMap, HashMap};
 
 /// An entry's place in the book: its order, then its id where two phones wrote at once.
@@ -23,6 +24,14 @@ pub enum Subject {
     Leaves,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
+    /// The engine's measures.
+    Engine,
+    /// How a side housing is looked at.
+    PortFace(SideHousing),
+    /// A port's outline.
+    Outline(PortName),
+    /// The holes a side housing's template is laid on by.
+    Datums(SideHousing),
     /// A limit of the builder's own.
     Limit(String),
 }
@@ -38,6 +47,10 @@ impl Fact {
             Self::Trial { slot, .. } | Self::FreshSeal { slot } => Some(Subject::Seal(*slot)),
             Self::Leaves(_) => Some(Subject::Leaves),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
+            Self::Engine(_) => Some(Subject::Engine),
+            Self::PortFace(face) => Some(Subject::PortFace(face.view.housing)),
+            Self::Outline(outline) => Some(Subject::Outline(outline.port)),
+            Self::Datums(datums) => Some(Subject::Datums(datums.housing)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Opened { .. }
             | Self::Note { .. }

@@ -7,6 +7,7 @@ pub mod demo;
 mod entry;
 pub mod file;
 mod fold;
+mod plates;
 mod slot;
 mod words;
 pub mod written;
