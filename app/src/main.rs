@@ -14,7 +14,6 @@ mod widget;
 
 use dom::{El, el, follow};
 use leptos::prelude::*;
-use route::Route;
 use settings::Light;
 use state::App;
 
