@@ -31,6 +31,8 @@ pub enum Route {
     Slot(Slot),
     /// The build's entries.
     Book,
+    /// What a chosen file would bring.
+    TakeIn,
     /// One entry and all its subject ever was.
     Entry(EntryId),
     /// Settings.
@@ -62,6 +64,7 @@ impl Route {
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
             _ => return None,
         })
@@ -82,6 +85,7 @@ impl Route {
             Self::Slot(slot) => format!("#/slot/{slot}"),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
     }
@@ -96,7 +100,7 @@ impl Route {
             Self::Part(_) => Self::Limits,
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
-            Self::Entry(_) => Self::Book,
+            Self::Entry(_) | Self::TakeIn => Self::Book,
             _ => Self::Bench,
         }
     }
@@ -136,6 +140,7 @@ mod tests {
             Route::Slot(slot),
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::TakeIn,
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));

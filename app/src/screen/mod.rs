@@ -12,6 +12,7 @@ mod own_limit;
 mod seals;
 mod settings;
 mod slot;
+mod take_in;
 
 use crate::dom::El;
 use crate::route::Route;
@@ -30,6 +31,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Slot(slot) => slot::screen(slot),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
+        Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),
     }
 }
