@@ -10,6 +10,7 @@ mod screen;
 mod settings;
 mod state;
 mod store;
+mod update;
 mod widget;
 
 use dom::{El, el, follow};
@@ -33,9 +34,10 @@ fn main() {
 fn shell() -> El {
     let app = App::new();
     provide_context(app);
+    provide_context(update::Version::watch());
     app.open_book();
     let listener = window_event_listener(leptos::ev::hashchange, move |_| {
-        app.arrive(&window().location().hash().unwrap_or_default());
+        app.arrive();
     });
     on_cleanup(move || listener.remove());
     follow(move || {

@@ -6,6 +6,7 @@ use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
+use crate::update::version;
 use crate::widget::{frame, search};
 use leptos::prelude::*;
 use pitleaf_core::book::{Book, Face, carry, demo};
@@ -87,6 +88,9 @@ fn resting(app: App) -> Vec<El> {
         shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
     }
     shown.extend(reminder(app));
+    if version().is_on_device.get() {
+        shown.push(text("p", "foot", "Everything is on this phone: works without network now."));
+    }
     shown.push(text(
         "p",
         "foot",
