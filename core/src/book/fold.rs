@@ -1,6 +1,8 @@
 //! The fold: entries in any order, any number of times → the same book.
 
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
+use crate::faces::report::SpacerChoice;
+use crate::faces::{ReadingSet, Survey};
 use crate::limits::{BuildKind, Row, Sheet};
 use std::collections::{BTreeMap, HashMap};
 
@@ -21,6 +23,10 @@ pub enum Subject {
     Seal(Slot),
     /// The feeler leaves on the bench.
     Leaves,
+    /// A survey of a piece.
+    Readings(Survey, String),
+    /// The spacer chosen for the end play.
+    Spacer,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
     /// A limit of the builder's own.
@@ -37,6 +43,8 @@ impl Fact {
             Self::Drawing { slot, .. } => Some(Subject::Drawing(*slot)),
             Self::Trial { slot, .. } | Self::FreshSeal { slot } => Some(Subject::Seal(*slot)),
             Self::Leaves(_) => Some(Subject::Leaves),
+            Self::Readings(set) => Some(Subject::Readings(set.of, set.piece.clone())),
+            Self::Spacer(_) => Some(Subject::Spacer),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Opened { .. }
@@ -219,6 +227,36 @@ impl Book {
             self.current(build, &Subject::Fitted(slot)).map(|entry| &entry.fact),
             Some(Fact::Fitted { fitted: true, .. })
         )
+    }
+
+    /// The readings in force of a survey on a piece. Spacers at hand belong to the shop: the latest of any
+    /// build holds.
+    #[must_use]
+    pub fn readings(&self, build: &BuildId, of: Survey, piece: &str) -> Option<&ReadingSet> {
+        if of == Survey::Spacers {
+            return self
+                .entries
+                .values()
+                .rev()
+                .filter(|entry| !self.is_withdrawn(&entry.id))
+                .find_map(|entry| match &entry.fact {
+                    Fact::Readings(set) if set.of == of => Some(set),
+                    _ => None,
+                });
+        }
+        match &self.current(build, &Subject::Readings(of, piece.to_owned()))?.fact {
+            Fact::Readings(set) => Some(set),
+            _ => None,
+        }
+    }
+
+    /// The spacer chosen for the end play.
+    #[must_use]
+    pub fn spacer(&self, build: &BuildId) -> Option<&SpacerChoice> {
+        match &self.current(build, &Subject::Spacer)?.fact {
+            Fact::Spacer(choice) => Some(choice),
+            _ => None,
+        }
     }
 
     /// The limit rows of the builder's own in force, over all builds: a sheet belongs to the shop.
