@@ -159,6 +159,12 @@ impl App {
         said: String,
         then: impl FnOnce() + 'static,
     ) {
+        // Boxed, so that one future serves every screen: each of its own came to two kilobytes.
+        let then: Box<dyn FnOnce()> = Box::new(then);
+        self.write_boxed(build, facts, said, then);
+    }
+
+    fn write_boxed(self, build: BuildId, facts: Vec<Fact>, said: String, then: Box<dyn FnOnce()>) {
         let order = self.book.with_untracked(Book::next_order);
         let entries = (order..)
             .zip(facts)

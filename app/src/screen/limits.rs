@@ -57,9 +57,11 @@ pub fn part_screen(part: Part) -> Vec<El> {
         let rows = app
             .sheet
             .with(|sheet| list("rows", part.name(), sheet.of_part(part, kind).map(row_link)));
-        let by_place = MEASURED_BY_PLACE
-            .contains(&part)
-            .then(|| link("plate-link", &Route::Faces.hash()).text("Measure place by place"));
+        let by_place = MEASURED_BY_PLACE.contains(&part).then(|| {
+            el("div")
+                .class("pair")
+                .with(link("plate-link", &Route::Faces.hash()).text("Measure place by place"))
+        });
         by_place.into_iter().chain([rows]).collect()
     });
     frame(

@@ -8,7 +8,6 @@ use super::input::{UNCERTAINTY, millimetres, mm, of_mm, taken};
 use super::uncertainty::{Doubt, Measured};
 use crate::limits::{Edge, Limit, Verdict};
 use crate::quantity::{Amount, Bounds, Rounding, Span, Unit};
-use serde::{Deserialize, Serialize};
 use std::fmt;
 use uom::si::f64::Length;
 
@@ -16,8 +15,7 @@ const END_PLAY: Bounds = millimetres("The end play", 0, 25);
 const FITTED: Bounds = millimetres("The spacer fitted", 0, 1_000);
 
 /// What a thicker spacer does to the end play.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Sense {
     /// It gives more.
     #[default]

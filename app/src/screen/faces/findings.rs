@@ -10,7 +10,7 @@ use pitleaf_core::faces::{ReadingSet, Sense, Survey};
 use pitleaf_core::quantity::usual_leaves;
 
 /// Calls `report` with the sheet, the build and its readings.
-pub fn with_bench<T>(app: App, sense: Option<Sense>, report: impl FnOnce(&Bench<'_>) -> T) -> T {
+pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T) -> T {
     let build = app.build();
     let rotors = super::rotors(app);
     app.book.with(|book| {
@@ -19,13 +19,12 @@ pub fn with_bench<T>(app: App, sense: Option<Sense>, report: impl FnOnce(&Bench<
                 book.readings(build.as_ref()?, of, piece).cloned()
             };
             let chosen = build.as_ref().and_then(|build| book.spacer(build)).cloned();
-            let before = chosen.as_ref().map(|choice| choice.sense).unwrap_or_default();
             report(&Bench {
                 sheet,
                 kind: app.kind(),
                 rotors,
                 leaves: usual_leaves(),
-                sense: sense.unwrap_or(before),
+                sense: if less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore },
                 chosen,
                 set: &set,
             })
@@ -46,9 +45,14 @@ pub fn findings(app: App, findings: &[Finding]) -> Vec<El> {
         words = words.with(text("span", "dim", &finding.says));
         if let Some(offer) = finding.offer.clone() {
             let said = format!("{} chosen", offer.spacer);
-            words = words.with(button("button", "Fit this one", move || {
+            let chosen = app
+                .build()
+                .is_some_and(|build| app.book.with(|book| book.spacer(&build) == Some(&offer)));
+            let face = if chosen { "Chosen ✓" } else { "Fit this one" };
+            let choose = button("button", face, move || {
                 app.write(vec![Fact::Spacer(offer.clone())], said.clone(), || {});
-            }));
+            });
+            words = words.with(choose.attr("aria-pressed", if chosen { "true" } else { "false" }));
         }
         let mark = finding.call.map(|call| call_mark(Some(call)));
         el("li").class("finding").with_all(mark).with(words)

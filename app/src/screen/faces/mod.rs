@@ -73,7 +73,7 @@ pub fn stack_screen() -> Vec<El> {
     let page = el("main").class("page").live(move || {
         let unit = app.settings.with(|settings| settings.unit(Dimension::Length));
         let unit = unit.unwrap_or(Unit::Millimetre);
-        findings(app, &with_bench(app, None, |bench| report::stack(bench, unit)))
+        findings(app, &with_bench(app, false, |bench| report::stack(bench, unit)))
     });
     frame(|| "The stack as measured".to_owned(), move || name(app), true, page)
 }

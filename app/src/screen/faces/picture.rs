@@ -101,11 +101,11 @@ pub fn where_to_read(work: &Work) -> El {
 /// The picture over the findings; none for surveys without a map.
 pub fn result_picture(work: &Work) -> Vec<El> {
     let unit = work.unit.get();
-    work.taken.with(|taken| match (work.survey, taken) {
+    match (work.survey, &work.taken()) {
         (Survey::Flatness, Ok(taken)) => face(work, taken, unit),
         (Survey::RunoutEight | Survey::RunoutTwelve, Ok(taken)) => vec![shaft(work, taken)],
         _ => Vec::new(),
-    })
+    }
 }
 
 /// A hatch for a band: over zero it leans one way, under zero the other, and the farther the denser.

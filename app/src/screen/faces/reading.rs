@@ -91,14 +91,11 @@ fn now(work: &Work) -> String {
 pub fn slips(work: &Work) -> El {
     let work = work.clone();
     el("div").attr("role", "status").live(move || {
-        let ask = |taken: &pitleaf_core::faces::Taken| {
-            let slips = taken.slips();
-            slips
-                .into_iter()
-                .map(|(at, slip)| question(&work, at, &slip.to_string(), taken.meant(at, &slip)))
-                .collect()
-        };
-        work.taken.with(|taken| taken.as_ref().map(ask).unwrap_or_default())
+        let Ok(taken) = work.taken() else { return Vec::new() };
+        let slips = taken.slips().into_iter();
+        slips
+            .map(|(at, slip)| question(&work, at, &slip.to_string(), taken.meant(at, &slip)))
+            .collect()
     })
 }
 

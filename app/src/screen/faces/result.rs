@@ -8,23 +8,24 @@ use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
 use crate::widget::switch;
 use leptos::prelude::*;
-use pitleaf_core::faces::report::{report, sense_words};
-use pitleaf_core::faces::{Sense, Survey};
+use pitleaf_core::faces::Survey;
+use pitleaf_core::faces::report::report;
 
 /// The view without keys.
 pub fn result_view(work: &Work) -> El {
     let (pictured, found) = (work.clone(), work.clone());
     let report = move || {
-        let (set, sense) = (found.set.get(), found.sense.get());
-        match with_bench(found.app, sense, |bench| report(&set, bench)) {
+        let set = found.set();
+        match with_bench(found.app, found.less.get(), |bench| report(&set, bench)) {
             Ok(all) => findings(found.app, &all),
             Err(fault) => vec![text("p", "refusal", &fault.to_string()).attr("role", "alert")],
         }
     };
     let (down, back) = (work.clone(), work.clone());
-    let (set, taken, touched) = (work.set, work.taken, work.touched);
+    let (state, touched) = (work.clone(), work.touched);
     let nothing = move || {
-        !touched.get() || taken.with(Result::is_err) || set.with(|set| set.readings.is_empty())
+        let set = state.set();
+        !state.touched.get() || set.read().is_err() || set.readings.is_empty()
     };
     let actions = el("div")
         .class("pair survey-actions")
@@ -60,16 +61,13 @@ pub fn result_view(work: &Work) -> El {
 
 /// Which way a spacer works, where that matters.
 fn sense(work: &Work) -> Option<El> {
-    let work = work.clone();
+    let less = work.less;
     matches!(work.survey, Survey::EndPlay | Survey::Spacers).then(|| {
-        let (app, sense) = (work.app, work.sense);
-        let choices = [Sense::ThickerGivesMore, Sense::ThickerGivesLess]
-            .map(|sense| (sense, sense_words(sense)));
         switch(
             "What a thicker spacer does",
-            &choices,
-            move |choice| with_bench(app, sense.get(), |bench| bench.sense == choice),
-            move |choice| sense.set(Some(choice)),
+            &[(false, "thicker gives more"), (true, "thicker gives less")],
+            move |choice| less.get() == choice,
+            move |choice| less.set(choice),
         )
     })
 }

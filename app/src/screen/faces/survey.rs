@@ -9,9 +9,8 @@ use crate::state::{App, app};
 use crate::widget::frame;
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
-use pitleaf_core::faces::{Place, ReadingSet, Sense, SetFault, Survey, Taken, piece_words};
+use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
 use pitleaf_core::quantity::{Dimension, Unit};
-use send_wrapper::SendWrapper;
 use std::rc::Rc;
 
 /// What a survey's two views share. Texts stand in the order of the places.
@@ -25,12 +24,11 @@ pub struct Work {
     pub typed: RwSignal<String>,
     pub at: RwSignal<usize>,
     pub unit: RwSignal<Unit>,
-    pub sense: RwSignal<Option<Sense>>,
+    /// A thicker spacer gives less.
+    pub less: RwSignal<bool>,
     /// Changed since it was last written down.
     pub touched: RwSignal<bool>,
     pub showing: RwSignal<bool>,
-    pub set: Memo<ReadingSet>,
-    pub taken: Memo<Result<Taken, SetFault>>,
 }
 
 /// A survey's screen.
@@ -64,24 +62,17 @@ impl Work {
         kept.resize(places.len(), String::new());
         let touched = RwSignal::new(draft.is_some());
         let texts = RwSignal::new(kept);
-        let of: SendWrapper<Rc<str>> = SendWrapper::new(piece.into());
-        let piece: Rc<str> = piece.into();
-        let set = Memo::new(move |_| {
-            texts.with(|texts| ReadingSet::typed(survey, &of, unit.get(), texts))
-        });
         let work = Self {
             app,
             survey,
-            piece,
+            piece: piece.into(),
             texts,
             typed: RwSignal::default(),
             at: RwSignal::new(0),
             unit,
-            sense: RwSignal::default(),
+            less: RwSignal::new(false),
             touched,
             showing: RwSignal::new(false),
-            set,
-            taken: Memo::new(move |_| set.with(ReadingSet::read)),
             places,
         };
         work.fill_from_book();
@@ -102,6 +93,12 @@ impl Work {
                 work.texts.set(set.texts());
                 let at = work.at.get_untracked();
                 work.typed.set(work.text(at));
+                let chosen = work.app.build().and_then(|build| {
+                    work.app
+                        .book
+                        .with(|book| book.spacer(&build).map(|choice| choice.thicker_gives_less))
+                });
+                work.less.set(chosen.unwrap_or_default());
                 work.showing.set(true);
             }
         });
@@ -127,6 +124,17 @@ impl Work {
             let typed = work.typed.get();
             work.put(work.at.get_untracked(), typed);
         });
+    }
+
+    /// The readings as they stand.
+    pub fn set(&self) -> ReadingSet {
+        let unit = self.unit.get();
+        self.texts.with(|texts| ReadingSet::typed(self.survey, &self.piece, unit, texts))
+    }
+
+    /// The readings, read.
+    pub fn taken(&self) -> Result<Taken, SetFault> {
+        self.set().read()
     }
 
     /// The text at a place.
@@ -169,8 +177,8 @@ impl Work {
 
     /// Writes all readings down as one entry.
     pub fn write(&self) {
-        let set = self.set.get_untracked();
-        if self.taken.with_untracked(Result::is_err) || set.readings.is_empty() {
+        let set = untrack(|| self.set());
+        if set.read().is_err() || set.readings.is_empty() {
             return;
         }
         let said = format!("{}, {}", set.about(), set.count_words());

@@ -95,7 +95,7 @@ fn own(survey: Survey, taken: &Taken, main: bool, bench: &Bench<'_>) -> Vec<Find
     };
     let end = |at: usize| {
         let name = taken.name(at);
-        name.rsplit_once(", ").map_or(name, |(end, _)| end).to_owned()
+        name.rsplit_once(',').map_or(name, |(end, _)| end).to_owned()
     };
     let mut findings = vec![
         Finding::measured(what, size, unit).against(size, bench.row(row), unit).saying(&format!(

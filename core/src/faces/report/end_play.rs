@@ -24,9 +24,9 @@ pub struct SpacerChoice {
     pub predicted: Written,
     /// Its standard uncertainty.
     pub uncertainty: Written,
-    /// What a thicker spacer does in this engine.
-    #[serde(default)]
-    pub sense: Sense,
+    /// A thicker spacer gives less in this engine.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub thicker_gives_less: bool,
 }
 
 impl SpacerChoice {
@@ -44,8 +44,14 @@ impl SpacerChoice {
             spacer: spacer.to_owned(),
             predicted: written(predicted.value)?,
             uncertainty: written(predicted.uncertainty)?,
-            sense,
+            thicker_gives_less: sense == Sense::ThickerGivesLess,
         })
+    }
+
+    /// What a thicker spacer was taken to do.
+    #[must_use]
+    pub fn sense(&self) -> Sense {
+        if self.thicker_gives_less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore }
     }
 
     fn measured(&self) -> Option<Measured> {
@@ -53,15 +59,6 @@ impl SpacerChoice {
             value: self.predicted.amount().length()?,
             uncertainty: self.uncertainty.amount().length()?,
         })
-    }
-}
-
-/// What a thicker spacer does, as a choice on the screen.
-#[must_use]
-pub fn sense_words(sense: Sense) -> &'static str {
-    match sense {
-        Sense::ThickerGivesMore => "thicker gives more",
-        Sense::ThickerGivesLess => "thicker gives less",
     }
 }
 
@@ -115,7 +112,9 @@ pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Fi
             let mut finding = Finding::measured(&spacer.mark, &choice.predicted, unit)
                 .saying(&format!("Predicted, with {}.", figure(spacer.thickness.value, unit)));
             finding.call = Some(choice.verdict.call);
-            finding.offer = SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense);
+            if !matches!(choice.verdict.call, Call::DoesNotMeet(_)) {
+                finding.offer = SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense);
+            }
             finding
         })),
         Err(_) if at_hand.is_empty() => {

@@ -127,7 +127,8 @@ fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
     if let Ok(steps) = steps_across(&pairs, &taken.doubt) {
         let row = bench.row("side-housing-step-side-seal");
         let deepest = steps.deepest();
-        let where_to = taken.name(hours[steps.worst]).trim_end_matches(", land");
+        let name = taken.name(hours[steps.worst]);
+        let where_to = name.split_once(',').map_or(name, |(hour, _)| hour);
         findings.push(
             Finding::measured("Step worn by the side seals", &deepest, unit)
                 .against(&deepest, row, unit)
@@ -165,7 +166,7 @@ pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>)
     let rotor = piece.starts_with("rotor");
     let row = bench.row(if rotor { "rotor-housing-warp" } else { "side-housing-warp" });
     let worst = taken.name(lines[found.worst].0);
-    let worst = worst.rsplit_once(", ").map_or(worst, |(line, _)| line);
+    let worst = worst.rsplit_once(',').map_or(worst, |(line, _)| line);
     let says = format!(
         "Deepest known {worst}. Proved, with leaf and straightedge off by up to {}: {}. A bracket for the lines tried, not the flatness of the face.",
         both_span(doubt, taken.unit),

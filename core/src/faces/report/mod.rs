@@ -8,7 +8,7 @@ mod lapping;
 mod shaft;
 mod width;
 
-pub use end_play::{SpacerChoice, sense_words};
+pub use end_play::SpacerChoice;
 pub use face::{Levelled, levelled};
 pub use finding::{Finding, figure};
 pub use shaft::{Direction, direction};

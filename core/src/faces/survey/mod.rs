@@ -10,11 +10,10 @@ pub use set::{PlacedReading, ReadingSet, SetFault, Taken};
 use crate::limits::GaugeKind;
 use crate::quantity::{Bounds, Unit};
 use rows::{ROWS, Row};
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// What is read, all places of it in one entry of the book.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Survey {
     /// A face by dial indicator, spot by spot.
     Flatness,
@@ -205,16 +204,26 @@ impl Survey {
     }
 }
 
-/// A piece's name as it is said: "intermediate 1, rear".
+impl Serialize for Survey {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.word())
+    }
+}
+
+impl<'de> Deserialize<'de> for Survey {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let word = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
+        Self::named(&word).ok_or_else(|| de::Error::custom("a survey that is not known here"))
+    }
+}
+
+/// A piece's name as it is said: "intermediate 1, rear face".
 #[must_use]
 pub fn piece_words(piece: &str) -> String {
-    match piece
-        .strip_suffix("-front")
-        .map(|name| (name, "front face"))
-        .or_else(|| piece.strip_suffix("-rear").map(|name| (name, "rear face")))
-    {
-        Some(("main", face)) => format!("main {}", face.trim_end_matches(" face")),
-        Some((name, face)) => format!("{}, {face}", name.replace('-', " ")),
-        None => piece.replace('-', " "),
+    match piece.rsplit_once('-') {
+        Some((name, end @ ("front" | "rear"))) if name != "main" => {
+            format!("{}, {end} face", name.replace('-', " "))
+        }
+        _ => piece.replace('-', " "),
     }
 }

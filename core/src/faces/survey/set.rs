@@ -98,7 +98,9 @@ impl ReadingSet {
             let reading = (!text.is_empty()).then(|| read(&text)).transpose();
             readings.push(reading.map_err(|fault| SetFault { place: place.name.clone(), fault })?);
         }
-        let read: Vec<Reading> = readings.iter().flatten().cloned().collect();
+        // A bare 0 is where the gauge was set: it says nothing of the last digit.
+        let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
+        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().collect();
         let doubt = Doubt::of(&read, &Gauge::usual(self.gauge));
         Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
     }
