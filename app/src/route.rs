@@ -38,6 +38,8 @@ pub enum Route {
     Stack,
     /// The build's entries.
     Book,
+    /// What a chosen file would bring.
+    TakeIn,
     /// One entry and all its subject ever was.
     Entry(EntryId),
     /// Settings.
@@ -73,6 +75,7 @@ impl Route {
             ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
             _ => return None,
         })
@@ -97,6 +100,7 @@ impl Route {
             Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
     }
@@ -112,7 +116,7 @@ impl Route {
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Survey(..) | Self::Stack => Self::Faces,
-            Self::Entry(_) => Self::Book,
+            Self::Entry(_) | Self::TakeIn => Self::Book,
             _ => Self::Bench,
         }
     }
@@ -156,6 +160,7 @@ mod tests {
             Route::Stack,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::TakeIn,
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));

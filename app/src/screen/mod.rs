@@ -13,6 +13,7 @@ mod own_limit;
 mod seals;
 mod settings;
 mod slot;
+mod take_in;
 
 use crate::dom::El;
 use crate::route::Route;
@@ -34,6 +35,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Stack => faces::stack_screen(),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
+        Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),
     }
 }

@@ -68,7 +68,9 @@ pub fn nav() -> El {
         place("Seals", &Route::Seals(1, Face::Front), |route| {
             matches!(route, Route::Seals(..) | Route::Slot(_))
         }),
-        place("Book", &Route::Book, |route| matches!(route, Route::Book | Route::Entry(_))),
+        place("Book", &Route::Book, |route| {
+            matches!(route, Route::Book | Route::Entry(_) | Route::TakeIn)
+        }),
     ])
 }
 

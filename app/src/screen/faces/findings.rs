@@ -8,6 +8,7 @@ use pitleaf_core::book::Fact;
 use pitleaf_core::faces::report::{Bench, Finding};
 use pitleaf_core::faces::{ReadingSet, Sense, Survey};
 use pitleaf_core::quantity::usual_leaves;
+use pitleaf_core::seals::{Leaf, leaf_set};
 
 /// Calls `report` with the sheet, the build and its readings.
 pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T) -> T {
@@ -23,7 +24,9 @@ pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T)
                 sheet,
                 kind: app.kind(),
                 rotors,
-                leaves: usual_leaves(),
+                leaves: leaf_set(book).map_or_else(usual_leaves, |set| {
+                    set.leaves().iter().map(Leaf::thickness).collect()
+                }),
                 sense: if less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore },
                 chosen,
                 set: &set,
