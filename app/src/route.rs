@@ -1,6 +1,7 @@
 //! The place in the app, as the part of the address behind `#`.
 
 use pitleaf_core::book::{EntryId, Face, Slot};
+use pitleaf_core::faces::Survey;
 use pitleaf_core::limits::Part;
 
 /// A screen, with what it is about.
@@ -29,6 +30,12 @@ pub enum Route {
     Seals(u8, Face),
     /// One slot.
     Slot(Slot),
+    /// What is measured before stacking.
+    Faces,
+    /// A survey of a piece; empty where there is only one.
+    Survey(Survey, String),
+    /// The stack as measured.
+    Stack,
     /// The build's entries.
     Book,
     /// The builder's gauges.
@@ -64,6 +71,10 @@ impl Route {
                 Self::Seals(slot.rotor(), slot.face())
             }
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
+            ["faces"] => Self::Faces,
+            ["faces", "stack"] => Self::Stack,
+            ["faces", survey] => Self::Survey(Survey::named(survey)?, String::new()),
+            ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
             ["gauges"] => Self::Gauges,
@@ -86,6 +97,10 @@ impl Route {
             Self::Convert => "#/convert".to_owned(),
             Self::Seals(rotor, face) => format!("#/seals/{rotor}{}", face.letter()),
             Self::Slot(slot) => format!("#/slot/{slot}"),
+            Self::Faces => "#/faces".to_owned(),
+            Self::Stack => "#/faces/stack".to_owned(),
+            Self::Survey(survey, piece) if piece.is_empty() => format!("#/faces/{}", survey.word()),
+            Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
             Self::Gauges => "#/gauges".to_owned(),
@@ -105,6 +120,7 @@ impl Route {
             Self::Gauges => Self::Settings,
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
+            Self::Survey(..) | Self::Stack => Self::Faces,
             Self::Entry(_) | Self::TakeIn => Self::Book,
             _ => Self::Bench,
         }
@@ -143,6 +159,10 @@ mod tests {
             Route::Convert,
             Route::Seals(2, Face::Rear),
             Route::Slot(slot),
+            Route::Faces,
+            Route::Survey(Survey::Flatness, "intermediate-1-rear".into()),
+            Route::Survey(Survey::EndPlay, String::new()),
+            Route::Stack,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
             Route::Gauges,

@@ -13,6 +13,9 @@ use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
 use wasm_bindgen_futures::spawn_local;
 
+/// The work of a rebuild, each with its way in.
+const WORK: &[(&str, Route)] = &[("Faces and fits", Route::Faces)];
+
 /// The bench.
 pub fn screen() -> Vec<El> {
     let app = app();
@@ -79,6 +82,9 @@ fn resting(app: App) -> Vec<El> {
             .with(link("plate-link", &Route::Limits.hash()).text("All limits"))
             .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text("Seal slots")),
     );
+    shown.push(text("h2", "", "Work"));
+    let work = WORK.iter().map(|(name, route)| link("plate-link", &route.hash()).text(name));
+    shown.push(el("div").class("pair").with_all(work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()

@@ -5,7 +5,9 @@ use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::Route;
 use crate::state::{App, app};
-use crate::widget::{Shown, figure_input, frame, keypad, rule_picture, unit_keys, verdict_card};
+use crate::widget::{
+    Shown, figure_input, frame, how_picture, keypad, rule_picture, unit_keys, verdict_card,
+};
 use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::limits::{
@@ -217,6 +219,7 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
         lines.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));
     }
     lines.push(text("p", "how", &row.how));
+    lines.push(how_picture(row.picture()));
     if !row.note.is_empty() {
         lines.push(text("p", "how", &row.note));
     }

@@ -6,6 +6,7 @@ mod check;
 mod convert;
 mod entry;
 mod entry_line;
+mod faces;
 mod gauges;
 mod limits;
 mod open;
@@ -30,6 +31,9 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Convert => convert::screen(),
         Route::Seals(rotor, face) => seals::screen(rotor, face),
         Route::Slot(slot) => slot::screen(slot),
+        Route::Faces => faces::screen(),
+        Route::Survey(survey, piece) => faces::survey_screen(survey, &piece),
+        Route::Stack => faces::stack_screen(),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
         Route::Gauges => gauges::screen(),

@@ -2,6 +2,7 @@
 
 mod fields;
 mod frame;
+mod how_picture;
 mod keypad;
 mod mark;
 mod rule_picture;
@@ -10,6 +11,7 @@ mod verdict_card;
 
 pub use fields::{field, figure_input, search, switch};
 pub use frame::{frame, nav, notice_bar};
+pub use how_picture::how_picture;
 pub use keypad::{keypad, unit_keys};
 pub use mark::call_mark;
 pub use rule_picture::rule_picture;

@@ -1,6 +1,8 @@
 //! An entry: one small fact about a build, written once and never changed.
 
 use super::Slot;
+use crate::faces::ReadingSet;
+use crate::faces::report::SpacerChoice;
 use crate::limits::{BuildKind, Edge, GaugeKind, Row};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
 use crate::seals::{Drawing, LeafSet, Trial};
@@ -96,6 +98,10 @@ pub enum Fact {
         /// The greatest error its maker allows, either way.
         error: Edge,
     },
+    /// A part was read at several places: faces, widths, bores, runout, end play, spacers at hand.
+    Readings(ReadingSet),
+    /// A spacer was chosen for the end play.
+    Spacer(SpacerChoice),
     /// A note.
     Note {
         /// About which part or place; may be empty.

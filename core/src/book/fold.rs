@@ -1,6 +1,8 @@
 //! The fold: entries in any order, any number of times → the same book.
 
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
+use crate::faces::report::SpacerChoice;
+use crate::faces::{ReadingSet, Survey};
 use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
 use rustc_hash::FxHashMap;
 
@@ -17,6 +19,10 @@ pub enum Subject {
     Seal(Slot),
     /// The feeler leaves on the bench.
     Leaves,
+    /// A survey of a piece.
+    Readings(Survey, String),
+    /// The spacer chosen for the end play.
+    Spacer,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
     /// A limit of the builder's own.
@@ -37,6 +43,8 @@ impl Fact {
             Self::Drawing { slot, .. } => Some(Subject::Drawing(*slot)),
             Self::Trial { slot, .. } | Self::FreshSeal { slot } => Some(Subject::Seal(*slot)),
             Self::Leaves(_) => Some(Subject::Leaves),
+            Self::Readings(set) => Some(Subject::Readings(set.of, set.piece.clone())),
+            Self::Spacer(_) => Some(Subject::Spacer),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
@@ -54,6 +62,7 @@ impl Fact {
     #[must_use]
     pub fn is_of_the_shop(&self) -> bool {
         matches!(self, Self::Limit(_) | Self::Leaves(_) | Self::Gauge { .. })
+            || matches!(self, Self::Readings(set) if set.of == Survey::Spacers)
     }
 }
 
@@ -260,6 +269,31 @@ impl Book {
     pub fn is_fitted(&self, build: &BuildId, slot: Slot) -> bool {
         let last = self.current(build, &Subject::Fitted(slot));
         last.is_some_and(|entry| matches!(entry.fact, Fact::Fitted { fitted: true, .. }))
+    }
+
+    /// The readings in force of a survey on a piece. Spacers at hand belong to the shop: the latest of any
+    /// build holds.
+    #[must_use]
+    pub fn readings(&self, build: &BuildId, of: Survey, piece: &str) -> Option<&ReadingSet> {
+        if of == Survey::Spacers {
+            return self.of_the_shop().rev().find_map(|entry| match &entry.fact {
+                Fact::Readings(set) if set.of == of => Some(set),
+                _ => None,
+            });
+        }
+        match &self.current(build, &Subject::Readings(of, piece.to_owned()))?.fact {
+            Fact::Readings(set) => Some(set),
+            _ => None,
+        }
+    }
+
+    /// The spacer chosen for the end play.
+    #[must_use]
+    pub fn spacer(&self, build: &BuildId) -> Option<&SpacerChoice> {
+        match &self.current(build, &Subject::Spacer)?.fact {
+            Fact::Spacer(choice) => Some(choice),
+            _ => None,
+        }
     }
 
     /// What belongs to the shop and holds for every build, the latest last, withdrawn ones left out.

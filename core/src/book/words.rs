@@ -73,6 +73,10 @@ impl Entry {
             Fact::Leaves(set) => {
                 plain("Feeler leaves", format!("{}, {} leaves", set.name(), set.leaves().len()))
             }
+            Fact::Readings(set) => plain(&set.about(), set.count_words()),
+            Fact::Spacer(choice) => {
+                plain("Spacer chosen", format!("{}, predicted {}", choice.spacer, choice.predicted))
+            }
             Fact::Note { about, words } => {
                 plain(if about.is_empty() { "Note" } else { about }, words.clone())
             }
