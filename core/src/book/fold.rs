@@ -23,6 +23,14 @@ pub enum Subject {
     Leaves,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
+    /// The order a joint is tightened in.
+    TighteningOrder(String),
+    /// The passes of a joint.
+    Tightened(String),
+    /// Whether the upper dowels are solid.
+    Dowels,
+    /// The outside oil feed.
+    OilFeed,
     /// A limit of the builder's own.
     Limit(String),
 }
@@ -38,6 +46,10 @@ impl Fact {
             Self::Trial { slot, .. } | Self::FreshSeal { slot } => Some(Subject::Seal(*slot)),
             Self::Leaves(_) => Some(Subject::Leaves),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
+            Self::TighteningOrder { joint, .. } => Some(Subject::TighteningOrder(joint.clone())),
+            Self::Tightened { joint, .. } => Some(Subject::Tightened(joint.clone())),
+            Self::DowelsSolid { .. } => Some(Subject::Dowels),
+            Self::OilFeed { .. } => Some(Subject::OilFeed),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Opened { .. }
             | Self::Note { .. }
