@@ -1,5 +1,6 @@
 //! The place in the app, as the part of the address behind `#`.
 
+use crate::screen::Job;
 use pitleaf_core::book::{EntryId, Face, Slot};
 use pitleaf_core::limits::Part;
 
@@ -29,6 +30,8 @@ pub enum Route {
     Seals(u8, Face),
     /// One slot.
     Slot(Slot),
+    /// Joints: threads, clamp, fits, oil.
+    Joints(Job),
     /// The build's entries.
     Book,
     /// One entry and all its subject ever was.
@@ -60,6 +63,7 @@ impl Route {
                 Self::Seals(slot.rotor(), slot.face())
             }
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
+            ["joints", ref job @ ..] => Self::Joints(Job::read(job)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
             ["settings"] => Self::Settings,
@@ -80,6 +84,7 @@ impl Route {
             Self::Convert => "#/convert".to_owned(),
             Self::Seals(rotor, face) => format!("#/seals/{rotor}{}", face.letter()),
             Self::Slot(slot) => format!("#/slot/{slot}"),
+            Self::Joints(job) => format!("#/joints{}", job.path()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
             Self::Settings => "#/settings".to_owned(),
@@ -97,6 +102,7 @@ impl Route {
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Entry(_) => Self::Book,
+            Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
             _ => Self::Bench,
         }
     }
@@ -139,6 +145,9 @@ mod tests {
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));
+        routes.extend(Job::ALL.into_iter().map(Route::Joints));
+        routes.push(Route::Joints(Job::Thread("m10-1-25".to_owned())));
+        routes.push(Route::Joints(Job::Port(4)));
         for route in routes {
             assert_eq!(Route::read(&route.hash()), route, "{}", route.hash());
         }
@@ -155,6 +164,9 @@ mod tests {
             "#/check/<b>",
             "#/limits/sandwich",
             "#/check/a/b/c",
+            "#/joints/glue",
+            "#/joints/port/-4",
+            "#/joints/thread/<b>",
         ] {
             assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
         }

@@ -6,6 +6,7 @@ mod check;
 mod convert;
 mod entry;
 mod entry_line;
+mod joints;
 mod limits;
 mod open;
 mod own_limit;
@@ -15,6 +16,7 @@ mod slot;
 
 use crate::dom::El;
 use crate::route::Route;
+pub use joints::Job;
 
 /// The screen of a place.
 pub fn of(route: Route) -> Vec<El> {
@@ -28,6 +30,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Convert => convert::screen(),
         Route::Seals(rotor, face) => seals::screen(rotor, face),
         Route::Slot(slot) => slot::screen(slot),
+        Route::Joints(job) => joints::screen(&job),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
         Route::Settings => settings::screen(),

@@ -14,6 +14,8 @@ pub enum Refusal {
     OutOfBounds(&'static Plain),
     /// Two ends of a range the wrong way round.
     EndsSwapped,
+    /// No whole number, or more than this.
+    Count(u16),
     /// Neither bolt nor stud.
     NoFasteners,
     /// A hole as wide as the pin it runs through, or wider.
@@ -55,6 +57,7 @@ impl fmt::Display for Refusal {
             Self::EndsSwapped => {
                 f.write_str("The least comes first, then the greatest: 12…18. Swap them.")
             }
+            Self::Count(most) => write!(f, "A whole number is counted here, 0 to {most}."),
             Self::NoFasteners => f.write_str("No bolt and no stud counted. Give at least one."),
             Self::BoreTooWide => {
                 f.write_str("The hole through the pin must be smaller than the pin. Check both.")

@@ -54,3 +54,11 @@ pub fn plain(text: &str, bounds: &'static Plain) -> Result<Range<f64>, Refusal> 
     let (least, greatest) = ends(text);
     Range::new(bounds.read(least)?, bounds.read(greatest)?).ok_or(Refusal::EndsSwapped)
 }
+
+/// Reads a count.
+///
+/// # Errors
+/// [`Refusal::Count`] for anything but a whole number up to `most`.
+pub fn count(text: &str, most: u16) -> Result<u16, Refusal> {
+    text.trim().parse().ok().filter(|count| *count <= most).ok_or(Refusal::Count(most))
+}
