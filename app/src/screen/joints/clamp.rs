@@ -1,6 +1,6 @@
 //! One fastener: what a torque clamps, or which torque a clamp needs; its proof load and its stretch.
 
-use super::form::{Field, Form, Why, answer, fill_from, hand_over};
+use super::form::{Field, Form, Presets, Why, answer, fill_from, hand_over};
 use super::{Job, show};
 use crate::dom::{El, button, el, text};
 use crate::route::Route;
@@ -138,8 +138,6 @@ pub fn screen() -> Vec<El> {
         show::cautions(&[Caution::YieldingBolt]),
     )
 }
-
-type Presets = Vec<(String, Vec<(Field, String, Option<Unit>)>)>;
 
 fn lubrications(fields: Fields) -> Presets {
     nut_factors()

@@ -44,6 +44,9 @@ pub struct Field {
     units: &'static [Unit],
 }
 
+/// What fills fields in: a name, and the text and unit for each field.
+pub type Presets = Vec<(String, Vec<(Field, String, Option<Unit>)>)>;
+
 /// A text with its unit, as kept.
 type Kept = Vec<(String, String, Unit)>;
 
@@ -330,6 +333,7 @@ impl Field {
         });
         let none = text("option", "", "choose…").attr("value", "");
         let select = el("select")
+            .attr("aria-label", self.label)
             .with(none)
             .with_all(options)
             .on("change", move |event| self.typed.set(event_target_value(&event)));
@@ -337,12 +341,12 @@ impl Field {
     }
 }
 
-/// A choice that fills fields in: its name, and the text and unit for each field.
-pub fn fill_from(label: &str, presets: Vec<(String, Vec<(Field, String, Option<Unit>)>)>) -> El {
+/// A choice that fills fields in.
+pub fn fill_from(label: &str, presets: Presets) -> El {
     let options: Vec<El> =
         presets.iter().map(|(name, _)| text("option", "", name).attr("value", name)).collect();
     let none = text("option", "", "choose, or type below").attr("value", "");
-    let select = el("select").with(none).with_all(options).on("change", move |event| {
+    let select = el("select").attr("aria-label", label).with(none).with_all(options).on("change", move |event| {
         let wanted = event_target_value(&event);
         for (field, text, unit) in presets
             .iter()
