@@ -18,7 +18,11 @@ impl fmt::Display for Decimal {
         if scaled >= 1e18 {
             return write!(f, "{sign}inf");
         }
-        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "within 0 … 1e18")]
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "within 0 … 1e18"
+        )]
         let whole = scaled as u64;
         if places == 0 {
             return write!(f, "{sign}{whole}");

@@ -39,16 +39,32 @@ pub fn range<Q: Copy + PartialOrd>(
 ) -> String {
     let ends = (amount(range.least()), amount(range.greatest()));
     let (Some(least), Some(greatest)) = ends else { return "–".to_owned() };
-    let places = places(least.value(unit).abs().max(greatest.value(unit).abs()));
-    let figure = |amount: Amount| amount.show(unit, places, Rounding::Nearest);
+    let (least, greatest) = (least.value(unit), greatest.value(unit));
+    let figure = figures(least.abs().max(greatest.abs()), unit);
     format!("{} {}", joined(&figure(least), &figure(greatest)), unit.symbol())
+}
+
+/// How a figure is shown beside one of this size: [`FIGURES`] figures of the size, in tens or hundreds
+/// where it has more before the point.
+fn figures(size: f64, unit: Unit) -> impl Fn(f64) -> String {
+    let places = places(size);
+    let mut step = 1.0;
+    while size / step >= 1000.0 && size.is_finite() {
+        step *= 10.0;
+    }
+    move |value| {
+        Amount::nearest((value / step).round_ties_even() * step, unit)
+            .filter(|_| step > 1.0)
+            .or_else(|| Amount::nearest(value, unit))
+            .map_or_else(|| "–".to_owned(), |amount| amount.show(unit, places, Rounding::Nearest))
+    }
 }
 
 /// A range of plain numbers, to three figures of the greater.
 #[must_use]
 pub fn plain_range(range: Range<f64>) -> String {
-    let places = places(range.least().abs().max(range.greatest().abs()));
-    joined(&plain(range.least(), places), &plain(range.greatest(), places))
+    let figure = figures(range.least().abs().max(range.greatest().abs()), Unit::Metre);
+    joined(&figure(range.least()), &figure(range.greatest()))
 }
 
 /// A range of shares in whole percent.

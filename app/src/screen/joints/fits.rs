@@ -168,18 +168,18 @@ fn fit(fields: Fields) -> Result<Vec<El>, Why> {
     };
     let fit = Fit::of(hole, shaft);
     let (metric, inch) = (fit.words(Unit::Millimetre, 4), fit.words(Unit::Thou, 2));
-    let mut made = vec![
-        show::key(&capital(fit.kind()), &about),
-        drawn(hole, shaft, nominal),
-        show::table(
-            "Fit",
-            [
-                show::row("Fit", metric.clone(), inch.clone()),
-                sizes_row("Hole", hole),
-                sizes_row("Pin or shaft", shaft),
-            ],
-        ),
-    ];
+    let mut made = vec![show::key(&capital(fit.kind()), &about)];
+    if hole.least() != hole.greatest() {
+        made.push(drawn(hole, shaft, nominal));
+    }
+    made.push(show::table(
+        "Fit",
+        [
+            show::row("Fit", metric.clone(), inch.clone()),
+            sizes_row("Hole", hole),
+            sizes_row("Pin or shaft", shaft),
+        ],
+    ));
     if nominal.is_some() {
         made.push(show::source(
             "ISO 286-1:2010. Inch sizes are rounded inward: they admit nothing the class rejects.",

@@ -288,6 +288,7 @@ impl Field {
         let input = el("input")
             .attrs(&[("type", "text"), ("inputmode", keyboard), ("autocomplete", "off")])
             .attr("aria-describedby", &id)
+            .class(if matches!(self.kind, Kind::Words) { "" } else { "figures" })
             .attr_live("aria-invalid", move || self.fault().map(|_| "true".to_owned()))
             .bound(self.typed);
         let mut row = el("div")
@@ -346,20 +347,23 @@ pub fn fill_from(label: &str, presets: Presets) -> El {
     let options: Vec<El> =
         presets.iter().map(|(name, _)| text("option", "", name).attr("value", name)).collect();
     let none = text("option", "", "choose, or type below").attr("value", "");
-    let select = el("select").attr("aria-label", label).with(none).with_all(options).on("change", move |event| {
-        let wanted = event_target_value(&event);
-        for (field, text, unit) in presets
-            .iter()
-            .find(|(name, _)| *name == wanted)
-            .into_iter()
-            .flat_map(|(_, fields)| fields)
-        {
-            field.typed.set(text.clone());
-            if let Some(unit) = unit {
-                field.unit.set(*unit);
+    let select = el("select").attr("aria-label", label).with(none).with_all(options).on(
+        "change",
+        move |event| {
+            let wanted = event_target_value(&event);
+            for (field, text, unit) in presets
+                .iter()
+                .find(|(name, _)| *name == wanted)
+                .into_iter()
+                .flat_map(|(_, fields)| fields)
+            {
+                field.typed.set(text.clone());
+                if let Some(unit) = unit {
+                    field.unit.set(*unit);
+                }
             }
-        }
-    });
+        },
+    );
     el("label").class("joint-choice").with(text("span", "", label)).with(select)
 }
 

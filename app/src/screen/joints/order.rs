@@ -192,7 +192,11 @@ fn drawn(order: &Order, path: &[u16]) -> El {
                     .text(&place.to_string()),
             );
     }
-    picture
+    el("figure").class("bolts").with(picture).with(text(
+        "figcaption",
+        "how",
+        "The number on a bolt is its turn. Bolts are counted clockwise from the top.",
+    ))
 }
 
 fn start_over(app: App, fields: Fields) -> El {

@@ -13,7 +13,11 @@ use pitleaf_core::joints::threads::{
 };
 use pitleaf_core::joints::{Caution, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
+use uom::si::area::square_millimeter;
 use uom::si::ratio::ratio;
+
+/// Shares of a full thread that a tap still cuts and that still hold. Common practice, no source.
+const USEFUL: std::ops::RangeInclusive<f64> = 0.5..=0.9;
 
 /// How a thread is addressed: the letters and digits of its name.
 fn slug(thread: Thread) -> String {
@@ -94,6 +98,9 @@ fn tap_drills(thread: Thread) -> Vec<(String, String, String)> {
         .chain(others.filter(|drill| *drill != own))
         .filter_map(|drill| {
             let engagement = thread.engagement(drill.diameter()?.length()?).get::<ratio>();
+            if !USEFUL.contains(&engagement) {
+                return None;
+            }
             let (mm, inch) = both(drill.diameter()?, 2, 4);
             let share = format!("{} % of full thread", shown::plain(engagement * 100.0, 0));
             Some((drill.to_string(), share, format!("{mm}   {inch}")))
@@ -127,7 +134,8 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     .flatten()
     .collect();
     let (area, unit) = thread.printed_stress_area();
-    sizes.push(show::row("Stress area", format!("{area} {unit}"), String::new()));
+    let metric = shown::plain(thread.stress_area().get::<square_millimeter>(), 1);
+    sizes.push(show::row("Stress area", format!("{area} {unit}"), format!("{metric} mm²")));
     if let Some(count) = thread.threads_per_inch() {
         sizes.push(show::row("Per inch", count.to_string(), String::new()));
     }
