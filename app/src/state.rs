@@ -58,6 +58,8 @@ pub struct App {
     /// The line over the screen.
     pub notice: RwSignal<Option<Notice>>,
     database: StoredValue<Option<Database>, LocalStorage>,
+    /// The line over the screen is about what led to the next place.
+    stays: StoredValue<bool>,
 }
 
 /// The state of the app around this screen.
@@ -80,6 +82,7 @@ impl App {
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
             database: StoredValue::new_local(None),
+            stays: StoredValue::new(false),
         }
     }
 
@@ -279,12 +282,28 @@ impl App {
         }
     }
 
+    /// Goes on to a place after something was written; the line that says so comes along.
+    pub fn go_on(self, route: &Route) {
+        self.stays.set_value(*route != self.route.get_untracked());
+        self.go(route);
+    }
+
+    /// The address has changed: shows its place, and lets the line of the last one go.
+    pub fn arrive(self) {
+        let hash = window().location().hash().unwrap_or_default();
+        self.route.set(Route::read(&hash));
+        if !self.stays.get_value() {
+            self.notice.set(None);
+        }
+        self.stays.set_value(false);
+    }
+
     /// After a build was opened: to the check whose draft waits, or to the bench.
     fn back_to_draft(self) {
         let draft: Option<crate::draft::Draft> = keep::get(crate::draft::KEY);
         let route = draft
             .filter(|draft| !draft.text.is_empty())
             .map_or(Route::Bench, |draft| Route::read(&draft.hash));
-        self.go(&route);
+        self.go_on(&route);
     }
 }

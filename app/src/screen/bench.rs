@@ -5,6 +5,7 @@ use super::joints::{self, Job};
 use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
 use crate::state::{App, Keeping, app};
+use crate::update::version;
 use crate::widget::{frame, search};
 use leptos::prelude::*;
 use pitleaf_core::book::{Face, demo};
@@ -92,6 +93,9 @@ fn resting(app: App) -> Vec<El> {
         shown.push(text("h2", "", "Last written"));
         shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
         shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
+    }
+    if version().is_on_device.get() {
+        shown.push(text("p", "foot", "Everything is on this phone: works without network now."));
     }
     shown.push(text(
         "p",

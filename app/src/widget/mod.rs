@@ -5,6 +5,7 @@ mod frame;
 mod keypad;
 mod mark;
 mod rule_picture;
+mod update_line;
 mod verdict_card;
 
 pub use fields::{field, figure_input, search, switch};
@@ -12,4 +13,5 @@ pub use frame::{frame, nav, notice_bar};
 pub use keypad::{keypad, unit_keys};
 pub use mark::call_mark;
 pub use rule_picture::rule_picture;
+pub use update_line::update_line;
 pub use verdict_card::{Shown, verdict_card};
