@@ -172,25 +172,23 @@ fn drawn(order: &Order, path: &[u16]) -> El {
         d.push_str(&format!("{}{x} {y}", if d.is_empty() { "M" } else { "L" }));
     }
     picture = picture
-        .with(svg("circle").attrs(&[("r", "1000"), ("class", "ring")]))
+        .with(svg("path").attrs(&[("d", "M0-1000A1000 1000 0 1 1-.1-1000z"), ("class", "ring")]))
         .with(svg("path").attrs(&[("d", &d), ("class", "path")]));
-    // Many bolts need smaller rounds; below a dozen they are as large as a fingertip.
-    let radius = match order.bolts().len() {
+    let count = order.bolts().len();
+    // Many bolts need smaller rounds; above two dozen their numbers would stand in each other.
+    let radius = match count {
         ..=12 => "190",
-        13..=20 => "130",
-        _ => "60",
+        13..=24 => "125",
+        _ => "45",
     };
-    let class = if order.bolts().len() > 20 { "bolt many" } else { "bolt" };
     for (&bolt, place) in order.bolts().iter().zip(1_u16..) {
         let (x, y) = order.on_circle(bolt);
         let (x, y) = (x.to_string(), y.to_string());
-        picture = picture
-            .with(svg("circle").attrs(&[("class", class), ("cx", &x), ("cy", &y), ("r", radius)]))
-            .with(
-                svg("text")
-                    .attrs(&[("class", class), ("x", &x), ("y", &y)])
-                    .text(&place.to_string()),
-            );
+        picture = picture.with(svg("circle").attrs(&[("cx", &x), ("cy", &y), ("r", radius)]));
+        if count <= 24 {
+            let turn = svg("text").attrs(&[("x", &x), ("y", &y)]);
+            picture = picture.with(turn.text(&place.to_string()));
+        }
     }
     el("figure").class("bolts").with(picture).with(text(
         "figcaption",
