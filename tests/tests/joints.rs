@@ -14,7 +14,9 @@ fn solid_dowels_hold_the_build_until_the_feed_is_recorded() {
     phone.until_notice("Written upper dowels solid");
     let held = "Not to be signed off: the upper dowels are solid and shut the oil passage";
     phone.until_says(held);
+    // Both screens say it: wait for what the bench alone shows.
     phone.tap_screen("Bench");
+    phone.until_says("Check a limit");
     phone.until_says(held);
 
     // The line on the bench leads to where it is put right.
@@ -27,11 +29,13 @@ fn solid_dowels_hold_the_build_until_the_feed_is_recorded() {
     phone.until_notice("Written outside oil feed");
     phone.until_says("Solid upper dowels, and an outside feed to the front bearing is recorded.");
     phone.tap_screen("Bench");
+    phone.until_says("Check a limit");
     phone.until("the hold is gone from the bench", |phone| !phone.words().contains(held));
     phone.until_says("filter block to front cover, bore 6 mm");
 
     // Undone, the build is held again.
     phone.tap_screen("Book");
+    phone.until_says("entries in all");
     phone.tap(&link("filter block to front cover").starting());
     phone.tap(&button("Withdraw"));
     phone.tap_screen("Bench");
