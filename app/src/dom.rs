@@ -53,7 +53,10 @@ pub fn link(class: &str, hash: &str) -> El {
 
 /// A button that does `act`.
 pub fn button(class: &str, words: &str, act: impl Fn() + 'static) -> El {
-    el("button").attr("type", "button").class(class).text(words).on("click", move |_| act())
+    fn boxed(class: &str, words: &str, act: Box<dyn Fn()>) -> El {
+        el("button").attr("type", "button").class(class).text(words).on("click", move |_| act())
+    }
+    boxed(class, words, Box::new(act))
 }
 
 /// Runs `change` now, and again whenever a signal it reads changes, until the screen around it goes.
@@ -98,8 +101,10 @@ impl El {
         name: &'static str,
         value: impl Fn() -> Option<String> + 'static,
     ) -> Self {
-        let element = self.0.clone();
-        follow(move || set(&element, name, value().as_deref()));
+        fn boxed(element: Element, name: &'static str, value: Live<Option<String>>) {
+            follow(move || set(&element, name, value().as_deref()));
+        }
+        boxed(self.0.clone(), name, Box::new(value));
         self
     }
 
@@ -125,9 +130,12 @@ impl El {
     /// With a text that follows a signal, behind what is there.
     #[must_use]
     pub fn text_live(self, words: impl Fn() -> String + 'static) -> Self {
-        let node = document().create_text_node("");
-        add(&self.0, &node);
-        follow(move || node.set_data(&words()));
+        fn boxed(parent: &Element, words: Live<String>) {
+            let node = document().create_text_node("");
+            add(parent, &node);
+            follow(move || node.set_data(&words()));
+        }
+        boxed(&self.0, Box::new(words));
         self
     }
 

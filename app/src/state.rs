@@ -152,16 +152,10 @@ impl App {
             self.go(&Route::Open);
             return;
         };
-        self.write_for(build, facts, said, then);
+        self.write_for(build, facts, said, Box::new(then));
     }
 
-    fn write_for(
-        self,
-        build: BuildId,
-        facts: Vec<Fact>,
-        said: String,
-        then: impl FnOnce() + 'static,
-    ) {
+    fn write_for(self, build: BuildId, facts: Vec<Fact>, said: String, then: Box<dyn FnOnce()>) {
         let order = self.book.with_untracked(Book::next_order);
         let entries = (order..)
             .zip(facts)
@@ -191,11 +185,11 @@ impl App {
                 .map(|(order, fact)| self.entry(device::new_id(), id.clone(), order, fact)),
         );
         spawn_local(async move {
-            self.commit(entries, format!("{name} is open"), move || {
+            let then = Box::new(move || {
                 self.set(|settings| settings.build = Some(id.0.into()));
                 self.back_to_draft();
-            })
-            .await;
+            });
+            self.commit(entries, format!("{name} is open"), then).await;
         });
     }
 
@@ -206,12 +200,12 @@ impl App {
         });
         let count = fresh.len();
         spawn_local(async move {
-            self.commit(fresh, String::new(), move || {
+            let then = Box::new(move || {
                 self.notice.set(Some(Notice::Said(format!(
                     "{count} new entries taken in; the rest was known."
                 ))));
-            })
-            .await;
+            });
+            self.commit(fresh, String::new(), then).await;
         });
     }
 
@@ -219,7 +213,7 @@ impl App {
         Entry { format: FORMAT, id, build, order, at: device::now(), fact }
     }
 
-    async fn commit(self, entries: Vec<Entry>, said: String, then: impl FnOnce()) {
+    async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
         let records: Result<Vec<_>, _> = entries
             .iter()
             .map(|entry| written::record(entry).map(|record| (entry.id.0.to_string(), record)))
@@ -262,9 +256,8 @@ impl App {
             self.book.with_untracked(|book| book.entry(id).map(|entry| entry.build.clone()));
         let said = said.to_owned();
         if let Some(build) = build {
-            self.write_for(build, vec![fact], String::new(), move || {
-                self.notice.set(Some(Notice::Said(said)))
-            });
+            let then = Box::new(move || self.notice.set(Some(Notice::Said(said))));
+            self.write_for(build, vec![fact], String::new(), then);
         }
     }
 
