@@ -1,5 +1,6 @@
 //! The place in the app, as the part of the address behind `#`.
 
+use crate::screen::Job;
 use pitleaf_core::book::{EntryId, Face, Slot};
 use pitleaf_core::faces::Survey;
 use pitleaf_core::limits::Part;
@@ -36,6 +37,8 @@ pub enum Route {
     Survey(Survey, String),
     /// The stack as measured.
     Stack,
+    /// Joints: threads, clamp, fits, oil.
+    Joints(Job),
     /// The build's entries.
     Book,
     /// The builder's gauges.
@@ -75,6 +78,7 @@ impl Route {
             ["faces", "stack"] => Self::Stack,
             ["faces", survey] => Self::Survey(Survey::named(survey)?, String::new()),
             ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
+            ["joints", ref job @ ..] => Self::Joints(Job::read(job)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
             ["gauges"] => Self::Gauges,
@@ -101,6 +105,7 @@ impl Route {
             Self::Stack => "#/faces/stack".to_owned(),
             Self::Survey(survey, piece) if piece.is_empty() => format!("#/faces/{}", survey.word()),
             Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
+            Self::Joints(job) => format!("#/joints{}", job.path()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
             Self::Gauges => "#/gauges".to_owned(),
@@ -122,6 +127,7 @@ impl Route {
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Survey(..) | Self::Stack => Self::Faces,
             Self::Entry(_) | Self::TakeIn => Self::Book,
+            Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
             _ => Self::Bench,
         }
     }
@@ -170,6 +176,9 @@ mod tests {
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));
+        routes.extend(Job::ALL.into_iter().map(Route::Joints));
+        routes.push(Route::Joints(Job::Thread("m10-1-25".to_owned())));
+        routes.push(Route::Joints(Job::Port(4)));
         for route in routes {
             assert_eq!(Route::read(&route.hash()), route, "{}", route.hash());
         }
@@ -186,6 +195,9 @@ mod tests {
             "#/check/<b>",
             "#/limits/sandwich",
             "#/check/a/b/c",
+            "#/joints/glue",
+            "#/joints/port/-4",
+            "#/joints/thread/<b>",
         ] {
             assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
         }

@@ -1,6 +1,7 @@
 //! The bench: what is open, what was last touched, and finding anything by its trade word.
 
 use super::entry_line::entry_line;
+use super::joints::{self, Job};
 use crate::device;
 use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
@@ -13,8 +14,11 @@ use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
 use wasm_bindgen_futures::spawn_local;
 
-/// The work of a rebuild, each with its way in.
-const WORK: &[(&str, Route)] = &[("Faces and fits", Route::Faces)];
+/// Jobs beyond checking: their name, what they answer, the way there.
+const WORK: &[(&str, &str, Route)] = &[
+    ("Faces", "Flatness, bores, stack, end play", Route::Faces),
+    ("Joints", "Bolts, dowels, fits, oil", Route::Joints(Job::All)),
+];
 
 /// The bench.
 pub fn screen() -> Vec<El> {
@@ -35,7 +39,7 @@ pub fn screen() -> Vec<El> {
     };
     let page = el("main")
         .class("page")
-        .live(move || lasting(app))
+        .live(move || lasting(app).into_iter().chain(joints::held(app)).collect())
         .with(search("Find a limit by any word", "Find: warp, e-shaft, end float…", query))
         .live(move || {
             let query = query.get();
@@ -83,8 +87,10 @@ fn resting(app: App) -> Vec<El> {
             .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text("Seal slots")),
     );
     shown.push(text("h2", "", "Work"));
-    let work = WORK.iter().map(|(name, route)| link("plate-link", &route.hash()).text(name));
-    shown.push(el("div").class("pair").with_all(work));
+    let work = WORK.iter().map(|(name, about, to)| {
+        link("tile", &to.hash()).with(text("b", "", name)).with(text("span", "dim", about))
+    });
+    shown.push(list("tiles", "Work", work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()

@@ -1,6 +1,7 @@
 //! Limits by part.
 
 use super::bench::{favourites, list, row_link};
+use super::joints::Job;
 use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
@@ -64,6 +65,13 @@ pub fn part_screen(part: Part) -> Vec<El> {
         });
         by_place.into_iter().chain([rows]).collect()
     });
+    let page = match part {
+        Part::Fastener => page.with(
+            link("plate-link", &Route::Joints(Job::All).hash())
+                .text("Torque, threads, fits, oil feed"),
+        ),
+        _ => page,
+    };
     frame(
         move || part.name().to_owned(),
         move || format!("Limits for {}", app.kind().name()),

@@ -8,6 +8,7 @@ mod entry;
 mod entry_line;
 mod faces;
 mod gauges;
+mod joints;
 mod limits;
 mod open;
 mod own_limit;
@@ -18,6 +19,7 @@ mod take_in;
 
 use crate::dom::El;
 use crate::route::Route;
+pub use joints::Job;
 
 /// The screen of a place.
 pub fn of(route: Route) -> Vec<El> {
@@ -34,6 +36,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Faces => faces::screen(),
         Route::Survey(survey, piece) => faces::survey_screen(survey, &piece),
         Route::Stack => faces::stack_screen(),
+        Route::Joints(job) => joints::screen(&job),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
         Route::Gauges => gauges::screen(),

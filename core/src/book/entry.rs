@@ -110,6 +110,47 @@ pub enum Fact {
         /// The words.
         words: String,
     },
+    /// The order a joint is tightened in, its passes and full torque. Writing it anew starts over.
+    TighteningOrder {
+        /// Which joint, in the builder's words.
+        joint: String,
+        /// Bolts' numbers, `1-5-3-7`.
+        order: String,
+        /// The passes in percent, `33, 67, 100`; once around follows.
+        shares: String,
+        /// The full torque, as typed.
+        torque: String,
+        /// Its unit.
+        unit: Unit,
+    },
+    /// A pass of a joint's order was done.
+    Tightened {
+        /// Which joint.
+        joint: String,
+        /// Which pass, from 1.
+        pass: u16,
+        /// Of how many.
+        of: u16,
+        /// What the wrench was set to.
+        torque: String,
+        /// Its unit.
+        unit: Unit,
+    },
+    /// Whether the upper dowels are solid, which shuts the oil passage to the front bearing.
+    DowelsSolid {
+        /// Solid, not hollow.
+        solid: bool,
+    },
+    /// An outside oil feed to the front bearing was fitted.
+    OilFeed {
+        /// From where to where, in the builder's words.
+        words: String,
+        /// The line's bore, as typed; may be empty.
+        #[serde(default)]
+        bore: String,
+        /// Its unit.
+        unit: Unit,
+    },
     /// A limit of the builder's own, in place of the sheet's row of the same id.
     Limit(Box<Row>),
     /// The build is signed off: read-only until it is reopened.

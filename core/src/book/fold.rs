@@ -25,6 +25,14 @@ pub enum Subject {
     Spacer,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
+    /// The order a joint is tightened in.
+    TighteningOrder(String),
+    /// The passes of a joint.
+    Tightened(String),
+    /// Whether the upper dowels are solid.
+    Dowels,
+    /// The outside oil feed.
+    OilFeed,
     /// A limit of the builder's own.
     Limit(String),
     /// Whether the build is signed off.
@@ -46,6 +54,10 @@ impl Fact {
             Self::Readings(set) => Some(Subject::Readings(set.of, set.piece.clone())),
             Self::Spacer(_) => Some(Subject::Spacer),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
+            Self::TighteningOrder { joint, .. } => Some(Subject::TighteningOrder(joint.clone())),
+            Self::Tightened { joint, .. } => Some(Subject::Tightened(joint.clone())),
+            Self::DowelsSolid { .. } => Some(Subject::Dowels),
+            Self::OilFeed { .. } => Some(Subject::OilFeed),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
             Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),

@@ -80,6 +80,24 @@ impl Entry {
             Fact::Note { about, words } => {
                 plain(if about.is_empty() { "Note" } else { about }, words.clone())
             }
+            Fact::TighteningOrder { joint, order, torque, unit, .. } => {
+                plain(&format!("{joint} · order"), format!("{order} to {torque} {}", unit.symbol()))
+            }
+            Fact::Tightened { joint, pass, of, torque, unit } => plain(
+                &format!("{joint} · tightened"),
+                format!("pass {pass} of {of} at {torque} {}", unit.symbol()),
+            ),
+            Fact::DowelsSolid { solid } => {
+                plain("Upper dowels", if *solid { "solid" } else { "hollow" }.to_owned())
+            }
+            Fact::OilFeed { words, bore, unit } => plain(
+                "Outside oil feed",
+                if bore.is_empty() {
+                    words.clone()
+                } else {
+                    format!("{words}, bore {bore} {}", unit.symbol())
+                },
+            ),
             Fact::Limit(row) => plain(
                 &format!("Own limit · {}", row.what),
                 crate::limits::limit_line(&row.limit, row.unit),

@@ -42,7 +42,39 @@ fn sample() -> Vec<Entry> {
         entry("e6", 6, Fact::Limit(Box::new(own))),
         entry("e7", 7, Fact::Withdrawn { entry: id("e2") }),
         entry("e8", 8, Fact::Restored { entry: id("e2") }),
+        entry("e9", 9, joint_order()),
+        entry("e10", 10, tightened()),
+        entry("e11", 11, Fact::DowelsSolid { solid: true }),
+        entry("e12", 12, oil_feed()),
     ]
+}
+
+fn joint_order() -> Fact {
+    Fact::TighteningOrder {
+        joint: "Tension bolts".to_owned(),
+        order: "1-3-2-4".to_owned(),
+        shares: "33, 67, 100".to_owned(),
+        torque: "38".to_owned(),
+        unit: Unit::NewtonMetre,
+    }
+}
+
+fn tightened() -> Fact {
+    Fact::Tightened {
+        joint: "Tension bolts".to_owned(),
+        pass: 1,
+        of: 4,
+        torque: "12.5".to_owned(),
+        unit: Unit::NewtonMetre,
+    }
+}
+
+fn oil_feed() -> Fact {
+    Fact::OilFeed {
+        words: "filter block to front cover".to_owned(),
+        bore: "6".to_owned(),
+        unit: Unit::Millimetre,
+    }
 }
 
 const FILE: &str = r#"[
@@ -64,7 +96,15 @@ const FILE: &str = r#"[
   {"format":1,"id":"e7","build":"kestrel","order":7,"at":1800000007000,
    "fact":{"withdrawn":{"entry":"e2"}}},
   {"format":1,"id":"e8","build":"kestrel","order":8,"at":1800000008000,
-   "fact":{"restored":{"entry":"e2"}}}
+   "fact":{"restored":{"entry":"e2"}}},
+  {"format":1,"id":"e9","build":"kestrel","order":9,"at":1800000009000,
+   "fact":{"tightening-order":{"joint":"Tension bolts","order":"1-3-2-4","shares":"33, 67, 100","torque":"38","unit":"N·m"}}},
+  {"format":1,"id":"e10","build":"kestrel","order":10,"at":1800000010000,
+   "fact":{"tightened":{"joint":"Tension bolts","pass":1,"of":4,"torque":"12.5","unit":"N·m"}}},
+  {"format":1,"id":"e11","build":"kestrel","order":11,"at":1800000011000,
+   "fact":{"dowels-solid":{"solid":true}}},
+  {"format":1,"id":"e12","build":"kestrel","order":12,"at":1800000012000,
+   "fact":{"oil-feed":{"words":"filter block to front cover","bore":"6","unit":"mm"}}}
 ]"#;
 
 #[test]
