@@ -11,7 +11,6 @@ mod open;
 mod own_limit;
 mod seals;
 mod settings;
-mod slot;
 
 use crate::dom::El;
 use crate::route::Route;
@@ -26,8 +25,16 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Check { row, place } => check::screen(&row, &place),
         Route::OwnLimit(row) => own_limit::screen(&row),
         Route::Convert => convert::screen(),
-        Route::Seals(rotor, face) => seals::screen(rotor, face),
-        Route::Slot(slot) => slot::screen(slot),
+        Route::Seals(rotor, face) => seals::face_screen(rotor, face),
+        Route::SealTable => seals::table_screen(),
+        Route::Slot(slot) => seals::slot_screen(slot),
+        Route::Mark(slot) => seals::mark_screen(slot),
+        Route::Leaves => seals::leaves_screen(),
+        Route::HotGap(slot) => seals::hot_gap_screen(slot),
+        Route::Placing => seals::placing_screen(),
+        Route::Sets => seals::sets_screen(),
+        Route::Set(row) => seals::set_screen(&row),
+        Route::Matching => seals::matching_screen(),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
         Route::Settings => settings::screen(),

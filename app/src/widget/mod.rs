@@ -1,5 +1,6 @@
 //! What the screens are made of.
 
+mod bracket_picture;
 mod fields;
 mod frame;
 mod keypad;
@@ -7,6 +8,7 @@ mod mark;
 mod rule_picture;
 mod verdict_card;
 
+pub use bracket_picture::bracket_picture;
 pub use fields::{field, figure_input, search, switch};
 pub use frame::{frame, nav, notice_bar};
 pub use keypad::{keypad, unit_keys};
