@@ -4,6 +4,7 @@
 mod device;
 mod dom;
 mod draft;
+mod record;
 mod route;
 mod screen;
 mod settings;

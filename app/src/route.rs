@@ -47,6 +47,8 @@ pub enum Route {
     Matching,
     /// The build's entries.
     Book,
+    /// What a chosen file would bring.
+    TakeIn,
     /// One entry and all its subject ever was.
     Entry(EntryId),
     /// Settings.
@@ -87,6 +89,7 @@ impl Route {
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
             _ => return None,
         })
@@ -116,6 +119,7 @@ impl Route {
             Self::Matching => "#/matching".to_owned(),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
     }
@@ -138,7 +142,7 @@ impl Route {
             | Self::Placing
             | Self::Sets
             | Self::Matching => Self::Seals(1, Face::Front),
-            Self::Entry(_) => Self::Book,
+            Self::Entry(_) | Self::TakeIn => Self::Book,
             _ => Self::Bench,
         }
     }
@@ -187,6 +191,7 @@ mod tests {
             Route::Matching,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::TakeIn,
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));

@@ -1,13 +1,16 @@
 //! The bench: what is open, what was last touched, and finding anything by its trade word.
 
 use super::entry_line::entry_line;
+use crate::device;
 use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
-use crate::state::{App, Keeping, app};
+use crate::state::{App, Keeping, Notice, app};
+use crate::store::persist;
 use crate::widget::{frame, search};
 use leptos::prelude::*;
-use pitleaf_core::book::{Face, demo};
+use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
+use wasm_bindgen_futures::spawn_local;
 
 /// The bench.
 pub fn screen() -> Vec<El> {
@@ -89,6 +92,39 @@ fn resting(app: App) -> Vec<El> {
         "The engine’s own manual and local rules stand above every figure here.",
     ));
     shown
+}
+
+/// How long since the book was last carried away; and, once, the question whether the browser may clear it.
+fn reminder(app: App) -> Vec<El> {
+    let count = app.book.with(Book::len);
+    if count == 0 {
+        return Vec::new();
+    }
+    let carried = app.settings.with(|settings| settings.carried);
+    let words = carry::words(carried, device::now(), count);
+    let mut lines = vec![
+        text("h2", "", "Carry it away"),
+        text("p", "plain", &words),
+        link("quiet", &Route::Book.hash()).text("Save the book as a file"),
+    ];
+    if !app.settings.with(|settings| settings.asked_to_keep)
+        && app.keeping.with(|keeping| *keeping == Keeping::Kept)
+    {
+        let ask = move || {
+            spawn_local(async move {
+                let kept = persist::keep().await;
+                app.set(|settings| settings.asked_to_keep = true);
+                app.notice.set(Some(Notice::Said(if kept {
+                    "The browser will not clear the book by itself.".to_owned()
+                } else {
+                    "The browser makes no promise. Save the book as a file now and then.".to_owned()
+                })));
+            });
+        };
+        lines.push(text("p", "plain", "A phone that runs out of room may clear what pages keep, the book among it. Ask it to leave the book alone."));
+        lines.push(button("button", "Keep the book on this phone", ask));
+    }
+    lines
 }
 
 /// The favourite rows that hold for the build in hand.

@@ -11,6 +11,7 @@ mod open;
 mod own_limit;
 mod seals;
 mod settings;
+mod take_in;
 
 use crate::dom::El;
 use crate::route::Route;
@@ -37,6 +38,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Matching => seals::matching_screen(),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
+        Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),
     }
 }

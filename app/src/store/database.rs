@@ -4,9 +4,7 @@ use js_sys::{Array, Function, Object, Promise, Reflect};
 use std::fmt;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{
-    DomException, IdbDatabase, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction,
-};
+use web_sys::{DomException, IdbDatabase, IdbOpenDbRequest, IdbRequest, IdbTransaction};
 
 const NAME: &str = "pitleaf";
 const VERSION: u32 = 1;
@@ -98,16 +96,22 @@ impl Database {
         completed(&transaction).await
     }
 
-    /// Every key and record, as they are.
+    /// Every record, as it is, in the order of the keys.
     ///
     /// # Errors
     /// The [`Fault`].
-    pub async fn all(&self) -> Result<Vec<(String, JsValue)>, Fault> {
-        let entries: IdbObjectStore = self.transaction("readonly")?.object_store(ENTRIES)?;
-        let (keys, records) = (entries.get_all_keys()?, entries.get_all()?);
-        let keys: Array = settled(&keys).await?.dyn_into()?;
-        let records: Array = settled(&records).await?.dyn_into()?;
-        Ok(keys.iter().map(|key| key.as_string().unwrap_or_default()).zip(records.iter()).collect())
+    pub async fn records(&self) -> Result<Array, Fault> {
+        let entries = self.transaction("readonly")?.object_store(ENTRIES)?;
+        Ok(settled(&entries.get_all()?).await?.dyn_into()?)
+    }
+
+    /// Every key, in the same order.
+    ///
+    /// # Errors
+    /// The [`Fault`].
+    pub async fn keys(&self) -> Result<Array, Fault> {
+        let entries = self.transaction("readonly")?.object_store(ENTRIES)?;
+        Ok(settled(&entries.get_all_keys()?).await?.dyn_into()?)
     }
 
     /// A transaction with strict durability. `web-sys` has the option only behind an unstable flag.

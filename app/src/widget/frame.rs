@@ -80,7 +80,9 @@ pub fn nav() -> El {
                     | Route::Matching
             )
         }),
-        place("Book", &Route::Book, |route| matches!(route, Route::Book | Route::Entry(_))),
+        place("Book", &Route::Book, |route| {
+            matches!(route, Route::Book | Route::Entry(_) | Route::TakeIn)
+        }),
     ])
 }
 

@@ -97,6 +97,18 @@ pub enum Fact {
     },
     /// A limit of the builder's own, in place of the sheet's row of the same id.
     Limit(Box<Row>),
+    /// The build is signed off: read-only until it is reopened.
+    SignedOff {
+        /// By whom; may be empty.
+        #[serde(default)]
+        who: String,
+    },
+    /// The build is open again.
+    Reopened {
+        /// Why.
+        #[serde(default)]
+        why: String,
+    },
     /// An entry is withdrawn; it stays in the book.
     Withdrawn {
         /// Which.

@@ -80,6 +80,14 @@ impl Entry {
                 &format!("Own limit · {}", row.what),
                 crate::limits::limit_line(&row.limit, row.unit),
             ),
+            Fact::SignedOff { who } => plain(
+                "Signed off",
+                if who.is_empty() { "without a name".to_owned() } else { who.clone() },
+            ),
+            Fact::Reopened { why } => plain(
+                "Reopened",
+                if why.is_empty() { "no reason given".to_owned() } else { why.clone() },
+            ),
             Fact::Withdrawn { .. } => plain("Withdrawn", "an entry above".to_owned()),
             Fact::Restored { .. } => plain("Holds again", "a withdrawn entry".to_owned()),
         }

@@ -206,10 +206,8 @@ pub fn engine_report<'book>(
 /// The leaf set in force: the last entered in any build, since leaves belong to the shop.
 #[must_use]
 pub fn leaf_set(book: &Book) -> Option<&LeafSet> {
-    book.entries().rev().filter(|entry| !book.is_withdrawn(&entry.id)).find_map(
-        |entry| match &entry.fact {
-            Fact::Leaves(set) => Some(set),
-            _ => None,
-        },
-    )
+    book.of_the_shop().rev().find_map(|entry| match &entry.fact {
+        Fact::Leaves(set) => Some(set),
+        _ => None,
+    })
 }

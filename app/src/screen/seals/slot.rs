@@ -48,11 +48,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
     let keys = TrialKeys::of(app, slot, by, known);
     let shown = el("div")
         .class("check-answer")
-        .live(move || {
-            known.with(|known| {
-                known.as_ref().map_or_else(|| vec![no_build(app)], told)
-            })
-        })
+        .live(move || known.with(|known| known.as_ref().map_or_else(|| vec![no_build(app)], told)))
         .live(move || {
             known.with(|known| {
                 known.as_ref().map_or_else(Vec::new, |known| next_steps(app, slot, known))
