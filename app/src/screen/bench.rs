@@ -86,6 +86,7 @@ fn resting(app: App) -> Vec<El> {
         shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
         shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
     }
+    shown.extend(reminder(app));
     shown.push(text(
         "p",
         "foot",
