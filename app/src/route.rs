@@ -29,6 +29,8 @@ pub enum Route {
     Convert,
     /// A rotor face's slots.
     Seals(u8, Face),
+    /// Every slot of the engine in a table.
+    SealTable,
     /// One slot.
     Slot(Slot),
     /// What is measured before stacking.
@@ -39,6 +41,20 @@ pub enum Route {
     Stack,
     /// Joints: threads, clamp, fits, oil.
     Joints(Job),
+    /// A slot's mark, in words and drawn.
+    Mark(Slot),
+    /// The feeler leaves on the bench.
+    Leaves,
+    /// The gap in the running engine, perhaps of one slot.
+    HotGap(Option<Slot>),
+    /// Which seal goes where.
+    Placing,
+    /// Rows of seals and springs, for measuring sets.
+    Sets,
+    /// A row measured over all its places in one go.
+    Set(String),
+    /// Apex seals shared out over the rotors.
+    Matching,
     /// The build's entries.
     Book,
     /// The builder's gauges.
@@ -69,6 +85,15 @@ impl Route {
             ["own-limit", row] => Self::OwnLimit(plain(row)?),
             ["convert"] => Self::Convert,
             ["seals"] => Self::Seals(1, Face::Front),
+            ["seals", "table"] => Self::SealTable,
+            ["mark", slot] => Self::Mark(Slot::named(slot)?),
+            ["leaves"] => Self::Leaves,
+            ["hot-gap"] => Self::HotGap(None),
+            ["hot-gap", slot] => Self::HotGap(Some(Slot::named(slot)?)),
+            ["placing"] => Self::Placing,
+            ["sets"] => Self::Sets,
+            ["set", row] => Self::Set(plain(row)?),
+            ["matching"] => Self::Matching,
             ["seals", face] => {
                 let slot = Slot::named(&format!("{face}-AB"))?;
                 Self::Seals(slot.rotor(), slot.face())
@@ -100,12 +125,21 @@ impl Route {
             Self::OwnLimit(row) => format!("#/own-limit/{row}"),
             Self::Convert => "#/convert".to_owned(),
             Self::Seals(rotor, face) => format!("#/seals/{rotor}{}", face.letter()),
+            Self::SealTable => "#/seals/table".to_owned(),
             Self::Slot(slot) => format!("#/slot/{slot}"),
             Self::Faces => "#/faces".to_owned(),
             Self::Stack => "#/faces/stack".to_owned(),
             Self::Survey(survey, piece) if piece.is_empty() => format!("#/faces/{}", survey.word()),
             Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
             Self::Joints(job) => format!("#/joints{}", job.path()),
+            Self::Mark(slot) => format!("#/mark/{slot}"),
+            Self::Leaves => "#/leaves".to_owned(),
+            Self::HotGap(None) => "#/hot-gap".to_owned(),
+            Self::HotGap(Some(slot)) => format!("#/hot-gap/{slot}"),
+            Self::Placing => "#/placing".to_owned(),
+            Self::Sets => "#/sets".to_owned(),
+            Self::Set(row) => format!("#/set/{row}"),
+            Self::Matching => "#/matching".to_owned(),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
             Self::Gauges => "#/gauges".to_owned(),
@@ -126,6 +160,14 @@ impl Route {
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Survey(..) | Self::Stack => Self::Faces,
+            Self::Mark(slot) | Self::HotGap(Some(slot)) => Self::Slot(*slot),
+            Self::Set(_) => Self::Sets,
+            Self::SealTable
+            | Self::Leaves
+            | Self::HotGap(None)
+            | Self::Placing
+            | Self::Sets
+            | Self::Matching => Self::Seals(1, Face::Front),
             Self::Entry(_) | Self::TakeIn => Self::Book,
             Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
             _ => Self::Bench,
@@ -164,11 +206,20 @@ mod tests {
             Route::OwnLimit("end-play".into()),
             Route::Convert,
             Route::Seals(2, Face::Rear),
+            Route::SealTable,
             Route::Slot(slot),
             Route::Faces,
             Route::Survey(Survey::Flatness, "intermediate-1-rear".into()),
             Route::Survey(Survey::EndPlay, String::new()),
             Route::Stack,
+            Route::Mark(slot),
+            Route::Leaves,
+            Route::HotGap(None),
+            Route::HotGap(Some(slot)),
+            Route::Placing,
+            Route::Sets,
+            Route::Set("apex-seal-warp".into()),
+            Route::Matching,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
             Route::Gauges,

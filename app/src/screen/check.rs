@@ -104,7 +104,7 @@ pub(super) fn check_frame(app: App, answer: El, keys: El) -> El {
 }
 
 /// The screen stays awake while a check is open.
-fn stay_awake() {
+pub(super) fn stay_awake() {
     let awake = SendWrapper::new(Awake::default());
     awake.hold();
     // The browser lets go while the page is hidden: held again when it is back.
@@ -117,7 +117,7 @@ fn stay_awake() {
 }
 
 /// Text and unit as they were left here, kept again with every change.
-fn kept(app: App, row: &Row, hash: &str) -> (RwSignal<String>, RwSignal<Unit>) {
+pub(super) fn kept(app: App, row: &Row, hash: &str) -> (RwSignal<String>, RwSignal<Unit>) {
     let kept = draft::at(hash);
     let usual = app.settings.with_untracked(|settings| settings.unit(row.unit.dimension()));
     let unit =
@@ -129,7 +129,12 @@ fn kept(app: App, row: &Row, hash: &str) -> (RwSignal<String>, RwSignal<Unit>) {
     (typed, unit)
 }
 
-fn shown(limit: &Limit, reading: &Result<Reading, Fault>, gauge: &Gauge, unit: Unit) -> Shown {
+pub(super) fn shown(
+    limit: &Limit,
+    reading: &Result<Reading, Fault>,
+    gauge: &Gauge,
+    unit: Unit,
+) -> Shown {
     match reading {
         Ok(reading) => {
             let verdict = decide(limit, reading, gauge);
@@ -176,7 +181,7 @@ fn write(
     }
 }
 
-fn shown_units(dimension: Dimension) -> Vec<Unit> {
+pub(super) fn shown_units(dimension: Dimension) -> Vec<Unit> {
     match dimension {
         Dimension::Length => vec![Unit::Thou, Unit::Inch, Unit::Millimetre, Unit::Micrometre],
         _ => dimension.units().take(4).collect(),
@@ -184,7 +189,7 @@ fn shown_units(dimension: Dimension) -> Vec<Unit> {
 }
 
 /// The half for thou, and the minus where a reading may lie below zero.
-fn extra_keys(row: &Row) -> [(&'static str, &'static str, &'static str); 2] {
+pub(super) fn extra_keys(row: &Row) -> [(&'static str, &'static str, &'static str); 2] {
     let below_zero = row.bounds().lowest < 0;
     [
         ("½", "½", "and a half"),
@@ -193,7 +198,7 @@ fn extra_keys(row: &Row) -> [(&'static str, &'static str, &'static str); 2] {
 }
 
 /// The reading in the units it was not typed in.
-fn other_units(reading: &Reading) -> String {
+pub(super) fn other_units(reading: &Reading) -> String {
     let amount = reading.amount();
     let show = |unit: Unit| format!("{} {}", amount.readable(unit, reading.step()), unit.symbol());
     let units = match (amount.dimension(), reading.unit()) {

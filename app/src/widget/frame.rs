@@ -67,7 +67,19 @@ pub fn nav() -> El {
         }),
         place("Convert", &Route::Convert, |route| matches!(route, Route::Convert)),
         place("Seals", &Route::Seals(1, Face::Front), |route| {
-            matches!(route, Route::Seals(..) | Route::Slot(_))
+            matches!(
+                route,
+                Route::Seals(..)
+                    | Route::SealTable
+                    | Route::Slot(_)
+                    | Route::Mark(_)
+                    | Route::Leaves
+                    | Route::HotGap(_)
+                    | Route::Placing
+                    | Route::Sets
+                    | Route::Set(_)
+                    | Route::Matching
+            )
         }),
         place("Book", &Route::Book, |route| {
             matches!(route, Route::Book | Route::Entry(_) | Route::TakeIn)

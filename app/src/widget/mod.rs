@@ -1,5 +1,6 @@
 //! What the screens are made of.
 
+mod bracket_picture;
 mod fields;
 mod frame;
 mod how_picture;
@@ -9,6 +10,7 @@ mod rule_picture;
 mod update_line;
 mod verdict_card;
 
+pub use bracket_picture::bracket_picture;
 pub use fields::{field, figure_input, search, switch};
 pub use frame::{frame, nav, notice_bar};
 pub use how_picture::how_picture;

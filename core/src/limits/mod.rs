@@ -23,7 +23,7 @@ pub use limit::{Edge, Limit};
 pub use picture::Picture;
 pub use places::places;
 pub use row::{BuildKind, Input, Part, Row};
-pub use rule::{Rule, rule};
+pub use rule::{Rule, place_on_rule, rule};
 pub use sheet::{RowFault, Sheet};
 pub use slip::{Slip, slip};
 pub use source::Source;
