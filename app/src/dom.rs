@@ -10,7 +10,10 @@ use leptos::reactive::owner::on_cleanup;
 use send_wrapper::SendWrapper;
 use std::cell::RefCell;
 use wasm_bindgen::prelude::*;
-use web_sys::{Document, Element, Event, EventTarget, HtmlInputElement, KeyboardEvent, Node};
+use web_sys::{
+    Document, Element, Event, EventTarget, HtmlInputElement, HtmlTextAreaElement, KeyboardEvent,
+    Node,
+};
 
 const SVG: &str = "http://www.w3.org/2000/svg";
 
@@ -224,6 +227,27 @@ impl El {
             }
         });
         self.on("input", move |_| text.set(input.value()))
+    }
+
+    /// Holds a field of several rows to a text, both ways.
+    #[must_use]
+    pub fn bound_rows(self, text: RwSignal<String>) -> Self {
+        let Some(input) = self.0.dyn_ref::<HtmlTextAreaElement>().cloned() else { return self };
+        let field = input.clone();
+        follow(move || {
+            let words = text.get();
+            if field.value() != words {
+                field.set_value(&words);
+            }
+        });
+        self.on("input", move |_| text.set(input.value()))
+    }
+
+    /// With a drawing of our own making inside, given as its source.
+    #[must_use]
+    pub fn drawing(self, source: &str) -> Self {
+        self.0.set_inner_html(source);
+        self
     }
 
     /// The element itself.

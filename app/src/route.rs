@@ -1,5 +1,9 @@
 //! The place in the app, as the part of the address behind `#`.
 
+mod ports;
+
+pub use ports::PortsPlace;
+
 use crate::screen::Job;
 use pitleaf_core::book::{EntryId, Face, Slot};
 use pitleaf_core::faces::Survey;
@@ -55,6 +59,8 @@ pub enum Route {
     Set(String),
     /// Apex seals shared out over the rotors.
     Matching,
+    /// A port screen.
+    Ports(PortsPlace),
     /// The build's entries.
     Book,
     /// The builder's gauges.
@@ -104,6 +110,7 @@ impl Route {
             ["faces", survey] => Self::Survey(Survey::named(survey)?, String::new()),
             ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
             ["joints", ref job @ ..] => Self::Joints(Job::read(job)?),
+            ["ports", ref place @ ..] => Self::Ports(PortsPlace::read(place)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
             ["gauges"] => Self::Gauges,
@@ -140,6 +147,7 @@ impl Route {
             Self::Sets => "#/sets".to_owned(),
             Self::Set(row) => format!("#/set/{row}"),
             Self::Matching => "#/matching".to_owned(),
+            Self::Ports(place) => format!("#/ports{}", place.hash()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
             Self::Gauges => "#/gauges".to_owned(),
@@ -170,6 +178,7 @@ impl Route {
             | Self::Matching => Self::Seals(1, Face::Front),
             Self::Entry(_) | Self::TakeIn => Self::Book,
             Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
+            Self::Ports(place) => place.plate().map_or(Self::Bench, Self::Ports),
             _ => Self::Bench,
         }
     }
@@ -193,6 +202,7 @@ fn part_named(word: &str) -> Option<Part> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use pitleaf_core::ports::{PortName, SideHousing};
 
     #[test]
     fn every_route_reads_back() {
@@ -230,6 +240,22 @@ mod tests {
         routes.extend(Job::ALL.into_iter().map(Route::Joints));
         routes.push(Route::Joints(Job::Thread("m10-1-25".to_owned())));
         routes.push(Route::Joints(Job::Port(4)));
+        routes.extend([PortsPlace::Engine, PortsPlace::Volume].map(Route::Ports));
+        for housing in SideHousing::ALL {
+            routes.extend(
+                [
+                    PortsPlace::Plate(housing),
+                    PortsPlace::Face(housing),
+                    PortsPlace::Figures(housing),
+                    PortsPlace::Template(housing),
+                ]
+                .map(Route::Ports),
+            );
+            for port in PortName::all(housing) {
+                routes.push(Route::Ports(PortsPlace::Outline(port)));
+                routes.push(Route::Ports(PortsPlace::Room(port)));
+            }
+        }
         for route in routes {
             assert_eq!(Route::read(&route.hash()), route, "{}", route.hash());
         }
@@ -249,6 +275,9 @@ mod tests {
             "#/joints/glue",
             "#/joints/port/-4",
             "#/joints/thread/<b>",
+            "#/ports/side",
+            "#/ports/front/outline/intake-3-cut",
+            "#/ports/front/sandwich",
         ] {
             assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
         }

@@ -4,7 +4,7 @@ use super::entry_line::entry_line;
 use super::joints::{self, Job};
 use crate::device;
 use crate::dom::{El, button, el, link, text};
-use crate::route::Route;
+use crate::route::{PortsPlace, Route};
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
 use crate::update::version;
@@ -12,10 +12,16 @@ use crate::widget::{frame, search};
 use leptos::prelude::*;
 use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
+use pitleaf_core::ports::SideHousing;
 use wasm_bindgen_futures::spawn_local;
 
 /// Jobs beyond checking: their name, what they answer, the way there.
 const WORK: &[(&str, &str, Route)] = &[
+    (
+        "Ports",
+        "When they open, what they cut into",
+        Route::Ports(PortsPlace::Plate(SideHousing::Front)),
+    ),
     ("Faces", "Flatness, bores, stack, end play", Route::Faces),
     ("Joints", "Bolts, dowels, fits, oil", Route::Joints(Job::All)),
 ];

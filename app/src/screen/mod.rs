@@ -12,6 +12,7 @@ mod joints;
 mod limits;
 mod open;
 mod own_limit;
+mod ports;
 mod seals;
 mod settings;
 mod take_in;
@@ -44,6 +45,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Sets => seals::sets_screen(),
         Route::Set(row) => seals::set_screen(&row),
         Route::Matching => seals::matching_screen(),
+        Route::Ports(place) => ports::screen(place),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
         Route::Gauges => gauges::screen(),

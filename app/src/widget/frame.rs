@@ -57,7 +57,10 @@ pub fn nav() -> El {
     };
     el("nav").class("nav").attr("aria-label", "Screens").with_all([
         place("Bench", &Route::Bench, |route| {
-            matches!(route, Route::Bench | Route::Open | Route::Gauges | Route::Settings)
+            matches!(
+                route,
+                Route::Bench | Route::Open | Route::Gauges | Route::Settings | Route::Ports(_)
+            )
         }),
         place("Limits", &Route::Limits, |route| {
             matches!(

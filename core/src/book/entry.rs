@@ -4,8 +4,10 @@ use super::Slot;
 use crate::faces::ReadingSet;
 use crate::faces::report::SpacerChoice;
 use crate::limits::{BuildKind, Edge, GaugeKind, Row};
+use crate::ports::{PortFace, TypedDatums, TypedOutline};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
 use crate::seals::{Drawing, LeafSet, Trial};
+use crate::trochoid::TypedEngine;
 use serde::{Deserialize, Serialize};
 
 /// The format of entries this version writes.
@@ -151,6 +153,14 @@ pub enum Fact {
         /// Its unit.
         unit: Unit,
     },
+    /// The engine's measures, as the port screens draw it.
+    Engine(TypedEngine),
+    /// How a side housing is looked at, and what closes its ports.
+    PortFace(PortFace),
+    /// A port's outline, stock or cut.
+    Outline(TypedOutline),
+    /// The holes a side housing's template is laid on by.
+    Datums(TypedDatums),
     /// A limit of the builder's own, in place of the sheet's row of the same id.
     Limit(Box<Row>),
     /// The build is signed off: read-only until it is reopened.

@@ -4,6 +4,7 @@ use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
 use crate::faces::report::SpacerChoice;
 use crate::faces::{ReadingSet, Survey};
 use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
+use crate::ports::{PortName, SideHousing};
 use rustc_hash::FxHashMap;
 
 /// What a history is kept of.
@@ -33,6 +34,14 @@ pub enum Subject {
     Dowels,
     /// The outside oil feed.
     OilFeed,
+    /// The engine's measures.
+    Engine,
+    /// How a side housing is looked at.
+    PortFace(SideHousing),
+    /// A port's outline.
+    Outline(PortName),
+    /// The holes a side housing's template is laid on by.
+    Datums(SideHousing),
     /// A limit of the builder's own.
     Limit(String),
     /// Whether the build is signed off.
@@ -58,6 +67,10 @@ impl Fact {
             Self::Tightened { joint, .. } => Some(Subject::Tightened(joint.clone())),
             Self::DowelsSolid { .. } => Some(Subject::Dowels),
             Self::OilFeed { .. } => Some(Subject::OilFeed),
+            Self::Engine(_) => Some(Subject::Engine),
+            Self::PortFace(face) => Some(Subject::PortFace(face.view.housing)),
+            Self::Outline(outline) => Some(Subject::Outline(outline.port)),
+            Self::Datums(datums) => Some(Subject::Datums(datums.housing)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
             Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),

@@ -98,6 +98,30 @@ impl Entry {
                     format!("{words}, bore {bore} {}", unit.symbol())
                 },
             ),
+            Fact::Engine(engine) => plain(
+                "Engine’s measures",
+                format!("{} {}", engine.texts.join(", "), engine.unit.symbol()),
+            ),
+            Fact::PortFace(face) => plain(
+                &format!("{} side housing", capital(face.view.housing.name())),
+                face.to_string(),
+            ),
+            Fact::Outline(outline) => plain(
+                &format!(
+                    "{} side housing · {}",
+                    capital(outline.port.housing.name()),
+                    outline.port
+                ),
+                if outline.figures.is_empty() {
+                    "outline".to_owned()
+                } else {
+                    outline.figures.clone()
+                },
+            ),
+            Fact::Datums(datums) => plain(
+                &format!("{} side housing · datum holes", capital(datums.housing.name())),
+                datums.rows.lines().collect::<Vec<_>>().join("; "),
+            ),
             Fact::Limit(row) => plain(
                 &format!("Own limit · {}", row.what),
                 crate::limits::limit_line(&row.limit, row.unit),
@@ -126,4 +150,12 @@ impl Entry {
             Fact::Restored { .. } => plain("Holds again", "a withdrawn entry".to_owned()),
         }
     }
+}
+
+/// A name at the start of a line.
+fn capital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters
+        .next()
+        .map_or_else(String::new, |first| first.to_ascii_uppercase().to_string() + letters.as_str())
 }
