@@ -31,6 +31,8 @@ pub enum Route {
     Slot(Slot),
     /// The build's entries.
     Book,
+    /// The builder's gauges.
+    Gauges,
     /// What a chosen file would bring.
     TakeIn,
     /// One entry and all its subject ever was.
@@ -64,6 +66,7 @@ impl Route {
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["gauges"] => Self::Gauges,
             ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
             _ => return None,
@@ -85,6 +88,7 @@ impl Route {
             Self::Slot(slot) => format!("#/slot/{slot}"),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::Gauges => "#/gauges".to_owned(),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
@@ -98,6 +102,7 @@ impl Route {
                 None => Self::Limits,
             },
             Self::Part(_) => Self::Limits,
+            Self::Gauges => Self::Settings,
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Entry(_) | Self::TakeIn => Self::Book,
@@ -140,6 +145,7 @@ mod tests {
             Route::Slot(slot),
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::Gauges,
             Route::TakeIn,
             Route::Settings,
         ];

@@ -87,6 +87,7 @@ fn resting(app: App) -> Vec<El> {
         shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
         shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
     }
+    shown.extend(reminder(app));
     if version().is_on_device.get() {
         shown.push(text("p", "foot", "Everything is on this phone: works without network now."));
     }

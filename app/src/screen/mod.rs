@@ -6,6 +6,7 @@ mod check;
 mod convert;
 mod entry;
 mod entry_line;
+mod gauges;
 mod limits;
 mod open;
 mod own_limit;
@@ -31,6 +32,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Slot(slot) => slot::screen(slot),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
+        Route::Gauges => gauges::screen(),
         Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),
     }

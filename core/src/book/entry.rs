@@ -1,7 +1,7 @@
 //! An entry: one small fact about a build, written once and never changed.
 
 use super::Slot;
-use crate::limits::{BuildKind, GaugeKind, Row};
+use crate::limits::{BuildKind, Edge, GaugeKind, Row};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
 use crate::seals::{Drawing, LeafSet, Trial};
 use serde::{Deserialize, Serialize};
@@ -87,6 +87,15 @@ pub enum Fact {
     },
     /// The feeler leaves on the bench.
     Leaves(LeafSet),
+    /// A gauge of the builder's own, in place of the usual one of its kind.
+    Gauge {
+        /// Which kind.
+        kind: GaugeKind,
+        /// The finest step it shows.
+        resolution: Edge,
+        /// The greatest error its maker allows, either way.
+        error: Edge,
+    },
     /// A note.
     Note {
         /// About which part or place; may be empty.
