@@ -37,7 +37,7 @@ fn shell() -> El {
     provide_context(update::Version::watch());
     app.open_book();
     let listener = window_event_listener(leptos::ev::hashchange, move |_| {
-        app.arrive();
+        app.arrive(&window().location().hash().unwrap_or_default());
     });
     on_cleanup(move || listener.remove());
     follow(move || {

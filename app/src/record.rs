@@ -230,7 +230,7 @@ impl App {
     fn back_to_draft(self) {
         let draft: Option<Draft> = keep::get(draft::KEY);
         let waiting = draft.filter(|draft| !draft.text.is_empty());
-        self.go_on(&waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash)));
+        self.go(&waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash)));
     }
 }
 

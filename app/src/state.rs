@@ -55,12 +55,12 @@ pub struct App {
     pub route: RwSignal<Route>,
     /// The line over the screen.
     pub notice: RwSignal<Option<Notice>>,
+    /// The line that goes along to the next place.
+    along: StoredValue<Option<Notice>>,
     /// What a chosen file would bring, until it is taken in or put away.
     pub coming: RwSignal<Option<Coming>>,
     /// The open storage and the line to other tabs; none where nothing is kept.
     pub(crate) store: StoredValue<Option<(Database, Channel)>, LocalStorage>,
-    /// The line over the screen is about what led to the next place.
-    stays: StoredValue<bool>,
 }
 
 /// The state of the app around this screen.
@@ -82,9 +82,9 @@ impl App {
             settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
+            along: StoredValue::default(),
             coming: RwSignal::default(),
             store: StoredValue::new_local(None),
-            stays: StoredValue::new(false),
         }
     }
 
@@ -113,6 +113,12 @@ impl App {
         self.opening().map_or(BuildKind::Any, |opening| opening.1)
     }
 
+    /// The address has changed: shows its place, and whatever was sent along to it.
+    pub fn arrive(self, hash: &str) {
+        self.route.set(Route::read(hash));
+        self.notice.set(self.along.try_update_value(Option::take).flatten());
+    }
+
     /// Changes the settings and keeps them.
     pub fn set(self, change: impl FnOnce(&mut Settings)) {
         self.settings.update(change);
@@ -121,25 +127,14 @@ impl App {
 
     /// Goes to a place.
     pub fn go(self, route: &Route) {
+        if *route == self.route.get_untracked() {
+            return;
+        }
+        // What was just said goes along: "Written" and its undo belong to what led here.
+        self.along.set_value(self.notice.get_untracked());
         if let Some(window) = web_sys::window() {
             // The address listener sets the route, so that the browser's own "back" works the same way.
             let _ = window.location().set_hash(&route.hash());
         }
-    }
-
-    /// Goes on to a place after something was written; the line that says so comes along.
-    pub fn go_on(self, route: &Route) {
-        self.stays.set_value(*route != self.route.get_untracked());
-        self.go(route);
-    }
-
-    /// The address has changed: shows its place, and lets the line of the last one go.
-    pub fn arrive(self) {
-        let hash = window().location().hash().unwrap_or_default();
-        self.route.set(Route::read(&hash));
-        if !self.stays.get_value() {
-            self.notice.set(None);
-        }
-        self.stays.set_value(false);
     }
 }

@@ -88,7 +88,7 @@ fn form(app: App, row: Row) -> Vec<El> {
         Ok(own) => {
             let back = Route::Check { row: own.id.clone(), place: String::new() };
             app.write(vec![Fact::Limit(Box::new(own))], "your own limit".to_owned(), move || {
-                app.go_on(&back)
+                app.go(&back)
             });
         }
         Err(faults) => wrong.set(faults),
