@@ -51,9 +51,16 @@ fn shell() -> El {
             let _ = root.set_attribute("data-light", light);
         }
     });
+    let in_hand = Memo::new(move |_| (app.build(), app.opening()));
     el("div")
         .class("shell")
-        .with(el("div").class("screen").live(move || screen::of(app.route.get())))
+        .with(el("div").class("screen").live(move || {
+            let route = app.route.get();
+            // A screen is made anew for another build or sheet, but not for every entry: what is typed stays.
+            in_hand.track();
+            app.sheet.track();
+            untrack(|| screen::of(route))
+        }))
         .with(widget::notice_bar())
         .with(widget::nav())
 }

@@ -82,11 +82,7 @@ fn seals(app: App) -> Vec<Loose> {
 fn form(app: App, typed: Typed) -> El {
     let what = switch(
         "What is measured",
-        &[
-            (Entering::Seal, "a seal"),
-            (Entering::Slot, "a slot"),
-            (Entering::Gap, "a slot, by a gap"),
-        ],
+        &[(Entering::Seal, "a seal"), (Entering::Slot, "a slot"), (Entering::Gap, "by a gap")],
         move |one| typed.entering.get() == one,
         move |one| typed.entering.set(one),
     );

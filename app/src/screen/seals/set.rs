@@ -92,12 +92,26 @@ fn of_row(app: App, row: Row) -> Vec<El> {
     };
     let places = m.clone();
     let whole = m.clone();
+    let (one, all) = (m.clone(), m.clone());
+    let down = button("key action wide", "", move || one.write())
+        .text_live(move || format!("Write {}", here()))
+        .disabled(move || reading.with(Result::is_err));
+    let alike = button("unit", "", move || all.write_all())
+        .text_live({
+            let m = m.clone();
+            move || format!("All {} left alike", m.left().len())
+        })
+        .disabled({
+            let m = m.clone();
+            move || reading.with(Result::is_err) || m.left().is_empty()
+        });
     let mut answer = el("div")
         .class("check-answer")
         .with(figure)
         .with(rule)
         .with(verdict_card(card))
         .live(move || whole.whole())
+        .with(el("div").class("units").with(alike))
         .with(
             el("div")
                 .class("set-places")
@@ -113,23 +127,9 @@ fn of_row(app: App, row: Row) -> Vec<El> {
     if row.part == pitleaf_core::limits::Part::CornerSeal {
         answer = answer.with(super::caution(Step::CornerSeals));
     }
-    let (one, all) = (m.clone(), m.clone());
-    let down = button("key action wide", "", move || one.write())
-        .text_live(move || format!("Write {}", here()))
-        .disabled(move || reading.with(Result::is_err));
-    let alike = button("unit", "", move || all.write_all())
-        .text_live({
-            let m = m.clone();
-            move || format!("All {} left alike", m.left().len())
-        })
-        .disabled({
-            let m = m.clone();
-            move || reading.with(Result::is_err) || m.left().is_empty()
-        });
     let keys = el("div")
         .class("check-keys")
         .with(unit_keys(&shown_units(row.unit.dimension()), unit))
-        .with(el("div").class("units").with(alike))
         .with(keypad(typed, extra_keys(&row), [down]));
     let what = row.what.clone();
     let under = move || {

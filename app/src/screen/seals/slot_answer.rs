@@ -8,8 +8,8 @@ use pitleaf_core::book::Slot;
 use pitleaf_core::limits::{Limit, limit_line};
 use pitleaf_core::quantity::{Dimension, Unit};
 use pitleaf_core::seals::{
-    Bracket, GroundBy, NextLeaf, SlotState, advise, halving_leaf, next_leaf, removal, sentence,
-    stages,
+    Bracket, GroundBy, NextLeaf, Place, SlotState, advise, halving_leaf, next_leaf, removal,
+    sentence, stages,
 };
 
 /// A leaf or stack to try next.
@@ -50,6 +50,7 @@ pub(super) struct SlotAnswer {
 
 /// The answer for a slot, grinding counted so; none where there is no build or no limit.
 pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
+    Place::SideSeal(slot).on_engine(rotors(app)).ok()?;
     let set = leaves_on_bench(app);
     let stages = app
         .build()
@@ -65,16 +66,18 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
         let words = match (&report.history, report.measured) {
             (Err(fault), _) => format!("{fault} Withdraw the wrong one below."),
             (Ok(_), Some(figure)) => format!(
-                "Measured {} {}, later than any leaf tried. The limit is {}.",
+                "Measured {} {}{}. The limit is {}.",
                 figure.text,
                 figure.unit.symbol(),
+                if report.trials.is_empty() { "" } else { ", later than any leaf tried" },
                 limit_line(&limit, unit)
             ),
             (Ok(_), None) if report.trials.is_empty() => {
                 format!("Nothing tried yet. The limit is {}.", limit_line(&limit, unit))
             }
             (Ok(_), None) => {
-                format!("{} That is {}.", sentence(bracket, &limit, unit), bracket.words(other))
+                let (told, again) = (sentence(bracket, &limit, unit), bracket.words(other));
+                if again == bracket.words(unit) { told } else { format!("{told} That is {again}.") }
             }
         };
         let next = match (&report.history, &set) {

@@ -24,6 +24,8 @@ pub(super) struct TrialKeys {
     /// Whether the leaves lie open, and whether the next one touched is put to those in hand.
     open: RwSignal<bool>,
     stacking: RwSignal<bool>,
+    /// Whether what is seen of the seal alone lies open.
+    alone: RwSignal<bool>,
     fault: RwSignal<Option<String>>,
     known: Memo<Option<SlotAnswer>>,
 }
@@ -50,6 +52,7 @@ impl TrialKeys {
             by,
             open: RwSignal::new(false),
             stacking: RwSignal::new(false),
+            alone: RwSignal::new(false),
             fault: RwSignal::new(None),
             known,
         };
@@ -107,14 +110,17 @@ impl TrialKeys {
             .class("pair trial-pair")
             .with(button("key action", "Goes", move || self.write(Outcome::Goes)))
             .with(button("key action", "Does not go", move || self.write(Outcome::DoesNotGo)));
-        let without = el("details")
-            .class("without-leaf")
-            .with(text("summary", "", "Without a leaf…"))
-            .with(el("div").class("pair").with_all([
+        let more =
+            button("quiet more", "Without a leaf…", move || self.alone.update(|on| *on = !*on))
+                .attr_live("aria-expanded", move || Some(self.alone.get().to_string()));
+        let without = el("div")
+            .class("pair without-leaf")
+            .attr_live("hidden", move || (!self.alone.get()).then(String::new))
+            .with_all([
                 seen("Will not enter", Outcome::WillNotEnter),
                 seen("Moves the corner seal", Outcome::MovesCornerSeal),
                 seen("Free, no leaf enters", Outcome::FreeNoLeaf),
-            ]));
+            ]);
         let fault = el("p")
             .class("refusal trial-fault")
             .attr("role", "alert")
@@ -126,6 +132,7 @@ impl TrialKeys {
             self.ground_line(),
             self.burr(),
             pair,
+            more,
             without,
         ]
     }
