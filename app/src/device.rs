@@ -1,10 +1,10 @@
 //! The device: clock, new ids, the awake screen, a short buzz, files.
 
-use js_sys::{Array, Function, Promise, Reflect, Uint8Array};
+use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
 use pitleaf_core::book::EntryId;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
-use web_sys::{Blob, BlobPropertyBag, HtmlAnchorElement, Url};
+use web_sys::{Blob, BlobPropertyBag, File, FilePropertyBag, HtmlAnchorElement, Url};
 
 /// Milliseconds since 1970 by the device's clock.
 pub fn now() -> u64 {
@@ -95,6 +95,39 @@ impl Awake {
     }
 }
 
+/// Hands a text file to whatever the phone shares with, or to the downloads where it shares nothing.
+///
+/// # Errors
+/// What the browser says.
+pub async fn hand_over(name: &str, kind: &str, text: &str) -> Result<(), String> {
+    if let Some(promise) = share(name, kind, text)
+        && JsFuture::from(promise).await.is_ok()
+    {
+        return Ok(());
+    }
+    // Nothing to share with, or put away by the person, who then still has the downloads.
+    save_file(name, kind, text)
+}
+
+/// Web Share, where the device has it and takes this kind of file.
+fn share(name: &str, kind: &str, text: &str) -> Option<Promise> {
+    let navigator = web_sys::window()?.navigator();
+    let method = |name: &str| {
+        Reflect::get(&navigator, &name.into()).and_then(JsCast::dyn_into::<Function>).ok()
+    };
+    let (can, share) = (method("canShare")?, method("share")?);
+    let options = FilePropertyBag::new();
+    options.set_type(kind);
+    let parts = Array::of1(&Uint8Array::from(text.as_bytes()));
+    let file = File::new_with_u8_array_sequence_and_options(&parts, name, &options).ok()?;
+    let data = Object::new();
+    Reflect::set(&data, &"files".into(), &Array::of1(&file)).ok()?;
+    if !can.call1(&navigator, &data).ok()?.is_truthy() {
+        return None;
+    }
+    share.call1(&navigator, &data).ok()?.dyn_into().ok()
+}
+
 /// Hands a text file to the browser's downloads.
 ///
 /// # Errors
@@ -120,7 +153,5 @@ fn offer(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
 
 /// What the browser says of an error.
 pub fn words(error: &JsValue) -> String {
-    error
-        .as_string()
-        .unwrap_or_else(|| String::from(js_sys::Object::from(error.clone()).to_string()))
+    error.as_string().unwrap_or_else(|| String::from(Object::from(error.clone()).to_string()))
 }

@@ -4,16 +4,17 @@
 mod device;
 mod dom;
 mod draft;
+mod record;
 mod route;
 mod screen;
 mod settings;
 mod state;
 mod store;
+mod update;
 mod widget;
 
 use dom::{El, el, follow};
 use leptos::prelude::*;
-use route::Route;
 use settings::Light;
 use state::App;
 
@@ -33,10 +34,10 @@ fn main() {
 fn shell() -> El {
     let app = App::new();
     provide_context(app);
+    provide_context(update::Version::watch());
     app.open_book();
     let listener = window_event_listener(leptos::ev::hashchange, move |_| {
-        app.route.set(Route::read(&window().location().hash().unwrap_or_default()));
-        app.notice.set(None);
+        app.arrive(&window().location().hash().unwrap_or_default());
     });
     on_cleanup(move || listener.remove());
     follow(move || {
@@ -50,9 +51,16 @@ fn shell() -> El {
             let _ = root.set_attribute("data-light", light);
         }
     });
+    let in_hand = Memo::new(move |_| (app.build(), app.opening()));
     el("div")
         .class("shell")
-        .with(el("div").class("screen").live(move || screen::of(app.route.get())))
+        .with(el("div").class("screen").live(move || {
+            let route = app.route.get();
+            // A screen is made anew for another build or sheet, but not for every entry: what is typed stays.
+            in_hand.track();
+            app.sheet.track();
+            untrack(|| screen::of(route))
+        }))
         .with(widget::notice_bar())
         .with(widget::nav())
 }

@@ -4,7 +4,9 @@ mod ports;
 
 pub use ports::PortsPlace;
 
+use crate::screen::Job;
 use pitleaf_core::book::{EntryId, Face, Slot};
+use pitleaf_core::faces::Survey;
 use pitleaf_core::limits::Part;
 
 /// A screen, with what it is about.
@@ -31,12 +33,40 @@ pub enum Route {
     Convert,
     /// A rotor face's slots.
     Seals(u8, Face),
+    /// Every slot of the engine in a table.
+    SealTable,
     /// One slot.
     Slot(Slot),
+    /// What is measured before stacking.
+    Faces,
+    /// A survey of a piece; empty where there is only one.
+    Survey(Survey, String),
+    /// The stack as measured.
+    Stack,
+    /// Joints: threads, clamp, fits, oil.
+    Joints(Job),
+    /// A slot's mark, in words and drawn.
+    Mark(Slot),
+    /// The feeler leaves on the bench.
+    Leaves,
+    /// The gap in the running engine, perhaps of one slot.
+    HotGap(Option<Slot>),
+    /// Which seal goes where.
+    Placing,
+    /// Rows of seals and springs, for measuring sets.
+    Sets,
+    /// A row measured over all its places in one go.
+    Set(String),
+    /// Apex seals shared out over the rotors.
+    Matching,
     /// A port screen.
     Ports(PortsPlace),
     /// The build's entries.
     Book,
+    /// The builder's gauges.
+    Gauges,
+    /// What a chosen file would bring.
+    TakeIn,
     /// One entry and all its subject ever was.
     Entry(EntryId),
     /// Settings.
@@ -61,14 +91,30 @@ impl Route {
             ["own-limit", row] => Self::OwnLimit(plain(row)?),
             ["convert"] => Self::Convert,
             ["seals"] => Self::Seals(1, Face::Front),
+            ["seals", "table"] => Self::SealTable,
+            ["mark", slot] => Self::Mark(Slot::named(slot)?),
+            ["leaves"] => Self::Leaves,
+            ["hot-gap"] => Self::HotGap(None),
+            ["hot-gap", slot] => Self::HotGap(Some(Slot::named(slot)?)),
+            ["placing"] => Self::Placing,
+            ["sets"] => Self::Sets,
+            ["set", row] => Self::Set(plain(row)?),
+            ["matching"] => Self::Matching,
             ["seals", face] => {
                 let slot = Slot::named(&format!("{face}-AB"))?;
                 Self::Seals(slot.rotor(), slot.face())
             }
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
+            ["faces"] => Self::Faces,
+            ["faces", "stack"] => Self::Stack,
+            ["faces", survey] => Self::Survey(Survey::named(survey)?, String::new()),
+            ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
+            ["joints", ref job @ ..] => Self::Joints(Job::read(job)?),
             ["ports", ref place @ ..] => Self::Ports(PortsPlace::read(place)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["gauges"] => Self::Gauges,
+            ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
             _ => return None,
         })
@@ -86,10 +132,26 @@ impl Route {
             Self::OwnLimit(row) => format!("#/own-limit/{row}"),
             Self::Convert => "#/convert".to_owned(),
             Self::Seals(rotor, face) => format!("#/seals/{rotor}{}", face.letter()),
+            Self::SealTable => "#/seals/table".to_owned(),
             Self::Slot(slot) => format!("#/slot/{slot}"),
+            Self::Faces => "#/faces".to_owned(),
+            Self::Stack => "#/faces/stack".to_owned(),
+            Self::Survey(survey, piece) if piece.is_empty() => format!("#/faces/{}", survey.word()),
+            Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
+            Self::Joints(job) => format!("#/joints{}", job.path()),
+            Self::Mark(slot) => format!("#/mark/{slot}"),
+            Self::Leaves => "#/leaves".to_owned(),
+            Self::HotGap(None) => "#/hot-gap".to_owned(),
+            Self::HotGap(Some(slot)) => format!("#/hot-gap/{slot}"),
+            Self::Placing => "#/placing".to_owned(),
+            Self::Sets => "#/sets".to_owned(),
+            Self::Set(row) => format!("#/set/{row}"),
+            Self::Matching => "#/matching".to_owned(),
             Self::Ports(place) => format!("#/ports{}", place.hash()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::Gauges => "#/gauges".to_owned(),
+            Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
     }
@@ -102,9 +164,20 @@ impl Route {
                 None => Self::Limits,
             },
             Self::Part(_) => Self::Limits,
+            Self::Gauges => Self::Settings,
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
-            Self::Entry(_) => Self::Book,
+            Self::Survey(..) | Self::Stack => Self::Faces,
+            Self::Mark(slot) | Self::HotGap(Some(slot)) => Self::Slot(*slot),
+            Self::Set(_) => Self::Sets,
+            Self::SealTable
+            | Self::Leaves
+            | Self::HotGap(None)
+            | Self::Placing
+            | Self::Sets
+            | Self::Matching => Self::Seals(1, Face::Front),
+            Self::Entry(_) | Self::TakeIn => Self::Book,
+            Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
             Self::Ports(place) => place.plate().map_or(Self::Bench, Self::Ports),
             _ => Self::Bench,
         }
@@ -143,12 +216,30 @@ mod tests {
             Route::OwnLimit("end-play".into()),
             Route::Convert,
             Route::Seals(2, Face::Rear),
+            Route::SealTable,
             Route::Slot(slot),
+            Route::Faces,
+            Route::Survey(Survey::Flatness, "intermediate-1-rear".into()),
+            Route::Survey(Survey::EndPlay, String::new()),
+            Route::Stack,
+            Route::Mark(slot),
+            Route::Leaves,
+            Route::HotGap(None),
+            Route::HotGap(Some(slot)),
+            Route::Placing,
+            Route::Sets,
+            Route::Set("apex-seal-warp".into()),
+            Route::Matching,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::Gauges,
+            Route::TakeIn,
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));
+        routes.extend(Job::ALL.into_iter().map(Route::Joints));
+        routes.push(Route::Joints(Job::Thread("m10-1-25".to_owned())));
+        routes.push(Route::Joints(Job::Port(4)));
         routes.extend([PortsPlace::Engine, PortsPlace::Volume].map(Route::Ports));
         for housing in SideHousing::ALL {
             routes.extend(
@@ -181,6 +272,9 @@ mod tests {
             "#/check/<b>",
             "#/limits/sandwich",
             "#/check/a/b/c",
+            "#/joints/glue",
+            "#/joints/port/-4",
+            "#/joints/thread/<b>",
             "#/ports/side",
             "#/ports/front/outline/intake-3-cut",
             "#/ports/front/sandwich",

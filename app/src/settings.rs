@@ -34,6 +34,10 @@ pub struct Settings {
     pub favourites: Vec<String>,
     /// The unit last used of each kind.
     pub units: Vec<Unit>,
+    /// When the book was last saved as a file, and how many entries it had.
+    pub carried: Option<(u64, usize)>,
+    /// Whether the browser was asked to keep the storage.
+    pub asked_to_keep: bool,
 }
 
 impl Default for Settings {
@@ -53,6 +57,8 @@ impl Default for Settings {
             .map(str::to_owned)
             .to_vec(),
             units: Vec::new(),
+            carried: None,
+            asked_to_keep: false,
         }
     }
 }

@@ -1,13 +1,11 @@
-//! What every screen shares: the book in hand, the settings, the place, and the way to write an entry.
+//! What every screen shares: the book in hand, the settings, the place.
 
-use crate::device;
 use crate::route::Route;
 use crate::settings::{self, Settings};
-use crate::store::{Database, Fault, keep};
+use crate::store::{Channel, Database, Fault, keep};
 use leptos::prelude::*;
-use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact, written};
+use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
 use pitleaf_core::limits::{BuildKind, Sheet};
-use wasm_bindgen_futures::spawn_local;
 
 /// Whether what is written lasts.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -57,7 +55,12 @@ pub struct App {
     pub route: RwSignal<Route>,
     /// The line over the screen.
     pub notice: RwSignal<Option<Notice>>,
-    database: StoredValue<Option<Database>, LocalStorage>,
+    /// The line that goes along to the next place.
+    along: StoredValue<Option<Notice>>,
+    /// What a chosen file would bring, until it is taken in or put away.
+    pub coming: RwSignal<Option<Coming>>,
+    /// The open storage and the line to other tabs; none where nothing is kept.
+    pub(crate) store: StoredValue<Option<(Database, Channel)>, LocalStorage>,
 }
 
 /// The state of the app around this screen.
@@ -79,41 +82,10 @@ impl App {
             settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
-            database: StoredValue::new_local(None),
+            along: StoredValue::default(),
+            coming: RwSignal::default(),
+            store: StoredValue::new_local(None),
         }
-    }
-
-    /// Opens the book and takes in every record; what can't be read is kept aside.
-    pub fn open_book(self) {
-        spawn_local(async move {
-            match self.read_all().await {
-                Ok(()) => self.keeping.set(Keeping::Kept),
-                Err(fault) => self.keeping.set(Keeping::NotKept(fault)),
-            }
-        });
-    }
-
-    async fn read_all(self) -> Result<(), Fault> {
-        let database = Database::open().await?;
-        let records = database.all().await?;
-        self.database.set_value(Some(database));
-        let mut aside = Vec::new();
-        self.book.update(|book| {
-            for (key, record) in records {
-                match record
-                    .as_string()
-                    .ok_or(written::Damage::Foreign)
-                    .and_then(|text| written::entry(&text))
-                {
-                    Ok(entry) => {
-                        book.take(entry);
-                    }
-                    Err(damage) => aside.push(Aside { key, why: damage.to_string() }),
-                }
-            }
-        });
-        self.aside.set(aside);
-        Ok(())
     }
 
     /// The build in hand: the one chosen, else the last opened.
@@ -141,128 +113,10 @@ impl App {
         self.opening().map_or(BuildKind::Any, |opening| opening.1)
     }
 
-    /// Writes facts of the build in hand; `then` runs once they are on the disk.
-    ///
-    /// Nothing typed is lost if that fails: the notice says so, and `then` does not run.
-    pub fn write(self, facts: Vec<Fact>, said: String, then: impl FnOnce() + 'static) {
-        let Some(build) = self.build() else {
-            self.go(&Route::Open);
-            return;
-        };
-        self.write_for(build, facts, said, then);
-    }
-
-    fn write_for(
-        self,
-        build: BuildId,
-        facts: Vec<Fact>,
-        said: String,
-        then: impl FnOnce() + 'static,
-    ) {
-        let order = self.book.with_untracked(Book::next_order);
-        let entries = (order..)
-            .zip(facts)
-            .map(|(order, fact)| self.entry(device::new_id(), build.clone(), order, fact))
-            .collect();
-        spawn_local(async move {
-            self.commit(entries, said, then).await;
-        });
-    }
-
-    /// Opens a build and takes it in hand.
-    pub fn open_build(
-        self,
-        name: String,
-        kind: BuildKind,
-        rotors: u8,
-        demo: bool,
-        facts: Vec<Fact>,
-    ) {
-        let id = device::new_id();
-        let order = self.book.with_untracked(Book::next_order);
-        let opened = Fact::Opened { name: name.clone(), kind, rotors, demo };
-        let mut entries = vec![self.entry(id.clone(), id.clone(), order, opened)];
-        entries.extend(
-            (order + 1..)
-                .zip(facts)
-                .map(|(order, fact)| self.entry(device::new_id(), id.clone(), order, fact)),
-        );
-        spawn_local(async move {
-            self.commit(entries, format!("{name} is open"), move || {
-                self.set(|settings| settings.build = Some(id.0.into()));
-                self.back_to_draft();
-            })
-            .await;
-        });
-    }
-
-    /// Takes in entries of another book; known ones change nothing.
-    pub fn take_in(self, entries: Vec<Entry>) {
-        let fresh: Vec<Entry> = self.book.with_untracked(|book| {
-            entries.into_iter().filter(|entry| book.entry(&entry.id).is_none()).collect()
-        });
-        let count = fresh.len();
-        spawn_local(async move {
-            self.commit(fresh, String::new(), move || {
-                self.notice.set(Some(Notice::Said(format!(
-                    "{count} new entries taken in; the rest was known."
-                ))));
-            })
-            .await;
-        });
-    }
-
-    fn entry(self, id: EntryId, build: BuildId, order: u64, fact: Fact) -> Entry {
-        Entry { format: FORMAT, id, build, order, at: device::now(), fact }
-    }
-
-    async fn commit(self, entries: Vec<Entry>, said: String, then: impl FnOnce()) {
-        let records: Result<Vec<_>, _> = entries
-            .iter()
-            .map(|entry| written::record(entry).map(|record| (entry.id.0.to_string(), record)))
-            .collect();
-        let result = match (records, self.database.get_value()) {
-            (Ok(records), Some(database)) => database.add(&records).await,
-            // Without storage the entry lives in the book on the screen, and Bench says that it will not last.
-            (Ok(_), None) => Ok(()),
-            (Err(error), _) => Err(Fault::Other(error.to_string())),
-        };
-        match result {
-            Ok(()) => {
-                let last = entries.last().map(|entry| entry.id.clone());
-                self.book.update(|book| {
-                    entries.into_iter().for_each(|entry| {
-                        book.take(entry);
-                    })
-                });
-                if let Some(id) = last {
-                    self.notice.set(Some(Notice::Written(id, said)));
-                }
-                then();
-            }
-            Err(fault) => self.notice.set(Some(Notice::Wrong(fault.to_string()))),
-        }
-    }
-
-    /// Withdraws an entry, which stays in the book.
-    pub fn withdraw(self, id: &EntryId) {
-        self.about(id, Fact::Withdrawn { entry: id.clone() }, "Withdrawn; still in the book");
-    }
-
-    /// Lets a withdrawn entry hold again.
-    pub fn restore(self, id: &EntryId) {
-        self.about(id, Fact::Restored { entry: id.clone() }, "Holds again");
-    }
-
-    fn about(self, id: &EntryId, fact: Fact, said: &str) {
-        let build =
-            self.book.with_untracked(|book| book.entry(id).map(|entry| entry.build.clone()));
-        let said = said.to_owned();
-        if let Some(build) = build {
-            self.write_for(build, vec![fact], String::new(), move || {
-                self.notice.set(Some(Notice::Said(said)))
-            });
-        }
+    /// The address has changed: shows its place, and whatever was sent along to it.
+    pub fn arrive(self, hash: &str) {
+        self.route.set(Route::read(hash));
+        self.notice.set(self.along.try_update_value(Option::take).flatten());
     }
 
     /// Changes the settings and keeps them.
@@ -273,18 +127,14 @@ impl App {
 
     /// Goes to a place.
     pub fn go(self, route: &Route) {
+        if *route == self.route.get_untracked() {
+            return;
+        }
+        // What was just said goes along: "Written" and its undo belong to what led here.
+        self.along.set_value(self.notice.get_untracked());
         if let Some(window) = web_sys::window() {
             // The address listener sets the route, so that the browser's own "back" works the same way.
             let _ = window.location().set_hash(&route.hash());
         }
-    }
-
-    /// After a build was opened: to the check whose draft waits, or to the bench.
-    fn back_to_draft(self) {
-        let draft: Option<crate::draft::Draft> = keep::get(crate::draft::KEY);
-        let route = draft
-            .filter(|draft| !draft.text.is_empty())
-            .map_or(Route::Bench, |draft| Route::read(&draft.hash));
-        self.go(&route);
     }
 }

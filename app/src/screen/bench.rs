@@ -1,17 +1,30 @@
 //! The bench: what is open, what was last touched, and finding anything by its trade word.
 
 use super::entry_line::entry_line;
+use super::joints::{self, Job};
+use crate::device;
 use crate::dom::{El, button, el, link, text};
 use crate::route::{PortsPlace, Route};
-use crate::state::{App, Keeping, app};
+use crate::state::{App, Keeping, Notice, app};
+use crate::store::persist;
+use crate::update::version;
 use crate::widget::{frame, search};
 use leptos::prelude::*;
-use pitleaf_core::book::{Face, demo};
+use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
 use pitleaf_core::ports::SideHousing;
+use wasm_bindgen_futures::spawn_local;
 
-/// The benches beyond limits and seals.
-const WORK: &[(&str, Route)] = &[("Ports", Route::Ports(PortsPlace::Plate(SideHousing::Front)))];
+/// Jobs beyond checking: their name, what they answer, the way there.
+const WORK: &[(&str, &str, Route)] = &[
+    (
+        "Ports",
+        "When they open, what they cut into",
+        Route::Ports(PortsPlace::Plate(SideHousing::Front)),
+    ),
+    ("Faces", "Flatness, bores, stack, end play", Route::Faces),
+    ("Joints", "Bolts, dowels, fits, oil", Route::Joints(Job::All)),
+];
 
 /// The bench.
 pub fn screen() -> Vec<El> {
@@ -32,7 +45,7 @@ pub fn screen() -> Vec<El> {
     };
     let page = el("main")
         .class("page")
-        .live(move || lasting(app))
+        .live(move || lasting(app).into_iter().chain(joints::held(app)).collect())
         .with(search("Find a limit by any word", "Find: warp, e-shaft, end float…", query))
         .live(move || {
             let query = query.get();
@@ -80,8 +93,10 @@ fn resting(app: App) -> Vec<El> {
             .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text("Seal slots")),
     );
     shown.push(text("h2", "", "Work"));
-    let work = WORK.iter().map(|(name, to)| link("plate-link", &to.hash()).text(name));
-    shown.push(el("div").class("pair").with_all(work));
+    let work = WORK.iter().map(|(name, about, to)| {
+        link("tile", &to.hash()).with(text("b", "", name)).with(text("span", "dim", about))
+    });
+    shown.push(list("tiles", "Work", work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()
@@ -90,12 +105,49 @@ fn resting(app: App) -> Vec<El> {
         shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
         shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
     }
+    shown.extend(reminder(app));
+    if version().is_on_device.get() {
+        shown.push(text("p", "foot", "Everything is on this phone: works without network now."));
+    }
     shown.push(text(
         "p",
         "foot",
         "The engine’s own manual and local rules stand above every figure here.",
     ));
     shown
+}
+
+/// How long since the book was last carried away; and, once, the question whether the browser may clear it.
+fn reminder(app: App) -> Vec<El> {
+    let count = app.book.with(Book::len);
+    if count == 0 {
+        return Vec::new();
+    }
+    let carried = app.settings.with(|settings| settings.carried);
+    let words = carry::words(carried, device::now(), count);
+    let mut lines = vec![
+        text("h2", "", "Carry it away"),
+        text("p", "plain", &words),
+        link("quiet", &Route::Book.hash()).text("Save the book as a file"),
+    ];
+    if !app.settings.with(|settings| settings.asked_to_keep)
+        && app.keeping.with(|keeping| *keeping == Keeping::Kept)
+    {
+        let ask = move || {
+            spawn_local(async move {
+                let kept = persist::keep().await;
+                app.set(|settings| settings.asked_to_keep = true);
+                app.notice.set(Some(Notice::Said(if kept {
+                    "The browser will not clear the book by itself.".to_owned()
+                } else {
+                    "The browser makes no promise. Save the book as a file now and then.".to_owned()
+                })));
+            });
+        };
+        lines.push(text("p", "plain", "A phone that runs out of room may clear what pages keep, the book among it. Ask it to leave the book alone."));
+        lines.push(button("button", "Keep the book on this phone", ask));
+    }
+    lines
 }
 
 /// The favourite rows that hold for the build in hand.

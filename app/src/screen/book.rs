@@ -9,7 +9,8 @@ use crate::route::Route;
 use crate::state::{App, Notice, app};
 use crate::widget::{field, frame, search};
 use leptos::prelude::*;
-use pitleaf_core::book::{Book, Fact, file};
+use pitleaf_core::book::file::{self, FileFault};
+use pitleaf_core::book::{Book, Fact, coming, csv};
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Event, HtmlInputElement};
@@ -25,6 +26,7 @@ pub fn screen() -> Vec<El> {
     let hash = Route::Book.hash();
     let note = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
     follow(move || draft::put(&hash, &note.get(), None));
+    let signer = RwSignal::new(String::new());
     let save = move || {
         let words = note.get_untracked().trim().to_owned();
         if !words.is_empty() {
@@ -59,7 +61,15 @@ pub fn screen() -> Vec<El> {
                 .with(button("plate-link", "Save as a file", move || export(app)))
                 .with(text("label", "plate-link", "Take in a file").with(choose)),
         )
-        .live(move || aside(app));
+        .with(button("quiet", "Readings as a table for a spreadsheet", move || table(app)))
+        .live(move || aside(app))
+        .with(text("h2", "", "Sign off"))
+        .with(el("div").class("form").with(field(
+            "By whom, or why it is opened again",
+            "a name or a reason",
+            signer,
+        )))
+        .live(move || sign_off(app, signer));
     let under = move || {
         let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);
         format!("{name} · {} entries in all", app.book.with(Book::len))
@@ -91,18 +101,40 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
     lines
 }
 
+/// A file's name with the moment in it.
+fn named(kind: &str, ending: &str) -> String {
+    format!("pitleaf-{kind}-{}.{ending}", device::moment(device::now()).replace([' ', ':'], "-"))
+}
+
 fn export(app: App) {
-    let name =
-        format!("pitleaf-book-{}.json", device::moment(device::now()).replace([' ', ':'], "-"));
-    let saved = app
-        .book
-        .with_untracked(file::write)
-        .map_err(|error| error.to_string())
-        .and_then(|text| device::save_file(&name, "application/json", &text));
-    app.notice.set(Some(match saved {
-        Ok(()) => Notice::Said(format!("The book is in your downloads as {name}.")),
-        Err(words) => Notice::Wrong(format!("No file was made: {words}. Try again.")),
-    }));
+    let text = app.book.with_untracked(file::write).map_err(|error| error.to_string());
+    spawn_local(async move {
+        let name = named("book", "json");
+        let saved = match text {
+            Ok(text) => device::hand_over(&name, "application/json", &text).await,
+            Err(words) => Err(words),
+        };
+        match saved {
+            Ok(()) => {
+                let count = app.book.with_untracked(Book::len);
+                app.set(|settings| settings.carried = Some((device::now(), count)));
+                app.notice.set(Some(Notice::Said(format!("The book went out as {name}."))));
+            }
+            Err(words) => app.wrong(&format!("No file was made: {words}. Try again.")),
+        }
+    });
+}
+
+fn table(app: App) {
+    let text =
+        app.book.with_untracked(|book| app.sheet.with_untracked(|sheet| csv::write(book, sheet)));
+    let name = named("readings", "csv");
+    match device::save_file(&name, "text/csv", &text) {
+        Ok(()) => app
+            .notice
+            .set(Some(Notice::Said(format!("The readings are in your downloads as {name}.")))),
+        Err(words) => app.wrong(&format!("No file was made: {words}. Try again.")),
+    }
 }
 
 fn import(app: App, event: &Event) {
@@ -112,19 +144,54 @@ fn import(app: App, event: &Event) {
     else {
         return;
     };
-    // The same file can then be chosen again.
-    input.set_value("");
     spawn_local(async move {
-        let text = JsFuture::from(chosen.text())
-            .await
-            .ok()
-            .and_then(|text| text.as_string())
-            .unwrap_or_default();
-        match file::read(&text) {
-            Ok(entries) => app.take_in(entries),
-            Err(fault) => app.notice.set(Some(Notice::Wrong(fault.to_string()))),
+        // Asked before it is read: a huge file would fill the memory for nothing.
+        if chosen.size() > file::MOST as f64 {
+            app.wrong(&FileFault::TooLarge.to_string());
+        } else {
+            let text = JsFuture::from(chosen.text())
+                .await
+                .ok()
+                .and_then(|text| text.as_string())
+                .unwrap_or_default();
+            match file::read(&text) {
+                Ok(entries) => {
+                    app.coming.set(Some(app.book.with_untracked(|book| coming(book, entries))));
+                    app.go(&Route::TakeIn);
+                }
+                Err(fault) => app.wrong(&fault.to_string()),
+            }
         }
+        // The same file can then be chosen again.
+        input.set_value("");
     });
+}
+
+/// Signing the build off, and opening it again.
+fn sign_off(app: App, name: RwSignal<String>) -> Vec<El> {
+    let Some(build) = app.build() else { return Vec::new() };
+    if app.book.with(|book| book.is_signed_off(&build)) {
+        let reopen = move || {
+            let why = name.get_untracked().trim().to_owned();
+            app.reopen(why);
+            name.set(String::new());
+        };
+        return vec![
+            text(
+                "p",
+                "plain",
+                "This build is signed off: it can be read, and nothing can be written until it is opened again.",
+            ),
+            button("button", "Open it again", reopen),
+        ];
+    }
+    let sign = move || {
+        let who = name.get_untracked().trim().to_owned();
+        app.write(vec![Fact::SignedOff { who }], "the build is signed off".to_owned(), move || {
+            name.set(String::new())
+        });
+    };
+    vec![button("button", "Sign the build off", sign)]
 }
 
 /// Records that could not be read: kept, named, never overwritten.

@@ -4,7 +4,10 @@
 //! completed: a killed browser loses the newest `localStorage` writes, but none of these. What may be
 //! lost (settings, the last place, the draft in hand) lives in `localStorage`, through [`keep`].
 
+mod channel;
 mod database;
 pub mod keep;
+pub mod persist;
 
+pub use channel::Channel;
 pub use database::{Database, Fault};

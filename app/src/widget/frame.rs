@@ -1,5 +1,6 @@
 //! The frame of every screen: its head, the notice line, and the way to the other screens under the thumb.
 
+use super::update_line;
 use crate::dom::{El, button, el, link, svg, text};
 use crate::route::Route;
 use crate::state::{Notice, app};
@@ -56,7 +57,10 @@ pub fn nav() -> El {
     };
     el("nav").class("nav").attr("aria-label", "Screens").with_all([
         place("Bench", &Route::Bench, |route| {
-            matches!(route, Route::Bench | Route::Open | Route::Settings | Route::Ports(_))
+            matches!(
+                route,
+                Route::Bench | Route::Open | Route::Gauges | Route::Settings | Route::Ports(_)
+            )
         }),
         place("Limits", &Route::Limits, |route| {
             matches!(
@@ -66,13 +70,27 @@ pub fn nav() -> El {
         }),
         place("Convert", &Route::Convert, |route| matches!(route, Route::Convert)),
         place("Seals", &Route::Seals(1, Face::Front), |route| {
-            matches!(route, Route::Seals(..) | Route::Slot(_))
+            matches!(
+                route,
+                Route::Seals(..)
+                    | Route::SealTable
+                    | Route::Slot(_)
+                    | Route::Mark(_)
+                    | Route::Leaves
+                    | Route::HotGap(_)
+                    | Route::Placing
+                    | Route::Sets
+                    | Route::Set(_)
+                    | Route::Matching
+            )
         }),
-        place("Book", &Route::Book, |route| matches!(route, Route::Book | Route::Entry(_))),
+        place("Book", &Route::Book, |route| {
+            matches!(route, Route::Book | Route::Entry(_) | Route::TakeIn)
+        }),
     ])
 }
 
-/// What was just done, with its undo; or what went wrong.
+/// What was just done, with its undo; or what went wrong; or else that a new version waits.
 pub fn notice_bar() -> El {
     let app = app();
     let close = move || {
@@ -81,7 +99,7 @@ pub fn notice_bar() -> El {
     el("div").class("notices").attrs(&[("role", "status"), ("aria-live", "polite")]).live(
         move || {
             let line = match app.notice.get() {
-                None => return Vec::new(),
+                None => return update_line(),
                 Some(Notice::Written(id, said)) => el("div")
                     .class("notice")
                     .with(el("p").with(text("b", "", "Written")).text(" ").text(&said))

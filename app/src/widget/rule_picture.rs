@@ -11,6 +11,11 @@ const RIGHT: f64 = LEFT + WIDTH;
 /// The rule of a limit in a unit; the reading, if there is one, with its guard band.
 pub fn rule_picture(limit: &Limit, unit: Unit, reading: Option<(Amount, Span)>) -> El {
     let rule = rule(limit, unit, reading);
+    with_hand(limit, unit, &rule, hand(&rule))
+}
+
+/// The rule of a limit with something shown on it.
+pub(super) fn with_hand(limit: &Limit, unit: Unit, rule: &Rule, hand: Vec<El>) -> El {
     let (start, end) = (x(rule.lower.unwrap_or(0.0)), x(rule.upper.unwrap_or(1.0)));
     let stripes = svg("pattern")
         .attrs(&[
@@ -38,7 +43,7 @@ pub fn rule_picture(limit: &Limit, unit: Unit, reading: Option<(Amount, Span)>) 
             .with(path("wear", &format!("M{} 20v30", px(at))))
             .with(label("small", at, 14, "middle", "worn"));
     }
-    picture = picture.with_all(hand(&rule));
+    picture = picture.with_all(hand);
     let close = rule.lower.is_some() && rule.upper.is_some() && end - start < 150.0;
     let figure = |edge: Option<f64>, figure: Option<String>, anchor: &str| {
         Some(label("", x(edge?), 66, if close { anchor } else { "middle" }, &figure?))
@@ -71,12 +76,12 @@ fn hand(rule: &Rule) -> Vec<El> {
     }
 }
 
-fn x(place: f64) -> f64 {
+pub(super) fn x(place: f64) -> f64 {
     LEFT + WIDTH * place
 }
 
 /// Whole units are finer than a phone shows, and keep float printing out of the download.
-fn px(value: f64) -> i32 {
+pub(super) fn px(value: f64) -> i32 {
     #[expect(clippy::cast_possible_truncation, reason = "the picture is 360 wide")]
     let whole = value.round() as i32;
     whole
@@ -86,7 +91,7 @@ fn bar(left: f64, right: f64, top: f64, height: f64) -> String {
     format!("M{} {}H{}v{}H{}z", px(left), px(top), px(right), px(height), px(left))
 }
 
-fn path(class: &str, d: &str) -> El {
+pub(super) fn path(class: &str, d: &str) -> El {
     svg("path").attrs(&[("class", class), ("d", d)])
 }
 

@@ -42,7 +42,7 @@ impl fmt::Display for FileFault {
 impl std::error::Error for FileFault {}
 
 /// The largest file taken in, in bytes.
-pub const MOST: usize = 64 << 20;
+pub const MOST: usize = 48 << 20;
 
 /// The whole book as a file's text: one entry a line, so that a person can read and compare it.
 ///

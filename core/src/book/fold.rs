@@ -1,13 +1,11 @@
 //! The fold: entries in any order, any number of times → the same book.
 
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
-use crate::limits::{BuildKind, Row, Sheet};
+use crate::faces::report::SpacerChoice;
+use crate::faces::{ReadingSet, Survey};
+use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
 use crate::ports::{PortName, SideHousing};
-use std::collections::{BTreeMap, HashMap};
-
-/// An entry's place in the book: its order, then its id where two phones wrote at once.
-#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-struct Place(u64, EntryId);
+use rustc_hash::FxHashMap;
 
 /// What a history is kept of.
 #[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -22,8 +20,20 @@ pub enum Subject {
     Seal(Slot),
     /// The feeler leaves on the bench.
     Leaves,
+    /// A survey of a piece.
+    Readings(Survey, String),
+    /// The spacer chosen for the end play.
+    Spacer,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
+    /// The order a joint is tightened in.
+    TighteningOrder(String),
+    /// The passes of a joint.
+    Tightened(String),
+    /// Whether the upper dowels are solid.
+    Dowels,
+    /// The outside oil feed.
+    OilFeed,
     /// The engine's measures.
     Engine,
     /// How a side housing is looked at.
@@ -34,6 +44,10 @@ pub enum Subject {
     Datums(SideHousing),
     /// A limit of the builder's own.
     Limit(String),
+    /// Whether the build is signed off.
+    SignOff,
+    /// The gauge of a kind.
+    Gauge(GaugeKind),
 }
 
 impl Fact {
@@ -46,12 +60,20 @@ impl Fact {
             Self::Drawing { slot, .. } => Some(Subject::Drawing(*slot)),
             Self::Trial { slot, .. } | Self::FreshSeal { slot } => Some(Subject::Seal(*slot)),
             Self::Leaves(_) => Some(Subject::Leaves),
+            Self::Readings(set) => Some(Subject::Readings(set.of, set.piece.clone())),
+            Self::Spacer(_) => Some(Subject::Spacer),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
+            Self::TighteningOrder { joint, .. } => Some(Subject::TighteningOrder(joint.clone())),
+            Self::Tightened { joint, .. } => Some(Subject::Tightened(joint.clone())),
+            Self::DowelsSolid { .. } => Some(Subject::Dowels),
+            Self::OilFeed { .. } => Some(Subject::OilFeed),
             Self::Engine(_) => Some(Subject::Engine),
             Self::PortFace(face) => Some(Subject::PortFace(face.view.housing)),
             Self::Outline(outline) => Some(Subject::Outline(outline.port)),
             Self::Datums(datums) => Some(Subject::Datums(datums.housing)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
+            Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
+            Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),
             Self::Opened { .. }
             | Self::Note { .. }
             | Self::Withdrawn { .. }
@@ -60,21 +82,36 @@ impl Fact {
     }
 }
 
+impl Fact {
+    /// Whether it belongs to the shop and holds for every build.
+    #[must_use]
+    pub fn is_of_the_shop(&self) -> bool {
+        matches!(self, Self::Limit(_) | Self::Leaves(_) | Self::Gauge { .. })
+            || matches!(self, Self::Readings(set) if set.of == Survey::Spacers)
+    }
+}
+
 /// All entries known, and what they add up to.
+///
+/// Entries lie in the order they came in; every list holds their numbers, sorted by the order they
+/// carry, then by id where two phones wrote at once.
 #[derive(Clone, Debug, Default)]
 pub struct Book {
-    entries: BTreeMap<Place, Entry>,
-    places: HashMap<EntryId, Place>,
-    /// The latest word on an entry: where it was said, and whether it says withdrawn.
-    withdrawals: HashMap<EntryId, (Place, bool)>,
-    builds: BTreeMap<BuildId, Build>,
+    entries: Vec<Entry>,
+    numbers: FxHashMap<EntryId, u32>,
+    /// What was said of an entry's withdrawal, the latest word last.
+    withdrawals: FxHashMap<EntryId, Vec<u32>>,
+    builds: FxHashMap<BuildId, Build>,
+    /// What belongs to the shop and holds for every build.
+    of_the_shop: Vec<u32>,
+    last_order: u64,
 }
 
 /// What a build’s entries add up to.
 #[derive(Clone, Debug, Default)]
 struct Build {
-    histories: BTreeMap<Subject, Vec<Place>>,
-    lines: Vec<Place>,
+    histories: FxHashMap<Subject, Vec<u32>>,
+    lines: Vec<u32>,
 }
 
 /// An entry with what later entries made of it.
@@ -87,41 +124,58 @@ pub struct Line<'book> {
 }
 
 impl Book {
-    /// Takes an entry in. One with a known id changes nothing.
+    /// Takes an entry in. One that is known already changes nothing.
     ///
-    /// Returns whether it was new.
+    /// Ids are made once, so two different entries of one id mean that one was tampered with. The book
+    /// then keeps the one whose written form sorts last, whichever came first, so that two phones that
+    /// know both agree.
+    ///
+    /// Returns whether the book changed.
     pub fn take(&mut self, entry: Entry) -> bool {
-        if self.places.contains_key(&entry.id) {
-            return false;
+        match self.entry(&entry.id) {
+            None => {
+                self.put(entry);
+                true
+            }
+            Some(known) if *known == entry || written(known) >= written(&entry) => false,
+            Some(_) => {
+                let mut entries = std::mem::take(self).entries;
+                entries.retain(|known| known.id != entry.id);
+                entries.push(entry);
+                entries.into_iter().for_each(|entry| self.put(entry));
+                true
+            }
         }
-        let place = Place(entry.order, entry.id.clone());
-        self.places.insert(entry.id.clone(), place.clone());
-        match &entry.fact {
-            Fact::Withdrawn { entry } => self.say_withdrawn(entry, &place, true),
-            Fact::Restored { entry } => self.say_withdrawn(entry, &place, false),
-            _ => {}
-        }
-        let build = self.builds.entry(entry.build.clone()).or_default();
-        put_in_order(&mut build.lines, place.clone());
-        if let Some(subject) = entry.fact.subject() {
-            put_in_order(build.histories.entry(subject).or_default(), place.clone());
-        }
-        self.entries.insert(place, entry);
-        true
     }
 
-    fn say_withdrawn(&mut self, entry: &EntryId, place: &Place, withdrawn: bool) {
-        let word =
-            self.withdrawals.entry(entry.clone()).or_insert_with(|| (place.clone(), withdrawn));
-        if word.0 < *place {
-            *word = (place.clone(), withdrawn);
+    fn put(&mut self, entry: Entry) {
+        // Far beyond what a phone can hold; an entry past it would take the last one's number.
+        let number = u32::try_from(self.entries.len()).unwrap_or(u32::MAX);
+        self.last_order = self.last_order.max(entry.order);
+        self.numbers.insert(entry.id.clone(), number);
+        self.entries.push(entry);
+        let (entries, entry) = (&self.entries, &self.entries[number as usize]);
+        if let Fact::Withdrawn { entry } | Fact::Restored { entry } = &entry.fact {
+            put_in_order(entries, self.withdrawals.entry(entry.clone()).or_default(), number);
+        }
+        if entry.fact.is_of_the_shop() {
+            put_in_order(entries, &mut self.of_the_shop, number);
+        }
+        if !self.builds.contains_key(&entry.build) {
+            self.builds.insert(entry.build.clone(), Build::default());
+        }
+        if let Some(build) = self.builds.get_mut(&entry.build) {
+            put_in_order(entries, &mut build.lines, number);
+            if let Some(subject) = entry.fact.subject() {
+                put_in_order(entries, build.histories.entry(subject).or_default(), number);
+            }
         }
     }
 
     /// The order the next entry is to carry.
     #[must_use]
     pub fn next_order(&self) -> u64 {
-        self.entries.last_key_value().map_or(1, |(place, _)| place.0.saturating_add(1))
+        self.last_order.saturating_add(1)
     }
 
     /// How many entries there are.
@@ -139,31 +193,36 @@ impl Book {
     /// The entry with an id.
     #[must_use]
     pub fn entry(&self, id: &EntryId) -> Option<&Entry> {
-        self.entries.get(self.places.get(id)?)
+        self.numbers.get(id).map(|&number| &self.entries[number as usize])
     }
 
     /// Every entry, in order.
     pub fn entries(&self) -> impl DoubleEndedIterator<Item = &Entry> {
-        self.entries.values()
+        let mut entries: Vec<&Entry> = self.entries.iter().collect();
+        entries.sort_by_key(|entry| place(entry));
+        entries.into_iter()
     }
 
     /// Whether an entry is withdrawn.
     #[must_use]
     pub fn is_withdrawn(&self, id: &EntryId) -> bool {
-        self.withdrawals.get(id).is_some_and(|(_, withdrawn)| *withdrawn)
+        let last = self.withdrawals.get(id).and_then(|words| words.last());
+        last.is_some_and(|&number| {
+            matches!(self.entries[number as usize].fact, Fact::Withdrawn { .. })
+        })
     }
 
     /// The builds that were opened and not withdrawn, the last opened first.
     #[must_use]
     pub fn builds(&self) -> Vec<BuildId> {
-        let mut opened: Vec<&Place> = self
+        let mut opened: Vec<&Entry> = self
             .builds
             .keys()
-            .filter_map(|id| self.places.get(id))
-            .filter(|place| self.opening(&place.1).is_some())
+            .filter(|id| self.opening(id).is_some())
+            .filter_map(|id| self.entry(id))
             .collect();
-        opened.sort();
-        opened.into_iter().rev().map(|place| place.1.clone()).collect()
+        opened.sort_by_key(|entry| std::cmp::Reverse(place(entry)));
+        opened.into_iter().map(|entry| entry.id.clone()).collect()
     }
 
     /// How a build was opened: name, kind, rotors, demo. None if it wasn't, or that was withdrawn.
@@ -178,13 +237,20 @@ impl Book {
         }
     }
 
+    /// Whether a build is signed off, and so read-only until it is reopened.
+    #[must_use]
+    pub fn is_signed_off(&self, build: &BuildId) -> bool {
+        let last = self.current(build, &Subject::SignOff);
+        last.is_some_and(|entry| matches!(entry.fact, Fact::SignedOff { .. }))
+    }
+
     /// A build's entries, the latest last, withdrawn ones among them.
     pub fn lines(&self, build: &BuildId) -> impl DoubleEndedIterator<Item = Line<'_>> {
         self.builds
             .get(build)
             .into_iter()
             .flat_map(|build| &build.lines)
-            .filter_map(|place| self.line(place))
+            .map(|&number| self.line(number))
     }
 
     /// Every value a subject ever had in a build, the latest last, withdrawn ones among them.
@@ -193,12 +259,9 @@ impl Book {
         build: &BuildId,
         subject: &Subject,
     ) -> impl DoubleEndedIterator<Item = Line<'_>> {
-        self.builds
-            .get(build)
-            .and_then(|build| build.histories.get(subject))
-            .into_iter()
-            .flatten()
-            .filter_map(|place| self.line(place))
+        let build = self.builds.get(build);
+        let history = build.and_then(|build| build.histories.get(subject));
+        history.into_iter().flatten().map(|&number| self.line(number))
     }
 
     /// The value in force of a subject: the latest that is not withdrawn.
@@ -210,7 +273,8 @@ impl Book {
     /// The figure in force of a row at a place.
     #[must_use]
     pub fn figure(&self, build: &BuildId, row: &str, place: &str) -> Option<&Figure> {
-        match &self.current(build, &Subject::Figure(row.to_owned(), place.to_owned()))?.fact {
+        let subject = Subject::Figure(row.to_owned(), place.to_owned());
+        match &self.current(build, &subject)?.fact {
             Fact::Figure(figure) => Some(figure),
             _ => None,
         }
@@ -228,38 +292,88 @@ impl Book {
     /// Whether a slot's seal is fitted.
     #[must_use]
     pub fn is_fitted(&self, build: &BuildId, slot: Slot) -> bool {
-        matches!(
-            self.current(build, &Subject::Fitted(slot)).map(|entry| &entry.fact),
-            Some(Fact::Fitted { fitted: true, .. })
-        )
+        let last = self.current(build, &Subject::Fitted(slot));
+        last.is_some_and(|entry| matches!(entry.fact, Fact::Fitted { fitted: true, .. }))
     }
 
-    /// The limit rows of the builder's own in force, over all builds: a sheet belongs to the shop.
-    pub fn own_limits(&self) -> impl Iterator<Item = &Row> {
-        self.entries.values().filter(|entry| !self.is_withdrawn(&entry.id)).filter_map(|entry| {
-            match &entry.fact {
-                Fact::Limit(row) => Some(&**row),
+    /// The readings in force of a survey on a piece. Spacers at hand belong to the shop: the latest of any
+    /// build holds.
+    #[must_use]
+    pub fn readings(&self, build: &BuildId, of: Survey, piece: &str) -> Option<&ReadingSet> {
+        if of == Survey::Spacers {
+            return self.of_the_shop().rev().find_map(|entry| match &entry.fact {
+                Fact::Readings(set) if set.of == of => Some(set),
                 _ => None,
-            }
+            });
+        }
+        match &self.current(build, &Subject::Readings(of, piece.to_owned()))?.fact {
+            Fact::Readings(set) => Some(set),
+            _ => None,
+        }
+    }
+
+    /// The spacer chosen for the end play.
+    #[must_use]
+    pub fn spacer(&self, build: &BuildId) -> Option<&SpacerChoice> {
+        match &self.current(build, &Subject::Spacer)?.fact {
+            Fact::Spacer(choice) => Some(choice),
+            _ => None,
+        }
+    }
+
+    /// What belongs to the shop and holds for every build, the latest last, withdrawn ones left out.
+    pub fn of_the_shop(&self) -> impl DoubleEndedIterator<Item = &Entry> {
+        let lines = self.of_the_shop.iter().map(|&number| self.line(number));
+        lines.filter(|line| !line.withdrawn).map(|line| line.entry)
+    }
+
+    /// The limit rows of the builder's own in force.
+    pub fn own_limits(&self) -> impl Iterator<Item = &Row> {
+        self.of_the_shop().filter_map(|entry| match &entry.fact {
+            Fact::Limit(row) => Some(&**row),
+            _ => None,
         })
     }
 
-    /// The sheet in force: the starter sheet with the builder's own rows put in, the latest last.
+    /// The sheet in force: the starter sheet with the builder's own rows and gauges put in, the latest last.
     #[must_use]
     pub fn sheet(&self) -> Sheet {
         let mut sheet = Sheet::starter();
         for row in self.own_limits().filter(|row| row.faults().is_empty()) {
             sheet.put(row.clone());
         }
+        for entry in self.of_the_shop() {
+            if let Fact::Gauge { kind, resolution, error } = &entry.fact {
+                sheet.put_gauge(Gauge::own(*kind, resolution, error));
+            }
+        }
         sheet
     }
 
-    fn line(&self, place: &Place) -> Option<Line<'_>> {
-        self.entries.get(place).map(|entry| Line { entry, withdrawn: self.is_withdrawn(&entry.id) })
+    fn line(&self, number: u32) -> Line<'_> {
+        let entry = &self.entries[number as usize];
+        Line { entry, withdrawn: self.is_withdrawn(&entry.id) }
     }
 }
 
-fn put_in_order(places: &mut Vec<Place>, place: Place) {
-    let at = places.partition_point(|old| *old < place);
-    places.insert(at, place);
+/// Where an entry stands among all.
+fn place(entry: &Entry) -> (u64, &EntryId) {
+    (entry.order, &entry.id)
+}
+
+/// An entry's written form; every entry has one.
+fn written(entry: &Entry) -> Option<String> {
+    super::written::record(entry).ok()
+}
+
+/// Entries mostly come in order, so that most go to the end.
+fn put_in_order(entries: &[Entry], numbers: &mut Vec<u32>, number: u32) {
+    let new = place(&entries[number as usize]);
+    let at = match numbers.last() {
+        Some(&last) if place(&entries[last as usize]) > new => {
+            numbers.partition_point(|&old| place(&entries[old as usize]) < new)
+        }
+        _ => numbers.len(),
+    };
+    numbers.insert(at, number);
 }

@@ -3,10 +3,13 @@
 //! An entry is one small fact. What a screen shows is a fold over all of them, so undo is another
 //! entry, nothing is overwritten, and two phones' books join by set union.
 
+pub mod carry;
+pub mod csv;
 pub mod demo;
 mod entry;
 pub mod file;
 mod fold;
+mod join;
 mod plates;
 mod slot;
 mod words;
@@ -14,5 +17,6 @@ pub mod written;
 
 pub use entry::{BuildId, Entry, EntryId, FORMAT, Fact, Figure};
 pub use fold::{Book, Line, Subject};
+pub use join::{Coming, Conflict, coming};
 pub use slot::{Face, Slot};
 pub use words::{Words, call};

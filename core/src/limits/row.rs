@@ -171,4 +171,12 @@ impl Row {
             Input::Other => Bounds::widest(self.unit.dimension()),
         }
     }
+
+    /// Whether one reading stands for a whole set: the spread of its pieces.
+    ///
+    /// The sheet says so by the row's id.
+    #[must_use]
+    pub fn is_of_a_set(&self) -> bool {
+        self.id.ends_with("-spread")
+    }
 }

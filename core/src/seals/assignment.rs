@@ -211,10 +211,9 @@ fn weigh(costs: &[Cost], rows: usize) -> Option<Vec<i128>> {
 }
 
 impl Placed {
-    /// "Seal 3: grind off 0.120 mm, to a gap of 0.075 mm."
+    /// "Seal 3: grind off 0.120 mm at most, to a gap of 0.075 mm." `number` is the one marked on the seal.
     #[must_use]
-    pub fn words(&self, unit: Unit) -> String {
-        let number = self.seal + 1;
+    pub fn words(&self, number: usize, unit: Unit) -> String {
         let gap = figure(self.gap, unit, Rounding::Nearest);
         let remove = Amount::whole(0, Unit::Millimetre).plus(self.remove);
         if remove == Amount::whole(0, Unit::Millimetre) {

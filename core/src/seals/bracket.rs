@@ -111,6 +111,24 @@ impl Bracket {
     }
 }
 
+impl Bracket {
+    /// The bracket in as few signs as it takes, for a drawing or a table: "0.047…0.093 mm", "<0.093 mm".
+    #[must_use]
+    pub fn short(self, unit: Unit) -> String {
+        let symbol = unit.symbol();
+        let of = |amount: Amount, rounding| amount.show(unit, places(unit), rounding);
+        match (self.low, self.high) {
+            (None, None) => "–".to_owned(),
+            (Some(low), None) => format!("≥{} {symbol}", of(low, Rounding::Down)),
+            (None, Some(high)) if high == Amount::whole(0, Unit::Millimetre) => "<0".to_owned(),
+            (None, Some(high)) => format!("<{} {symbol}", of(high, Rounding::Up)),
+            (Some(low), Some(high)) => {
+                format!("{}…{} {symbol}", of(low, Rounding::Down), of(high, Rounding::Up))
+            }
+        }
+    }
+}
+
 impl Standing {
     /// In a word.
     #[must_use]
@@ -161,8 +179,11 @@ pub fn sentence(bracket: Bracket, limit: &Limit, unit: Unit) -> String {
 
 /// A gap as text, to the micrometre or finer.
 pub(super) fn figure(gap: Amount, unit: Unit, rounding: Rounding) -> String {
-    let places = places_for(Span::whole(10, Unit::Micrometre), unit);
-    format!("{} {}", gap.show(unit, places, rounding), unit.symbol())
+    format!("{} {}", gap.show(unit, places(unit), rounding), unit.symbol())
+}
+
+fn places(unit: Unit) -> u8 {
+    places_for(Span::whole(10, Unit::Micrometre), unit)
 }
 
 fn of_two(

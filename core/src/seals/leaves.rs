@@ -99,6 +99,28 @@ impl Leaf {
         Written::read(text, unit, Bounds::widest(Dimension::Length))?.try_into()
     }
 
+    /// Reads several typed thicknesses, parted by spaces, semicolons or plus signs: "0.05 0,10 0.002 in".
+    ///
+    /// `unit` holds where none is typed. A unit behind a figure is that figure's alone.
+    ///
+    /// # Errors
+    /// That of the first text that is no leaf.
+    pub fn read_many(text: &str, unit: Unit) -> Result<Vec<Self>, LeafFault> {
+        let mut texts: Vec<String> = Vec::new();
+        let pieces = text.split(|c: char| c.is_whitespace() || matches!(c, ';' | '+'));
+        // A comma behind a figure parts it from the next; inside, it is a decimal comma.
+        for piece in pieces.map(|piece| piece.trim_end_matches(',')).filter(|p| !p.is_empty()) {
+            match texts.last_mut() {
+                Some(last) if Unit::named(piece).is_some() => {
+                    last.push(' ');
+                    last.push_str(piece);
+                }
+                _ => texts.push(piece.to_owned()),
+            }
+        }
+        texts.iter().map(|text| Self::read(text, unit)).collect()
+    }
+
     /// As marked, exactly.
     #[must_use]
     pub fn thickness(&self) -> Amount {
@@ -145,6 +167,14 @@ impl fmt::Display for Leaf {
 pub struct Stack(Vec<Leaf>);
 
 impl Stack {
+    /// Reads a typed stack, as it is shown: "0.05 mm + 0.0020 in"; `unit` holds where none is typed.
+    ///
+    /// # Errors
+    /// As [`Leaf::read_many`] and [`Self::of`].
+    pub fn read(text: &str, unit: Unit) -> Result<Self, LeafFault> {
+        Self::of(Leaf::read_many(text, unit)?)
+    }
+
     /// Puts leaves together.
     ///
     /// # Errors

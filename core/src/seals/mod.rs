@@ -8,6 +8,8 @@
 //! - [`hot_gap`]: the cold gap in the running engine.
 //! - [`assign`]: which seal goes where.
 //! - [`slot_report`]: what a book's entries say of each slot.
+//! - [`TypedHotGap`]: the hot gap from what a person types.
+//! - [`LooseKind`]: pieces measured before they have a place.
 //! - [`SetCheck`], [`match_by_weight`], [`match_by_height`]: sets measured in one go.
 
 mod assignment;
@@ -15,14 +17,18 @@ mod bracket;
 mod caution;
 mod drawing;
 mod grinding;
+mod ground;
 mod growth;
 mod history;
+mod hot_gap_sheet;
 mod leaf_set;
 mod leaves;
+mod loose;
 mod materials;
 mod next_leaf;
 mod place;
 mod set;
+mod set_words;
 mod state;
 mod trial;
 mod usual_sets;
@@ -33,17 +39,23 @@ pub use bracket::{Answer, Bracket, Proof, Standing, sentence};
 pub use caution::Step;
 pub use drawing::{Drawing, TooMuchInk};
 pub use grinding::{Advice, Rate, Refusal, Removal, Strokes, advise, removal};
+pub use ground::{Ground, GroundBy};
 pub use growth::{
     Band, Chain, ESTIMATE, GrowthFault, Piece, Temperatures, gap_at_reference, hot_gap, length_at,
 };
 pub use history::{Contradiction, History, Stage};
+pub use hot_gap_sheet::{HotGap, PIECES, RUNNING, TypedHotGap, TypedPiece};
 pub use leaf_set::{LeafSet, usual_tolerance};
 pub use leaves::{Leaf, LeafFault, MOST_LEAVES, Stack, thickest};
+pub use loose::{
+    Loose, LooseKind, MOST_LOOSE, free_number, slot_from_gap, slot_length_fact, slot_lengths,
+};
 pub use materials::{Expansion, MATERIALS, Material, SOURCE_COLD, SOURCE_HOT};
 pub use next_leaf::{NextLeaf, Try, halving_leaf, next_leaf};
 pub use place::{Corner, Place, PlaceFault};
 pub use set::{Matched, SetCheck, SetFault, match_by_height, match_by_weight};
+pub use set_words::set_readings;
 pub use state::{SlotReport, SlotState, engine_report, leaf_set, slot_report, stages, trials};
-pub use trial::{Ground, GroundBy, Outcome, Trial, TrialFault};
+pub use trial::{Outcome, Trial, TrialFault};
 pub use usual_sets::{USUAL_SETS, UsualSet};
 pub use written::Written;

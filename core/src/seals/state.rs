@@ -1,8 +1,9 @@
 //! What a book's entries say of each slot: its trials, its gap, and how far its seal has come.
 
 use super::{Answer, Bracket, Contradiction, Drawing, History, LeafSet, Stage, Trial};
-use crate::book::{Book, BuildId, EntryId, Fact, Slot, Subject};
+use crate::book::{Book, BuildId, EntryId, Fact, Figure, Slot, Subject};
 use crate::limits::{Call, Gauge, Row, Side, decide};
+use crate::quantity::Unit;
 
 /// How far a slot's seal has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -61,6 +62,8 @@ pub struct SlotReport<'book> {
     pub trials: Vec<(&'book EntryId, &'book Trial)>,
     /// What they add up to.
     pub history: Result<History, Contradiction>,
+    /// The gap as typed straight from a gauge, where that is later than any trial.
+    pub measured: Option<&'book Figure>,
     /// The builder's mark in words.
     pub mark: Option<&'book str>,
     /// The builder's mark as drawn.
@@ -68,6 +71,16 @@ pub struct SlotReport<'book> {
 }
 
 impl SlotReport<'_> {
+    /// What is known of the gap in as few signs as it takes; empty where nothing is.
+    #[must_use]
+    pub fn gap(&self, unit: Unit) -> String {
+        match self.measured {
+            Some(figure) => format!("{} {}", figure.text, figure.unit.symbol()),
+            None if self.trials.is_empty() => String::new(),
+            None => self.bracket().short(unit),
+        }
+    }
+
     /// The gap as it is now; open where nothing is known or trials disagree.
     #[must_use]
     pub fn bracket(&self) -> Bracket {
@@ -95,12 +108,14 @@ pub fn slot_report<'book>(
         |subject: &Subject| book.current(build, subject).map(|entry| (entry.order, &entry.id));
     let seal = last(&Subject::Seal(slot));
     let figure = last(&Subject::Figure(row.id.clone(), slot.to_string()));
+    let measured =
+        if figure > seal { book.figure(build, &row.id, &slot.to_string()) } else { None };
     let is_fresh = trials.is_empty() && seal.is_some();
     let state = if book.is_fitted(build, slot) && !(is_fresh && seal > last(&Subject::Fitted(slot)))
     {
         SlotState::Fitted
-    } else if figure > seal {
-        measured(book, build, slot, row)
+    } else if let Some(figure) = measured {
+        state_by(figure, row)
     } else if trials.is_empty() {
         SlotState::NotMeasured
     } else {
@@ -114,14 +129,11 @@ pub fn slot_report<'book>(
             },
         }
     };
-    SlotReport { slot, state, trials, history, mark: book.mark(build, slot), drawing }
+    SlotReport { slot, state, trials, history, measured, mark: book.mark(build, slot), drawing }
 }
 
 /// The state by a gap typed straight from a gauge, later than any trial.
-fn measured(book: &Book, build: &BuildId, slot: Slot, row: &Row) -> SlotState {
-    let Some(figure) = book.figure(build, &row.id, &slot.to_string()) else {
-        return SlotState::NotMeasured;
-    };
+fn state_by(figure: &Figure, row: &Row) -> SlotState {
     let Ok(reading) = figure.reading() else { return SlotState::Undecided };
     if reading.amount().dimension() != row.unit.dimension() {
         return SlotState::Undecided;
@@ -194,10 +206,8 @@ pub fn engine_report<'book>(
 /// The leaf set in force: the last entered in any build, since leaves belong to the shop.
 #[must_use]
 pub fn leaf_set(book: &Book) -> Option<&LeafSet> {
-    book.entries().rev().filter(|entry| !book.is_withdrawn(&entry.id)).find_map(
-        |entry| match &entry.fact {
-            Fact::Leaves(set) => Some(set),
-            _ => None,
-        },
-    )
+    book.of_the_shop().rev().find_map(|entry| match &entry.fact {
+        Fact::Leaves(set) => Some(set),
+        _ => None,
+    })
 }

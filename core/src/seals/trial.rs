@@ -1,7 +1,8 @@
 //! A trial: what a leaf or the seal itself did in its slot, and what was ground off since the last one.
 
+use super::ground::MOST_GROUND;
 use super::leaf_set::tolerance_span;
-use super::{LeafFault, Stack, Written};
+use super::{Ground, LeafFault, Stack, Written};
 use crate::quantity::{Amount, Span, Unit};
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -46,42 +47,6 @@ impl Outcome {
     }
 }
 
-/// How grinding is counted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum GroundBy {
-    /// Strokes on a stone or file.
-    Strokes,
-    /// Seconds at a wheel.
-    Seconds,
-    /// Passes of a grinder.
-    Passes,
-}
-
-impl GroundBy {
-    /// One of it, and many.
-    #[must_use]
-    pub fn words(self, count: u64) -> &'static str {
-        match (self, count) {
-            (Self::Strokes, 1) => "stroke",
-            (Self::Strokes, _) => "strokes",
-            (Self::Seconds, 1) => "second",
-            (Self::Seconds, _) => "seconds",
-            (Self::Passes, 1) => "pass",
-            (Self::Passes, _) => "passes",
-        }
-    }
-}
-
-/// What was ground off since the trial before.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Ground {
-    /// How many.
-    pub count: u32,
-    /// Of what.
-    pub by: GroundBy,
-}
-
 /// Why a trial is not taken.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum TrialFault {
@@ -102,9 +67,6 @@ impl From<LeafFault> for TrialFault {
         Self::Leaf(fault)
     }
 }
-
-/// The most strokes between two trials.
-const MOST_GROUND: u32 = 10_000;
 
 impl fmt::Display for TrialFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -108,11 +108,11 @@ fn the_three_aims_come_in_their_order() {
 fn what_can_t_be_made_to_fit_is_said() {
     let found = ours(&[42_000, 41_800, 42_100], &[42_075, 42_060], 75);
     assert_eq!(
-        found.placed[0].words(Unit::Millimetre),
+        found.placed[0].words(3, Unit::Millimetre),
         "Seal 3: grind off 0.100 mm at most, to a gap of 0.075 mm."
     );
     assert_eq!(
-        found.placed[1].words(Unit::Millimetre),
+        found.placed[1].words(1, Unit::Millimetre),
         "Seal 1: fits as it is, with a gap of 0.060 mm."
     );
     assert_eq!(found.unused, [1]);

@@ -1,0 +1,267 @@
+//! Reading the book from storage, and writing entries to it: on the disk first, then on the screen.
+
+use crate::device;
+use crate::draft::{self, Draft};
+use crate::route::Route;
+use crate::state::{App, Aside, Keeping, Notice};
+use crate::store::{Channel, Database, Fault, keep, persist};
+use js_sys::Array;
+use leptos::prelude::*;
+use pitleaf_core::book::written::{self, Damage};
+use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
+use pitleaf_core::limits::BuildKind;
+use wasm_bindgen::JsValue;
+use wasm_bindgen_futures::spawn_local;
+
+/// How many records make a sheaf.
+const SHEAF: u32 = 4096;
+
+impl App {
+    /// Opens the book and takes in every record; what can't be read is kept aside.
+    pub fn open_book(self) {
+        spawn_local(async move {
+            match self.read_all().await {
+                Ok(()) => {
+                    self.keeping.set(Keeping::Kept);
+                    // Where the promise was given already, or none is ever made, there is nothing to ask.
+                    if persist::is_kept().await != Some(false) {
+                        self.set(|settings| settings.asked_to_keep = true);
+                    }
+                }
+                Err(fault) => self.keeping.set(Keeping::NotKept(fault)),
+            }
+        });
+    }
+
+    async fn read_all(self) -> Result<(), Fault> {
+        let database = Database::open().await?;
+        let (sheaves, mut behind) = database.sheaves().await?;
+        let mut book = Book::default();
+        if !sheaves.iter().all(|sheaf| take_sheaf(&mut book, &sheaf)) {
+            // A sheaf only saves time: where one is damaged, the records themselves are read.
+            behind = JsValue::UNDEFINED;
+        }
+        let records = database.records(&behind).await?;
+        let mut damaged = Vec::new();
+        for (place, record) in (0..).zip(records.iter()) {
+            let record = record.as_string().ok_or(Damage::Foreign);
+            match record.and_then(|record| written::entry(&record)) {
+                Ok(entry) => {
+                    book.take(entry);
+                }
+                Err(damage) => damaged.push((place, damage)),
+            }
+        }
+        self.book.set(book);
+        if !damaged.is_empty() {
+            let keys = database.keys(&behind).await?;
+            let aside = |(place, damage): (u32, Damage)| Aside {
+                key: device::words(&keys.get(place)),
+                why: damage.to_string(),
+            };
+            self.aside.set(damaged.into_iter().map(aside).collect());
+        } else if records.length() >= SHEAF {
+            // The next opening will be the quicker for it; if it fails, nothing is lost.
+            spawn_local(bind(database.clone(), records, behind));
+        }
+        // What another tab writes from now on comes by the line between them.
+        let channel = Channel::open(move |record| {
+            if let Ok(entry) = written::entry(&record) {
+                self.book.update(|book| {
+                    book.take(entry);
+                });
+            }
+        });
+        self.store.set_value(Some((database, channel)));
+        Ok(())
+    }
+
+    /// Writes facts of the build in hand; `then` runs once they are on the disk.
+    ///
+    /// Nothing typed is lost if that fails: the notice says so, and `then` does not run.
+    pub fn write(self, facts: Vec<Fact>, said: String, then: impl FnOnce() + 'static) {
+        if self.is_still_opening() {
+            return;
+        }
+        let Some(build) = untrack(|| self.build()) else {
+            self.go(&Route::Open);
+            return;
+        };
+        if self.book.with_untracked(|book| book.is_signed_off(&build)) {
+            self.wrong(
+                "This build is signed off, so nothing was written. Reopen it in the book first.",
+            );
+            return;
+        }
+        self.write_for(build, facts, said, then);
+    }
+
+    /// What is written before the book is read would not reach the disk.
+    fn is_still_opening(self) -> bool {
+        let is = self.keeping.with_untracked(|keeping| *keeping == Keeping::Opening);
+        if is {
+            self.wrong("The book is still opening. Press again in a moment.");
+        }
+        is
+    }
+
+    fn write_for(
+        self,
+        build: BuildId,
+        facts: Vec<Fact>,
+        said: String,
+        then: impl FnOnce() + 'static,
+    ) {
+        let order = self.book.with_untracked(Book::next_order);
+        let entries = (order..)
+            .zip(facts)
+            .map(|(order, fact)| entry(device::new_id(), build.clone(), order, fact))
+            .collect();
+        spawn_local(self.commit(entries, said, Box::new(then)));
+    }
+
+    /// Opens a build and takes it in hand.
+    pub fn open_build(
+        self,
+        name: String,
+        kind: BuildKind,
+        rotors: u8,
+        demo: bool,
+        facts: Vec<Fact>,
+    ) {
+        if self.is_still_opening() {
+            return;
+        }
+        let id = device::new_id();
+        let order = self.book.with_untracked(Book::next_order);
+        let opened = Fact::Opened { name: name.clone(), kind, rotors, demo };
+        let mut entries = vec![entry(id.clone(), id.clone(), order, opened)];
+        let rest = (order + 1..).zip(facts);
+        entries.extend(rest.map(|(order, fact)| entry(device::new_id(), id.clone(), order, fact)));
+        let then = move || {
+            self.set(|settings| settings.build = Some(id.0.into()));
+            self.back_to_draft();
+        };
+        spawn_local(self.commit(entries, format!("{name} is open"), Box::new(then)));
+    }
+
+    /// Takes in entries of another book.
+    pub fn take_in(self, entries: Vec<Entry>, then: impl FnOnce() + 'static) {
+        spawn_local(self.commit(entries, String::new(), Box::new(then)));
+    }
+
+    async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
+        let records: Result<Vec<_>, _> = entries.iter().map(written::record).collect();
+        let store = self.store.get_value();
+        let result = match (&records, &store) {
+            (Ok(records), Some((database, _))) => database.add(records).await,
+            (Ok(_), None) => Ok(()),
+            (Err(error), _) => Err(Fault::Other(error.to_string())),
+        };
+        if let Err(fault) = result {
+            self.wrong(&fault.to_string());
+            return;
+        }
+        if let (Ok(records), Some((_, channel))) = (records, &store) {
+            records.iter().for_each(|record| channel.tell(record));
+        }
+        let last = entries.last().map(|entry| entry.id.clone());
+        self.book.update(|book| {
+            for entry in entries {
+                book.take(entry);
+            }
+        });
+        self.notice.set(match (last, store) {
+            (Some(id), Some(_)) => Some(Notice::Written(id, said)),
+            (Some(_), None) => Some(Notice::Said(format!("On the screen only, not kept: {said}"))),
+            (None, _) => None,
+        });
+        then();
+    }
+
+    /// Withdraws an entry, which stays in the book.
+    pub fn withdraw(self, id: &EntryId) {
+        self.about(id, Fact::Withdrawn { entry: id.clone() }, "Withdrawn; still in the book");
+    }
+
+    /// Lets a withdrawn entry hold again.
+    pub fn restore(self, id: &EntryId) {
+        self.about(id, Fact::Restored { entry: id.clone() }, "Holds again");
+    }
+
+    fn about(self, id: &EntryId, fact: Fact, said: &str) {
+        let build =
+            self.book.with_untracked(|book| book.entry(id).map(|entry| entry.build.clone()));
+        let Some(build) = build else { return };
+        // The signing off itself can be undone; anything else waits until the build is open again.
+        let is_sign_off = self.book.with_untracked(|book| {
+            book.entry(id).is_some_and(|entry| matches!(entry.fact, Fact::SignedOff { .. }))
+        });
+        if !is_sign_off && self.book.with_untracked(|book| book.is_signed_off(&build)) {
+            self.wrong(
+                "This build is signed off, so nothing was changed. Reopen it in the book first.",
+            );
+            return;
+        }
+        let said = said.to_owned();
+        self.write_for(build, vec![fact], String::new(), move || {
+            self.notice.set(Some(Notice::Said(said)))
+        });
+    }
+
+    /// Opens a signed-off build again.
+    pub fn reopen(self, why: String) {
+        if let Some(build) = untrack(|| self.build()) {
+            self.write_for(
+                build,
+                vec![Fact::Reopened { why }],
+                "the build is open again".to_owned(),
+                || {},
+            );
+        }
+    }
+
+    /// Says what went wrong.
+    pub fn wrong(self, words: &str) {
+        self.notice.set(Some(Notice::Wrong(words.to_owned())));
+    }
+
+    /// After a build was opened: to the check whose draft waits, or to the bench.
+    fn back_to_draft(self) {
+        let draft: Option<Draft> = keep::get(draft::KEY);
+        let waiting = draft.filter(|draft| !draft.text.is_empty());
+        self.go(&waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash)));
+    }
+}
+
+/// Takes in a sheaf's entries, a record a line. Whether every one of them could be read.
+fn take_sheaf(book: &mut Book, sheaf: &JsValue) -> bool {
+    let Some(sheaf) = sheaf.as_string() else { return false };
+    sheaf.lines().all(|record| {
+        written::entry(record).is_ok_and(|entry| {
+            book.take(entry);
+            true
+        })
+    })
+}
+
+/// Copies sound records into sheaves, as long as there are enough for a whole one.
+async fn bind(database: Database, records: Array, behind: JsValue) {
+    let Ok(keys) = database.keys(&behind).await else { return };
+    for first in (0..records.length()).step_by(SHEAF as usize) {
+        let end = first + SHEAF;
+        let sheaf = records.slice(first, end).join("\n");
+        // Keys that are no numbers are not ours, and sort behind all that are.
+        let last = keys.get(end - 1);
+        if end > records.length() || last.as_f64().is_none() {
+            return;
+        }
+        if database.bind(&last, &String::from(sheaf)).await.is_err() {
+            return;
+        }
+    }
+}
+
+fn entry(id: EntryId, build: BuildId, order: u64, fact: Fact) -> Entry {
+    Entry { format: FORMAT, id, build, order, at: device::now(), fact }
+}

@@ -1,0 +1,80 @@
+//! A rotor's face as it lies on the bench, drawn from the rotor's own outline.
+
+use super::face::SlotLine;
+use super::sign::class;
+use crate::dom::{El, svg};
+use crate::route::Route;
+use crate::state::App;
+use pitleaf_core::book::Face;
+use pitleaf_core::trochoid::{Engine, Point};
+use std::fmt::Write as _;
+use uom::si::f64::Length;
+use uom::si::length::millimeter;
+
+/// Tenths of a millimetre are finer than a phone shows, and whole numbers are shorter.
+fn tenths(value: f64) -> i32 {
+    #[expect(clippy::cast_possible_truncation, reason = "a rotor is well under a kilometre")]
+    let tenths = (value * 10.0).round() as i32;
+    tenths
+}
+
+fn at(point: Point) -> (i32, i32) {
+    (tenths(point.x().get::<millimeter>()), tenths(-point.y().get::<millimeter>()))
+}
+
+fn path(class: &str, points: &[Point], end: &str) -> El {
+    let mut d = String::new();
+    for (index, point) in points.iter().enumerate() {
+        let (x, y) = at(*point);
+        // Writing to a string can't fail.
+        let _ = write!(d, "{}{x} {y}", if index == 0 { 'M' } else { 'L' });
+    }
+    d.push_str(end);
+    svg("path").attrs(&[("class", class), ("d", &d)])
+}
+
+fn circle(class: &str, (x, y): (i32, i32), radius: Length, more: i32) -> El {
+    let radius = (tenths(radius.get::<millimeter>()) + more).to_string();
+    svg("circle").attrs(&[
+        ("class", class),
+        ("cx", &x.to_string()),
+        ("cy", &y.to_string()),
+        ("r", &radius),
+    ])
+}
+
+fn label(class: &str, (x, y): (i32, i32), words: &str) -> El {
+    svg("text").attrs(&[("class", class), ("x", &x.to_string()), ("y", &y.to_string())]).text(words)
+}
+
+/// The face as it lies on the bench; each slot can be touched. The list under it says the same to
+/// keyboards and screen readers.
+pub(super) fn map(app: App, face: Face, lines: &[SlotLine]) -> El {
+    let map = Engine::preset().face_map(face == Face::Rear);
+    let slots = lines.iter().zip(&map.slots).map(|(line, points)| {
+        let slot = line.slot;
+        let group = svg("g")
+            .on("click", move |_| app.go(&Route::Slot(slot)))
+            .with(path("slot-touch", points, ""))
+            .with(path(&format!("slot {}", class(line.state)), points, ""));
+        let Some(&middle) = points.get(points.len() / 2) else { return group };
+        let (x, y) = at(middle);
+        // Names stand inside the rotor, well off the line they name.
+        let (x, y) = (x * 5 / 8, y * 5 / 8);
+        group.with(label("slot-name", (x, y), &slot.to_string())).with(label(
+            "slot-gap",
+            (x, y + 95),
+            if line.gap.is_empty() { "–" } else { &line.gap },
+        ))
+    });
+    let corners = map.corners.iter().zip(["A", "B", "C"]).flat_map(|(corner, letter)| {
+        let (x, y) = at(*corner);
+        [circle("corner", (x, y), map.corner_radius, 12), label("corner-name", (x, y + 26), letter)]
+    });
+    svg("svg")
+        .attrs(&[("class", "map"), ("viewBox", "-1090 -1090 2180 1840"), ("aria-hidden", "true")])
+        .with(path("outline", &map.outline, "Z"))
+        .with(circle("oil", (0, 0), map.oil_radius, 0))
+        .with_all(slots)
+        .with_all(corners)
+}

@@ -1,0 +1,105 @@
+//! A slot's own mark: in words, and drawn with the finger.
+
+use super::build_name;
+use super::pad::{Strokes, pad, picture};
+use crate::dom::{El, button, el, follow, text};
+use crate::draft;
+use crate::route::Route;
+use crate::state::app;
+use crate::widget::{field, frame};
+use leptos::prelude::*;
+use pitleaf_core::book::{Fact, Slot, Subject};
+use pitleaf_core::seals::Drawing;
+
+/// The mark's page.
+pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
+    let app = app();
+    let hash = Route::Mark(slot).hash();
+    let kept = draft::at(&hash).map(|draft| draft.text).unwrap_or_default();
+    let (words, drawn) = kept.split_once('\n').unwrap_or((&kept, ""));
+    let typed = RwSignal::new(words.to_owned());
+    let strokes: RwSignal<Strokes> = RwSignal::new(serde_json::from_str(drawn).unwrap_or_default());
+    let fault = RwSignal::new(String::new());
+    follow(move || {
+        let words = typed.get();
+        let text = strokes.with(|strokes| {
+            if strokes.is_empty() {
+                words
+            } else {
+                format!("{words}\n{}", serde_json::to_string(strokes).unwrap_or_default())
+            }
+        });
+        draft::put(&hash, &text, None);
+    });
+    let save_words = move || {
+        let mark = typed.get_untracked().trim().to_owned();
+        if !mark.is_empty() {
+            let said = format!("mark of {slot}: {mark}");
+            app.write(vec![Fact::Mark { slot, mark }], said, move || typed.set(String::new()));
+        }
+    };
+    let save_drawing = move || match Drawing::of(strokes.get_untracked()) {
+        Err(ink) => fault.set(ink.to_string()),
+        Ok(drawing) => {
+            app.write(
+                vec![Fact::Drawing { slot, drawing }],
+                format!("mark of {slot}, drawn"),
+                move || {
+                    strokes.set(Strokes::new());
+                    fault.set(String::new());
+                },
+            );
+        }
+    };
+    let send = text("button", "button action", "Write down")
+        .attr("type", "submit")
+        .disabled(move || typed.with(|typed| typed.trim().is_empty()));
+    let form = el("form")
+        .class("form inline")
+        .on_submit(save_words)
+        .with(field("As scribed on the part", "two dots and a short line", typed))
+        .with(send);
+    let is_blank = move || strokes.with(Vec::is_empty);
+    let keys = el("div")
+        .class("pair")
+        .with(
+            button("button", "Wipe", move || {
+                strokes.set(Strokes::new());
+                fault.set(String::new());
+            })
+            .disabled(is_blank),
+        )
+        .with(button("button action", "Keep the drawing", save_drawing).disabled(is_blank));
+    let page = el("main")
+        .class("page")
+        .live(move || now(slot))
+        .with(text("h2", "", "In words"))
+        .with(form)
+        .with(text("h2", "", "Or drawn"))
+        .with(pad(strokes))
+        .with(
+            el("p")
+                .class("refusal")
+                .attr("role", "alert")
+                .attr_live("hidden", move || fault.with(String::is_empty).then(String::new))
+                .text_live(move || fault.get()),
+        )
+        .with(keys);
+    frame(move || format!("Mark of {slot}"), move || build_name(app), true, page)
+}
+
+/// The mark in force.
+fn now(slot: Slot) -> Vec<El> {
+    let app = app();
+    let Some(build) = app.build() else { return Vec::new() };
+    app.book.with(|book| {
+        let words = book.mark(&build, slot).unwrap_or("no mark in words yet");
+        let mut shown = vec![text("p", "entry-figure", words)];
+        if let Some(Fact::Drawing { drawing, .. }) =
+            book.current(&build, &Subject::Drawing(slot)).map(|entry| &entry.fact)
+        {
+            shown.push(picture(&drawing.strokes().to_vec()));
+        }
+        shown
+    })
+}

@@ -1,0 +1,130 @@
+//! Apex seals shared out over the rotors, by weight or by height.
+
+use super::super::bench::list;
+use super::{build_name, rotors};
+use crate::dom::{El, button, el, follow, text};
+use crate::draft;
+use crate::route::Route;
+use crate::state::{App, app};
+use crate::widget::{field, frame, switch};
+use leptos::prelude::*;
+use pitleaf_core::book::Fact;
+use pitleaf_core::quantity::{Amount, Reading, Unit};
+use pitleaf_core::seals::{Loose, LooseKind, free_number, match_by_height, match_by_weight};
+
+/// The screen.
+pub(in crate::screen) fn screen() -> Vec<El> {
+    let app = app();
+    let hash = Route::Matching.hash();
+    let kept = draft::at(&hash);
+    let unit = kept.as_ref().and_then(|draft| draft.unit).unwrap_or(Unit::Gram);
+    let is_by_weight = RwSignal::new(unit.dimension() == Unit::Gram.dimension());
+    let typed = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
+    let fault = RwSignal::new(String::new());
+    let kind = move || {
+        if is_by_weight.get() { LooseKind::ApexSealWeight } else { LooseKind::ApexSealHeight }
+    };
+    let unit = move || if is_by_weight.get() { Unit::Gram } else { Unit::Millimetre };
+    follow(move || draft::put(&hash, &typed.get(), Some(unit())));
+    follow(move || {
+        typed.track();
+        is_by_weight.track();
+        fault.set(String::new());
+    });
+    let pieces = Memo::new(move |_| {
+        app.build().map_or_else(Vec::new, |build| app.book.with(|book| kind().all(book, &build)))
+    });
+    let write = move || {
+        let kind = untrack(kind);
+        let Some(number) = pieces.with_untracked(|pieces| free_number(pieces)) else {
+            fault.set("The box is full: withdraw a piece first.".to_owned());
+            return;
+        };
+        match Reading::read(&typed.get_untracked(), untrack(unit), kind.bounds()) {
+            Err(words) => fault.set(words.to_string()),
+            Ok(reading) => {
+                let said =
+                    format!("piece {number}: {} {}", reading.number(), reading.unit().symbol());
+                app.write(vec![kind.fact(number, &reading)], said, move || {
+                    typed.set(String::new())
+                });
+            }
+        }
+    };
+    let by = switch(
+        "Match by",
+        &[(true, "by weight"), (false, "by height")],
+        move |weight| is_by_weight.get() == weight,
+        move |weight| is_by_weight.set(weight),
+    );
+    let send = text("button", "button action", "Write down")
+        .attr("type", "submit")
+        .disabled(move || typed.with(|typed| typed.trim().is_empty()));
+    let form = el("form")
+        .class("form inline")
+        .on_submit(write)
+        .with(field("The next piece (g, or mm)", "0.00", typed))
+        .with(send);
+    let page = el("main")
+        .class("page")
+        .with(text("p", "plain", "Number the seals as you write them down; each rotor gets its share so that the sets are as nearly alike as can be."))
+        .with(by)
+        .live(move || {
+            let words = pieces.with(|pieces| free_number(pieces)).map_or_else(String::new, |number| format!("Next: piece {number}"));
+            vec![text("p", "dim", &words)]
+        })
+        .with(form)
+        .with(
+            el("p")
+                .class("refusal")
+                .attr("role", "alert")
+                .attr_live("hidden", move || fault.with(String::is_empty).then(String::new))
+                .text_live(move || fault.get()),
+        )
+        .live(move || matched(app, &pieces.get(), is_by_weight.get(), unit()))
+        .live(move || pieces.with(|pieces| measured(app, pieces)));
+    frame(|| "Match apex seals".to_owned(), move || build_name(app), true, page)
+}
+
+/// The sharing out, or why there is none.
+fn matched(app: App, pieces: &[Loose], is_by_weight: bool, unit: Unit) -> Vec<El> {
+    let amounts: Vec<Amount> = pieces.iter().map(|piece| piece.reading.amount()).collect();
+    let matching = if is_by_weight { match_by_weight } else { match_by_height };
+    match matching(&amounts, rotors(app)) {
+        Err(fault) => vec![text("p", "refusal empty", &fault.to_string())],
+        Ok(found) => {
+            let numbers: Vec<usize> = pieces.iter().map(|piece| piece.number).collect();
+            let mut lines = found.words(&numbers);
+            lines.push(found.spread_words(is_by_weight, unit));
+            let words = lines.join(" ");
+            vec![
+                list("rows", "Sets", lines.iter().map(|line| text("div", "placed-line", line))),
+                button("button", "Write this down", move || {
+                    let note =
+                        Fact::Note { about: "Apex seals matched".to_owned(), words: words.clone() };
+                    app.write(vec![note], "apex seals matched".to_owned(), || {});
+                }),
+            ]
+        }
+    }
+}
+
+/// The pieces, each with its way out.
+fn measured(app: App, pieces: &[Loose]) -> Vec<El> {
+    if pieces.is_empty() {
+        return Vec::new();
+    }
+    let line = |piece: &Loose| {
+        let (entry, name) = (piece.entry.clone(), format!("Piece {}", piece.number));
+        let figure = format!("{} {}", piece.reading.number(), piece.reading.unit().symbol());
+        el("div")
+            .class("piece-line")
+            .with(text("b", "", &name))
+            .with(text("span", "number", &figure))
+            .with(
+                button("quiet", "withdraw", move || app.withdraw(&entry))
+                    .attr("aria-label", &format!("Withdraw {name}")),
+            )
+    };
+    vec![text("h2", "", "Measured"), list("rows", "Measured", pieces.iter().map(line))]
+}

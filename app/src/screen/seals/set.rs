@@ -1,0 +1,238 @@
+//! A row measured over all its places in one go: type, write, and the next place stands there.
+
+use super::super::check::{check_frame, extra_keys, kept, shown, shown_units, stay_awake};
+use super::rotors;
+use crate::dom::{El, button, el, text};
+use crate::route::Route;
+use crate::state::{App, app};
+use crate::widget::{
+    call_mark, figure_input, frame, keypad, rule_picture, unit_keys, verdict_card,
+};
+use leptos::prelude::*;
+use pitleaf_core::book::{Fact, Figure};
+use pitleaf_core::limits::{Gauge, Row, decide};
+use pitleaf_core::quantity::{Fault, Reading, Unit};
+use pitleaf_core::seals::{Place, SetCheck, Step, set_readings};
+use send_wrapper::SendWrapper;
+use std::rc::Rc;
+
+/// The set of a row.
+pub(in crate::screen) fn screen(row: &str) -> Vec<El> {
+    let app = app();
+    match app.sheet.with_untracked(|sheet| sheet.row(row).cloned()) {
+        Some(row) => of_row(app, row),
+        None => frame(
+            || "No such limit".to_owned(),
+            String::new,
+            true,
+            text("p", "plain", "The sheet has no row of this name."),
+        ),
+    }
+}
+
+/// What the parts of the screen share.
+#[derive(Clone)]
+struct Measuring {
+    app: App,
+    row: Rc<Row>,
+    typed: RwSignal<String>,
+    unit: RwSignal<Unit>,
+    reading: Memo<Result<Reading, Fault>>,
+    set: Memo<Vec<(Place, Option<Reading>)>>,
+    /// Which place, by its place in the list.
+    at: RwSignal<usize>,
+}
+
+fn of_row(app: App, row: Row) -> Vec<El> {
+    stay_awake();
+    let hash = Route::Set(row.id.clone()).hash();
+    let (typed, unit) = kept(app, &row, &hash);
+    let bounds = row.bounds();
+    let reading = Memo::new(move |_| Reading::read(&typed.get(), unit.get(), bounds));
+    let row = Rc::new(row);
+    let set = {
+        let row = SendWrapper::new(row.clone());
+        Memo::new(move |_| match app.build() {
+            Some(build) => app.book.with(|book| set_readings(book, &build, &row, rotors(app))),
+            None => Place::of_part(row.part, rotors(app))
+                .into_iter()
+                .map(|place| (place, None))
+                .collect(),
+        })
+    };
+    let first = set
+        .with_untracked(|set| set.iter().position(|(_, reading)| reading.is_none()))
+        .unwrap_or(0);
+    let m =
+        Measuring { app, row: row.clone(), typed, unit, reading, set, at: RwSignal::new(first) };
+    let here = {
+        let m = m.clone();
+        move || m.place().map_or_else(String::new, |place| place.to_string())
+    };
+    let enter = m.clone();
+    let figure = el("div")
+        .class("figure-line")
+        .with(el("b").class("set-place").text_live(here.clone()))
+        .with(figure_input("Reading", typed).on_enter(move || enter.write()))
+        .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
+    let gauge = Gauge::usual(row.gauge);
+    let card = {
+        let limit = SendWrapper::new(row.limit.clone());
+        Memo::new(move |_| reading.with(|reading| shown(&limit, reading, &gauge, unit.get())))
+    };
+    let rule = {
+        let row = row.clone();
+        el("div").live(move || {
+            let hand = reading.with(|reading| {
+                let reading = reading.as_ref().ok()?;
+                Some((reading.amount(), decide(&row.limit, reading, &gauge).guard))
+            });
+            vec![rule_picture(&row.limit, unit.get(), hand)]
+        })
+    };
+    let places = m.clone();
+    let whole = m.clone();
+    let (one, all) = (m.clone(), m.clone());
+    let down = button("key action wide", "", move || one.write())
+        .text_live(move || format!("Write {}", here()))
+        .disabled(move || reading.with(Result::is_err));
+    let alike = button("unit", "", move || all.write_all())
+        .text_live({
+            let m = m.clone();
+            move || format!("All {} left alike", m.left().len())
+        })
+        .disabled({
+            let m = m.clone();
+            move || reading.with(Result::is_err) || m.left().is_empty()
+        });
+    let mut answer = el("div")
+        .class("check-answer")
+        .with(figure)
+        .with(rule)
+        .with(verdict_card(card))
+        .live(move || whole.whole())
+        .with(el("div").class("units").with(alike))
+        .with(
+            el("div")
+                .class("set-places")
+                .attrs(&[("role", "group"), ("aria-label", "Places")])
+                .live(move || places.keys()),
+        )
+        .with(text("p", "source", &row.source.to_string()))
+        .with(text("p", "how", &format!("With {}. {}", row.gauge.name(), row.how)));
+    if !row.caution.is_empty() {
+        answer =
+            answer.with(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));
+    }
+    if row.part == pitleaf_core::limits::Part::CornerSeal {
+        answer = answer.with(super::caution(Step::CornerSeals));
+    }
+    let keys = el("div")
+        .class("check-keys")
+        .with(unit_keys(&shown_units(row.unit.dimension()), unit))
+        .with(keypad(typed, extra_keys(&row), [down]));
+    let what = row.what.clone();
+    let under = move || {
+        set.with(|set| {
+            let done = set.iter().filter(|(_, reading)| reading.is_some()).count();
+            format!("{} · {done} of {}", super::build_name(app), set.len())
+        })
+    };
+    frame(move || what.clone(), under, true, check_frame(app, answer, keys))
+}
+
+impl Measuring {
+    fn place(&self) -> Option<Place> {
+        self.set.with(|set| set.get(self.at.get()).map(|(place, _)| *place))
+    }
+
+    /// The places with no reading yet.
+    fn left(&self) -> Vec<Place> {
+        self.set.with(|set| {
+            set.iter().filter(|(_, reading)| reading.is_none()).map(|(place, _)| *place).collect()
+        })
+    }
+
+    fn figure(&self, place: Place, reading: &Reading) -> Fact {
+        Fact::Figure(Figure {
+            row: self.row.id.clone(),
+            place: place.to_string(),
+            text: reading.number().to_owned(),
+            unit: reading.unit(),
+            gauge: self.row.gauge,
+        })
+    }
+
+    /// Writes the reading at the place in hand and goes on to the next without one.
+    fn write(&self) {
+        let (Ok(reading), Some(place)) = (self.reading.get_untracked(), untrack(|| self.place()))
+        else {
+            return;
+        };
+        let said = format!("{} {} on {place}", reading.number(), reading.unit().symbol());
+        let (typed, at, set) = (self.typed, self.at, self.set);
+        self.app.write(vec![self.figure(place, &reading)], said, move || {
+            typed.set(String::new());
+            let here = at.get_untracked();
+            let next = set.with_untracked(|set| {
+                let is_left = |place: &usize| set[*place].1.is_none();
+                (here..set.len()).find(is_left).or_else(|| (0..here).find(is_left))
+            });
+            at.set(next.unwrap_or(here));
+        });
+    }
+
+    /// Writes the same reading at every place that has none.
+    fn write_all(&self) {
+        let Ok(reading) = self.reading.get_untracked() else { return };
+        let left = untrack(|| self.left());
+        let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).collect();
+        let said =
+            format!("{} {} on {} places", reading.number(), reading.unit().symbol(), facts.len());
+        let typed = self.typed;
+        self.app.write(facts, said, move || typed.set(String::new()));
+    }
+
+    /// How the set stands as a whole.
+    fn whole(&self) -> Vec<El> {
+        let readings: Vec<(Place, Reading)> = self.set.with(|set| {
+            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).collect()
+        });
+        if readings.is_empty() {
+            return Vec::new();
+        }
+        let words = match SetCheck::of(&readings, &self.row.limit, &Gauge::usual(self.row.gauge)) {
+            Ok(check) => check.words(self.unit.get()),
+            Err(fault) => fault.to_string(),
+        };
+        vec![text("p", "set-words", &words).attr("role", "status")]
+    }
+
+    /// A key for each place, with its verdict's sign and its reading.
+    fn keys(&self) -> Vec<El> {
+        let gauge = Gauge::usual(self.row.gauge);
+        self.set.with(|set| {
+            set.iter()
+                .enumerate()
+                .map(|(at, (place, reading))| {
+                    let here = self.at;
+                    let call = reading
+                        .as_ref()
+                        .map(|reading| decide(&self.row.limit, reading, &gauge).call);
+                    let figure = reading.as_ref().map_or_else(
+                        || "–".to_owned(),
+                        |reading| format!("{} {}", reading.number(), reading.unit().symbol()),
+                    );
+                    let spoken =
+                        format!("{place}: {}", call.map_or("not measured", |call| call.word()));
+                    button("unit set-key", "", move || here.set(at))
+                        .attr("aria-label", &spoken)
+                        .pressed(move || here.get() == at)
+                        .with(call_mark(call))
+                        .with(text("span", "", &place.to_string()))
+                        .with(text("span", "number", &figure))
+                })
+                .collect()
+        })
+    }
+}

@@ -1,0 +1,204 @@
+//! One side-seal slot: what is known of its seal, what to try and how much to grind, and the keys for it.
+
+use super::super::bench::list;
+use super::super::check::check_frame;
+use super::super::entry_line::entry_line;
+use super::pad::picture;
+use super::sign::{class, sign};
+use super::slot_answer::{SlotAnswer, answer};
+use super::trial_keys::TrialKeys;
+use super::{build_name, caution, gap_row, no_row, rotors};
+use crate::dom::{El, button, el, follow, link, text};
+use crate::route::Route;
+use crate::state::{App, app};
+use crate::widget::{bracket_picture, frame};
+use leptos::prelude::*;
+use pitleaf_core::book::{EntryId, Fact, Slot, Subject};
+use pitleaf_core::seals::{GroundBy, Place, SlotState, Step};
+
+/// A slot's page.
+pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
+    let app = app();
+    let title = move || format!("Slot {slot}");
+    let under = move || {
+        format!("{} · rotor {}, {} face", build_name(app), slot.rotor(), slot.face().name())
+    };
+    if app.build().is_some()
+        && let Err(fault) = Place::SideSeal(slot).on_engine(rotors(app))
+    {
+        return frame(
+            title,
+            under,
+            true,
+            el("main").class("page").with(text("p", "plain", &fault.to_string())),
+        );
+    }
+    let by = RwSignal::new(GroundBy::Strokes);
+    let known = Memo::new(move |_| answer(app, slot, by.get()));
+    // Counting goes on as it was done last.
+    follow({
+        let counted =
+            Memo::new(move |_| known.with(|known| known.as_ref().and_then(|known| known.counted)));
+        move || {
+            if let Some(counted) = counted.get() {
+                by.set(counted);
+            }
+        }
+    });
+    let keys = TrialKeys::of(app, slot, by, known);
+    let shown = el("div")
+        .class("check-answer")
+        .live(move || known.with(|known| known.as_ref().map_or_else(|| vec![no_build(app)], told)))
+        .live(move || {
+            known.with(|known| {
+                known.as_ref().map_or_else(Vec::new, |known| next_steps(app, slot, known))
+            })
+        })
+        .live(move || history(app, slot));
+    let is_fitted = Memo::new(move |_| {
+        known.with(|known| known.as_ref().is_some_and(|known| known.state == SlotState::Fitted))
+    });
+    let below = el("div").class("check-keys").live(move || {
+        if is_fitted.get() {
+            vec![button("button", "Take the seal out again", move || fit(app, slot, false))]
+        } else {
+            keys.shown()
+        }
+    });
+    frame(title, under, true, check_frame(app, shown, below))
+}
+
+fn no_build(app: App) -> El {
+    if app.build().is_none() {
+        text("p", "plain", "Open a build, and what you try here is written down and worked out.")
+    } else if gap_row(app).is_none() {
+        no_row()
+    } else {
+        el("span")
+    }
+}
+
+/// The state, and the bracket on the limit's rule.
+fn told(known: &SlotAnswer) -> Vec<El> {
+    let words = el("div").with(text("p", "verdict-word", known.state.name())).with(text(
+        "p",
+        "verdict-words",
+        &known.words,
+    ));
+    let card = el("section")
+        .attrs(&[("role", "status"), ("aria-label", "What is known of the gap")])
+        .class(&format!("verdict slot-card {}", class(known.state)))
+        .with(sign(known.state))
+        .with(words);
+    vec![card, bracket_picture(&known.limit, known.unit, known.bracket)]
+}
+
+/// What to try, how much to grind, and what else can be done here.
+fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
+    let mut shown = Vec::new();
+    if known.state != SlotState::Fitted {
+        shown.push(next(known));
+        if !known.grinding.is_empty() {
+            shown.push(
+                el("section")
+                    .class("grinding")
+                    .attr("aria-label", "Grinding")
+                    .with(text("h2", "", "Grinding"))
+                    .with(text("p", "", &known.grinding)),
+            );
+        }
+        if matches!(known.state, SlotState::ToGrind | SlotState::Undecided) {
+            shown.push(caution(Step::Grinding));
+            shown.push(caution(Step::WhichEnd));
+        }
+    }
+    shown.push(mark(slot, known));
+    let mut actions = Vec::new();
+    if known.state != SlotState::Fitted {
+        actions.push(button("plate-link", "Seal is fitted", move || fit(app, slot, true)));
+    }
+    actions.push(button("plate-link", "Take a fresh seal", move || {
+        app.write(vec![Fact::FreshSeal { slot }], format!("{slot}: a fresh seal taken"), || {});
+    }));
+    if let Some(row) = gap_row(app) {
+        let check = Route::Check { row: row.id, place: slot.to_string() };
+        actions.push(link("plate-link", &check.hash()).text("Type a gap measured"));
+    }
+    actions.push(link("plate-link", &Route::HotGap(Some(slot)).hash()).text("The gap when hot"));
+    shown.push(el("div").class("pair").with_all(actions));
+    if known.state == SlotState::Fits {
+        shown.push(caution(Step::Springs));
+        shown.push(caution(Step::CornerSeals));
+    }
+    shown
+}
+
+/// The leaf to try, large.
+fn next(known: &SlotAnswer) -> El {
+    let card = el("section").class("next-leaf").attr("aria-label", "Next leaf");
+    match &known.next {
+        Ok(next) => card
+            .with(text("h2", "", "Next leaf"))
+            .with(text(
+                "p",
+                if next.stack.chars().count() > 12 { "next-stack long" } else { "next-stack" },
+                &next.stack,
+            ))
+            .with(text("p", "dim", &next.why)),
+        Err(words) => card.with(text("p", "dim", words)),
+    }
+}
+
+/// The mark in words and as drawn, with the way to change it.
+fn mark(slot: Slot, known: &SlotAnswer) -> El {
+    let words = match (&known.mark, known.drawing.is_empty()) {
+        (Some(mark), _) => mark.as_str(),
+        (None, true) => "no mark yet",
+        (None, false) => "drawn",
+    };
+    let line = link("entry mark-line", &Route::Mark(slot).hash());
+    let line = if known.drawing.is_empty() { line } else { line.with(picture(&known.drawing)) };
+    line.with(el("span").class("entry-words").with(text("b", "", words)).with(text(
+        "span",
+        "dim",
+        "the mark on the part",
+    )))
+    .with(text("span", "kind", "change"))
+}
+
+fn fit(app: App, slot: Slot, fitted: bool) {
+    app.write(
+        vec![Fact::Fitted { slot, fitted }],
+        format!("{slot}: seal {}", if fitted { "fitted" } else { "taken out" }),
+        || {},
+    );
+}
+
+/// Everything written of the slot, the latest first.
+fn history(app: App, slot: Slot) -> Vec<El> {
+    let Some(build) = app.build() else { return Vec::new() };
+    let gap = gap_row(app).map(|row| Subject::Figure(row.id, slot.to_string()));
+    let subjects = [
+        Some(Subject::Mark(slot)),
+        Some(Subject::Drawing(slot)),
+        Some(Subject::Seal(slot)),
+        gap,
+        Some(Subject::Fitted(slot)),
+    ];
+    let mut entries: Vec<(u64, EntryId)> = app.book.with(|book| {
+        let of = |subject| {
+            book.history(&build, &subject)
+                .map(|line| (line.entry.order, line.entry.id.clone()))
+                .collect::<Vec<_>>()
+        };
+        subjects.into_iter().flatten().flat_map(of).collect()
+    });
+    if entries.is_empty() {
+        return Vec::new();
+    }
+    entries.sort();
+    vec![
+        text("h2", "", "Written so far"),
+        list("entries", "Written so far", entries.into_iter().rev().map(|(_, id)| entry_line(id))),
+    ]
+}

@@ -1,0 +1,312 @@
+//! The keys for a trial: which leaf, what was ground off before, and what was seen. One touch writes it down.
+
+use super::leaves_on_bench;
+use super::slot_answer::SlotAnswer;
+use crate::dom::{El, button, el, follow, link, text};
+use crate::draft;
+use crate::route::Route;
+use crate::state::App;
+use leptos::prelude::*;
+use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::seals::{
+    Ground, GroundBy, LeafFault, Outcome, Stack, Step, Trial, TrialFault, usual_tolerance,
+};
+
+/// What stands on the keys.
+#[derive(Clone, Copy)]
+pub(super) struct TrialKeys {
+    app: App,
+    slot: Slot,
+    leaf: RwSignal<String>,
+    ground: RwSignal<String>,
+    by: RwSignal<GroundBy>,
+    /// Whether the leaves lie open, and whether the next one touched is put to those in hand.
+    open: RwSignal<bool>,
+    stacking: RwSignal<bool>,
+    /// Whether what is seen of the seal alone lies open.
+    alone: RwSignal<bool>,
+    fault: RwSignal<Option<String>>,
+    known: Memo<Option<SlotAnswer>>,
+}
+
+/// Parts leaf and count in the draft.
+const PARTS: char = '|';
+
+impl TrialKeys {
+    /// The keys of a slot, as they were left, else with the leaf proposed.
+    pub(super) fn of(
+        app: App,
+        slot: Slot,
+        by: RwSignal<GroundBy>,
+        known: Memo<Option<SlotAnswer>>,
+    ) -> Self {
+        let hash = Route::Slot(slot).hash();
+        let kept = draft::at(&hash).map(|draft| draft.text).unwrap_or_default();
+        let (leaf, ground) = kept.split_once(PARTS).unwrap_or((&kept, ""));
+        let keys = Self {
+            app,
+            slot,
+            leaf: RwSignal::new(leaf.to_owned()),
+            ground: RwSignal::new(ground.to_owned()),
+            by,
+            open: RwSignal::new(false),
+            stacking: RwSignal::new(false),
+            alone: RwSignal::new(false),
+            fault: RwSignal::new(None),
+            known,
+        };
+        let proposed = keys.proposed();
+        // A new proposal takes the old one's place, but never what was typed.
+        follow({
+            let mut shown = String::new();
+            move || {
+                let next = proposed.get();
+                if keys.leaf.with_untracked(|leaf| leaf.is_empty() || *leaf == shown) {
+                    keys.leaf.set(next.clone());
+                }
+                shown = next;
+            }
+        });
+        follow(move || {
+            let (leaf, ground) = (keys.leaf.get(), keys.ground.get());
+            let is_as_proposed = leaf == proposed.get_untracked() && ground.is_empty();
+            let text =
+                if is_as_proposed { String::new() } else { format!("{leaf}{PARTS}{ground}") };
+            draft::put(&hash, &text, None);
+        });
+        follow(move || {
+            keys.leaf.track();
+            keys.ground.track();
+            keys.fault.set(None);
+        });
+        keys
+    }
+
+    fn proposed(self) -> Memo<String> {
+        Memo::new(move |_| {
+            self.known.with(|known| {
+                known
+                    .as_ref()
+                    .and_then(|known| known.next.as_ref().ok())
+                    .map(|next| next.stack.clone())
+                    .unwrap_or_default()
+            })
+        })
+    }
+
+    /// The unit of a leaf typed without one: that of the leaves on the bench.
+    fn unit(self) -> Unit {
+        leaves_on_bench(self.app)
+            .and_then(|set| set.leaves().first().map(|leaf| leaf.unit()))
+            .unwrap_or(Unit::Millimetre)
+    }
+
+    /// The keys themselves.
+    pub(super) fn shown(self) -> Vec<El> {
+        let seen =
+            |words: &str, outcome: Outcome| button("key", words, move || self.write(outcome));
+        let pair = el("div")
+            .class("pair trial-pair")
+            .with(button("key action", "Goes", move || self.write(Outcome::Goes)))
+            .with(button("key action", "Does not go", move || self.write(Outcome::DoesNotGo)));
+        let more =
+            button("quiet more", "Without a leaf…", move || self.alone.update(|on| *on = !*on))
+                .attr_live("aria-expanded", move || Some(self.alone.get().to_string()));
+        let without = el("div")
+            .class("pair without-leaf")
+            .attr_live("hidden", move || (!self.alone.get()).then(String::new))
+            .with_all([
+                seen("Will not enter", Outcome::WillNotEnter),
+                seen("Moves the corner seal", Outcome::MovesCornerSeal),
+                seen("Free, no leaf enters", Outcome::FreeNoLeaf),
+            ]);
+        let fault = el("p")
+            .class("refusal trial-fault")
+            .attr("role", "alert")
+            .attr_live("hidden", move || self.fault.with(Option::is_none).then(String::new));
+        vec![
+            self.leaves(),
+            fault.text_live(move || self.fault.get().unwrap_or_default()),
+            self.leaf_line(),
+            self.ground_line(),
+            self.burr(),
+            pair,
+            more,
+            without,
+        ]
+    }
+
+    fn leaf_line(self) -> El {
+        let input = el("input")
+            .attrs(&[
+                ("aria-label", "Leaf or stack tried"),
+                ("autocomplete", "off"),
+                ("autocapitalize", "off"),
+                ("spellcheck", "false"),
+                ("placeholder", "0.05 mm"),
+            ])
+            .class("leaf-input")
+            .bound(self.leaf);
+        el("div").class("trial-line").with(input).with(
+            button("unit", "Leaves", move || self.open.update(|open| *open = !*open))
+                .attr_live("aria-expanded", move || Some(self.open.get().to_string())),
+        )
+    }
+
+    fn ground_line(self) -> El {
+        let step = move |by: i64| {
+            // What can't be read stays, for its sentence to be seen.
+            let count = self.ground.with_untracked(|ground| {
+                if ground.trim().is_empty() { Some(0) } else { ground.trim().parse::<i64>().ok() }
+            });
+            if let Some(count) = count {
+                let next = (count + by).max(0);
+                self.ground.set(if next == 0 { String::new() } else { next.to_string() });
+            }
+        };
+        let input = el("input")
+            .attrs(&[
+                ("aria-label", "Ground off since the last trial"),
+                ("inputmode", "numeric"),
+                ("autocomplete", "off"),
+                ("placeholder", "0"),
+            ])
+            .class("ground-input")
+            .bound(self.ground);
+        let option = |by: GroundBy| {
+            el("option")
+                .attr("value", by.words(2))
+                .text(by.words(2))
+                .attr_live("selected", move || (self.by.get() == by).then(String::new))
+        };
+        let select = el("select")
+            .attr("aria-label", "Counted in")
+            .with_all(GroundBy::ALL.map(option))
+            .on("change", move |event| {
+                let chosen = event_target_value(&event);
+                if let Some(by) = GroundBy::ALL.into_iter().find(|by| by.words(2) == chosen) {
+                    self.by.set(by);
+                }
+            });
+        el("div")
+            .class("trial-line ground-line")
+            .with(text("span", "dim", "Ground since"))
+            .with(button("unit", "−", move || step(-1)).attr("aria-label", "One less"))
+            .with(input)
+            .with(button("unit", "+", move || step(1)).attr("aria-label", "One more"))
+            .with(select)
+    }
+
+    /// Before measuring what was ground, the burr comes off.
+    fn burr(self) -> El {
+        el("p")
+            .class("burr")
+            .attr_live("hidden", move || {
+                self.ground
+                    .with(|ground| matches!(Ground::read(ground, GroundBy::Strokes), Ok(None)))
+                    .then(String::new)
+            })
+            .text(Step::Measuring.caution())
+    }
+
+    /// The leaves on the bench, to be touched; or the way to enter them.
+    fn leaves(self) -> El {
+        el("div")
+            .class("leaf-panel")
+            .attr_live("hidden", move || (!self.open.get()).then(String::new))
+            .live(move || {
+                let Some(set) = leaves_on_bench(self.app) else {
+                    return vec![
+                        link("button", &Route::Leaves.hash()).text("Enter your feeler leaves"),
+                    ];
+                };
+                let mut shown: Vec<El> = set
+                    .leaves()
+                    .iter()
+                    .map(|leaf| {
+                        let (mark, thickness) = (leaf.to_string(), leaf.thickness());
+                        let touched = mark.clone();
+                        button("unit leaf", &mark, move || self.touch(&touched)).pressed(
+                            move || {
+                                self.stack().is_ok_and(|stack| {
+                                    stack
+                                        .leaves()
+                                        .iter()
+                                        .any(|other| other.thickness() == thickness)
+                                })
+                            },
+                        )
+                    })
+                    .collect();
+                shown.push(
+                    button("unit", "Put together", move || self.stacking.update(|on| *on = !*on))
+                        .pressed(move || self.stacking.get()),
+                );
+                shown
+            })
+    }
+
+    /// A leaf touched takes the place of the one in hand, or is put to it.
+    fn touch(self, mark: &str) {
+        if self.stacking.get_untracked() && !self.leaf.with_untracked(|leaf| leaf.trim().is_empty())
+        {
+            self.leaf.update(|leaf| {
+                leaf.push_str(" + ");
+                leaf.push_str(mark);
+            });
+        } else {
+            self.leaf.set(mark.to_owned());
+        }
+    }
+
+    fn stack(self) -> Result<Stack, LeafFault> {
+        self.leaf.with(|leaf| Stack::read(leaf, self.unit()))
+    }
+
+    /// The trial as it stands on the keys.
+    fn trial(self, outcome: Outcome) -> Result<Trial, TrialFault> {
+        let ground = Ground::read(&self.ground.get_untracked(), self.by.get_untracked())?;
+        if !outcome.takes_leaves() {
+            return Trial::without_leaves(outcome, ground);
+        }
+        let set = leaves_on_bench(self.app);
+        let stack = match (outcome, &set) {
+            // Said of the thinnest leaf there is.
+            (Outcome::FreeNoLeaf, Some(set)) => {
+                Stack::of(set.leaves().iter().take(1).cloned().collect())?
+            }
+            _ => self.stack()?,
+        };
+        let tolerance = match &set {
+            Some(set) => set.tolerance().clone(),
+            None => usual_tolerance()?,
+        };
+        Trial::with_leaves(outcome, stack, tolerance, ground)
+    }
+
+    fn write(self, outcome: Outcome) {
+        match untrack(|| self.trial(outcome)) {
+            Err(fault) => self.fault.set(Some(fault.to_string())),
+            Ok(seen) => {
+                let said = format!("{}: {seen}", self.slot);
+                self.app.write(vec![Fact::Trial { slot: self.slot, seen }], said, move || {
+                    self.ground.set(String::new());
+                    self.leaf.set(self.proposed_now());
+                    self.open.set(false);
+                    self.stacking.set(false);
+                });
+            }
+        }
+    }
+
+    fn proposed_now(self) -> String {
+        self.known.with_untracked(|known| {
+            known
+                .as_ref()
+                .and_then(|known| known.next.as_ref().ok())
+                .map(|next| next.stack.clone())
+                .unwrap_or_default()
+        })
+    }
+}

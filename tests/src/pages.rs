@@ -1,0 +1,110 @@
+//! The app's screens, by what a person does on them.
+
+use serde_json::{Value, json};
+
+use crate::{Browser, button, link, status, textbox};
+
+impl Browser {
+    /// Opens the demo engine from an empty bench.
+    #[track_caller]
+    pub fn open_demo(&self) {
+        self.tap(&button("Look at the demo engine"));
+        self.until_says("invented figures");
+    }
+
+    /// Opens a build of two rotors without forced induction.
+    #[track_caller]
+    pub fn open_build(&self, name: &str) {
+        self.go("#/open");
+        self.fill(&textbox("Name"), name);
+        self.tap(&button("Open"));
+        self.until_notice(&format!("Written {name} is open"));
+    }
+
+    /// What the notice line says.
+    #[must_use]
+    pub fn notice(&self) -> String {
+        let words = self.run("return document.querySelector('.notices').innerText", &[]);
+        words.as_str().unwrap_or_default().split_whitespace().collect::<Vec<_>>().join(" ")
+    }
+
+    /// Waits until the notice line says something.
+    #[track_caller]
+    pub fn until_notice(&self, words: &str) {
+        self.until(&format!("the notice line says “{words}”"), |browser| {
+            browser.notice().contains(words)
+        });
+    }
+
+    /// Touches the figure keys of a screen that has them.
+    #[track_caller]
+    pub fn tap_keys(&self, keys: &[&str]) {
+        for key in keys {
+            self.tap(&button(key));
+        }
+    }
+
+    /// The verdict, once it begins so: its word and what stands under it.
+    #[track_caller]
+    pub fn until_verdict(&self, word: &str) -> String {
+        self.until_in(&status("Verdict"), word)
+    }
+
+    /// Goes to one of the main screens by the bar under the thumb.
+    #[track_caller]
+    pub fn tap_screen(&self, name: &str) {
+        self.tap(&link(name));
+    }
+
+    /// Every record as it lies in the book's storage, by its key.
+    ///
+    /// # Panics
+    /// The storage can't be read.
+    #[must_use]
+    pub fn records(&self) -> Value {
+        self.run_until_called(
+            "const done = arguments[arguments.length - 1];
+             const open = indexedDB.open('pitleaf');
+             open.onsuccess = () => {
+                 const entries = open.result.transaction('entries').objectStore('entries');
+                 const keys = entries.getAllKeys();
+                 const records = entries.getAll();
+                 entries.transaction.oncomplete = () => {
+                     open.result.close();
+                     done(Object.fromEntries(keys.result.map((key, at) => [key, records.result[at]])));
+                 };
+             };",
+            &[],
+        )
+    }
+
+    /// Puts a record into the book's storage behind the app's back.
+    ///
+    /// # Panics
+    /// The storage refuses it.
+    pub fn plant(&self, key: &str, record: &Value) {
+        let answer = self.run_until_called(
+            "const [key, record, done] = arguments;
+             const open = indexedDB.open('pitleaf');
+             open.onsuccess = () => {
+                 const transaction = open.result.transaction('entries', 'readwrite');
+                 transaction.objectStore('entries').put(record, key);
+                 transaction.oncomplete = () => { open.result.close(); done('there'); };
+                 transaction.onabort = () => done(String(transaction.error));
+             };",
+            &[json!(key), record.clone()],
+        );
+        assert_eq!(answer, "there", "planting {key}");
+    }
+
+    /// How many entries the book has, by its own screen. Leads there.
+    #[track_caller]
+    pub fn entries(&self) -> usize {
+        self.go("#/book");
+        self.until_some("the book says how many entries there are", |browser| {
+            let words = browser.words();
+            let before = words.split(" entries in all").next()?;
+            before.rsplit(' ').next()?.parse().ok()
+        })
+    }
+}

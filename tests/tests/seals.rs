@@ -1,0 +1,144 @@
+//! Fitting the side seals of a rotor's face: from three that are too long to three that fit.
+//!
+//! The test plays the bench: each seal has a true gap, each stroke takes off a little, and the leaves are
+//! exact. It does what the page proposes, and answers what the gap would.
+
+use pitleaf_tests::{Browser, Phone, Profile, Server, alert, button, link, status, textbox};
+
+/// A seal in its slot, in micrometres; below zero it is longer than its place.
+struct Seal {
+    gap: i64,
+    a_stroke: i64,
+}
+
+const LEAF: &str = "Leaf or stack tried";
+const GROUND: &str = "Ground off since the last trial";
+/// The limit of a naturally aspirated build: 0.0015 to 0.0030 in.
+const LIMIT: std::ops::RangeInclusive<i64> = 39..=76;
+
+/// A stack as it is shown, in micrometres.
+fn thickness(stack: &str) -> i64 {
+    let of = |leaf: &str| -> i64 {
+        let digits = leaf.trim().strip_suffix(" mm").expect("a leaf in mm");
+        let hundredths: String = digits.chars().filter(char::is_ascii_digit).collect();
+        hundredths.parse::<i64>().expect("a leaf's figure") * 10
+    };
+    stack.split('+').map(of).sum()
+}
+
+/// Writes a trial down and waits until it is on the disk and the keys are ready for the next.
+fn try_it(phone: &Browser, answer: &str, said: &str) {
+    phone.tap(&button(answer));
+    phone.until_notice(said);
+    phone.until("the count of strokes is empty again", |phone| {
+        phone.property(&textbox(GROUND), "value") == ""
+    });
+}
+
+/// The strokes the page allows now; none where it gives no number.
+fn allowed(phone: &Browser) -> Option<i64> {
+    let words = phone.words();
+    let (_, behind) = words.split_once("Up to ")?;
+    behind.split(' ').next()?.parse().ok()
+}
+
+/// Fits a seal as the page says, and gives how often it was tried.
+fn fit(phone: &Browser, slot: &str, seal: &mut Seal) -> usize {
+    phone.go(&format!("#/slot/{slot}"));
+    phone.until_says("Nothing tried yet");
+    let known = status("What is known of the gap");
+    let mut ground = 0;
+    for tries in 0..40 {
+        let state = phone.text(&known).to_lowercase();
+        assert!(!state.starts_with("too wide"), "{slot} was ground away: {state}");
+        if state.starts_with("fits") {
+            assert!(LIMIT.contains(&seal.gap), "{slot} is said to fit at {} µm", seal.gap);
+            phone.tap(&button("Seal is fitted"));
+            phone.until_in(&known, "itted");
+            return tries;
+        }
+        let leaf = phone.property(&textbox(LEAF), "value");
+        let leaf = leaf.as_str().unwrap_or_default().to_owned();
+        let strokes = allowed(phone);
+        if ground == 0 && tries > 0 && (state.contains("too tight") || leaf.is_empty()) {
+            // Without a known rate, as little as can be.
+            ground = strokes.unwrap_or(4);
+            seal.gap += ground * seal.a_stroke;
+            phone.fill(&textbox(GROUND), &ground.to_string());
+            phone.until_says("Hone the burr off");
+        }
+        let after = if ground > 0 { format!(", after {ground} strokes") } else { String::new() };
+        if seal.gap < 0 {
+            if !phone.shows(&button("Moves the corner seal")) {
+                phone.tap(&button("Without a leaf…"));
+            }
+            try_it(
+                phone,
+                "Moves the corner seal",
+                &format!("{slot}: moves the corner seal{after}"),
+            );
+        } else {
+            let leaf = if leaf.is_empty() { "0.05 mm".to_owned() } else { leaf };
+            phone.fill(&textbox(LEAF), &leaf);
+            let (answer, seen) = if thickness(&leaf) <= seal.gap {
+                ("Goes", "goes")
+            } else {
+                ("Does not go", "does not go")
+            };
+            try_it(phone, answer, &format!("{slot}: {leaf} {seen}{after}"));
+        }
+        ground = 0;
+    }
+    panic!("{slot} never came to fit; its gap is {} µm", seal.gap);
+}
+
+#[test]
+fn three_long_seals_come_to_fit_on_one_face() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Saltmarsh");
+    phone.go("#/leaves");
+    phone.tap(&button("Metric, with the thin leaves").starting());
+    phone.until_notice("Metric, with the thin leaves, 14 leaves");
+    let mut seals = [
+        ("1F-AB", Seal { gap: -22, a_stroke: 3 }),
+        ("1F-BC", Seal { gap: -9, a_stroke: 3 }),
+        ("1F-CA", Seal { gap: -31, a_stroke: 2 }),
+    ];
+    for (slot, seal) in &mut seals {
+        let tries = fit(&phone, slot, seal);
+        assert!(tries > 1, "{slot} was over-long: it can't fit at once");
+    }
+    phone.go("#/seals/1F");
+    phone.until_says("3 of 6 fitted");
+    phone.reload();
+    phone.until_says("3 of 6 fitted");
+    phone.find(&link("Rotor 1 front: fitted, fitted, fitted"));
+}
+
+#[test]
+fn a_bracket_of_two_leaves_is_judged_and_a_contradiction_is_named() {
+    let server = Server::start();
+    let phone = Browser::open_on(Phone::SMALL, Profile::fresh(), server.url());
+    phone.open_build("Saltmarsh");
+    phone.go("#/slot/1F-AB");
+    phone.until_says("Nothing tried yet");
+    let tried = |leaf: &str, answer: &str, said: &str| {
+        phone.fill(&textbox(LEAF), leaf);
+        phone.tap(&button(answer));
+        phone.until_notice(said);
+    };
+    tried("0.05", "Goes", "1F-AB: 0.05 mm goes");
+    tried("0.08", "Does not go", "1F-AB: 0.08 mm does not go");
+    let known = status("What is known of the gap");
+    phone.until_in(
+        &known,
+        "the gap is at least 0.047 mm and under 0.083 mm. It is wide enough, but may be over 0.0762 mm.",
+    );
+    tried("0.04", "Does not go", "1F-AB: 0.04 mm does not go");
+    phone.until_in(&known, "0.05 mm went, but 0.04 mm did not: one of the two is wrong.");
+    phone.fill(&textbox(LEAF), "0");
+    phone.tap(&button("Goes"));
+    phone.until_in(&alert(""), "A leaf is thicker than 0. Type the thickness marked on it.");
+    assert_eq!(phone.property(&textbox(LEAF), "value"), "0", "what was typed stays");
+}
