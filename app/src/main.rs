@@ -14,7 +14,6 @@ mod widget;
 
 use dom::{El, el, follow};
 use leptos::prelude::*;
-use route::Route;
 use settings::Light;
 use state::App;
 
@@ -36,8 +35,7 @@ fn shell() -> El {
     provide_context(app);
     app.open_book();
     let listener = window_event_listener(leptos::ev::hashchange, move |_| {
-        app.route.set(Route::read(&window().location().hash().unwrap_or_default()));
-        app.notice.set(None);
+        app.arrive(&window().location().hash().unwrap_or_default());
     });
     on_cleanup(move || listener.remove());
     follow(move || {

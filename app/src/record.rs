@@ -4,18 +4,30 @@ use crate::device;
 use crate::draft::{self, Draft};
 use crate::route::Route;
 use crate::state::{App, Aside, Keeping, Notice};
-use crate::store::{Channel, Database, Fault, keep};
+use crate::store::{Channel, Database, Fault, keep, persist};
+use js_sys::Array;
 use leptos::prelude::*;
-use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact, written};
+use pitleaf_core::book::written::{self, Damage};
+use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
 use pitleaf_core::limits::BuildKind;
+use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::spawn_local;
+
+/// How many records make a sheaf.
+const SHEAF: u32 = 4096;
 
 impl App {
     /// Opens the book and takes in every record; what can't be read is kept aside.
     pub fn open_book(self) {
         spawn_local(async move {
             match self.read_all().await {
-                Ok(()) => self.keeping.set(Keeping::Kept),
+                Ok(()) => {
+                    self.keeping.set(Keeping::Kept);
+                    // Where the promise was given already, or none is ever made, there is nothing to ask.
+                    if persist::is_kept().await != Some(false) {
+                        self.set(|settings| settings.asked_to_keep = true);
+                    }
+                }
                 Err(fault) => self.keeping.set(Keeping::NotKept(fault)),
             }
         });
@@ -23,11 +35,16 @@ impl App {
 
     async fn read_all(self) -> Result<(), Fault> {
         let database = Database::open().await?;
-        let records = database.records().await?;
+        let (sheaves, mut behind) = database.sheaves().await?;
         let mut book = Book::default();
+        if !sheaves.iter().all(|sheaf| take_sheaf(&mut book, &sheaf)) {
+            // A sheaf only saves time: where one is damaged, the records themselves are read.
+            behind = JsValue::UNDEFINED;
+        }
+        let records = database.records(&behind).await?;
         let mut damaged = Vec::new();
         for (place, record) in (0..).zip(records.iter()) {
-            let record = record.as_string().ok_or(written::Damage::Foreign);
+            let record = record.as_string().ok_or(Damage::Foreign);
             match record.and_then(|record| written::entry(&record)) {
                 Ok(entry) => {
                     book.take(entry);
@@ -37,12 +54,15 @@ impl App {
         }
         self.book.set(book);
         if !damaged.is_empty() {
-            let keys = database.keys().await?;
-            let aside = |(place, damage): (u32, written::Damage)| Aside {
-                key: keys.get(place).as_string().unwrap_or_default(),
+            let keys = database.keys(&behind).await?;
+            let aside = |(place, damage): (u32, Damage)| Aside {
+                key: device::words(&keys.get(place)),
                 why: damage.to_string(),
             };
             self.aside.set(damaged.into_iter().map(aside).collect());
+        } else if records.length() >= SHEAF {
+            // The next opening will be the quicker for it; if it fails, nothing is lost.
+            spawn_local(bind(database.clone(), records, behind));
         }
         // What another tab writes from now on comes by the line between them.
         let channel = Channel::open(move |record| {
@@ -120,10 +140,7 @@ impl App {
     }
 
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
-        let records: Result<Vec<_>, _> = entries
-            .iter()
-            .map(|entry| written::record(entry).map(|record| (entry.id.0.to_string(), record)))
-            .collect();
+        let records: Result<Vec<_>, _> = entries.iter().map(written::record).collect();
         let store = self.store.get_value();
         let result = match (&records, &store) {
             (Ok(records), Some((database, _))) => database.add(records).await,
@@ -135,7 +152,7 @@ impl App {
             return;
         }
         if let (Ok(records), Some((_, channel))) = (records, &store) {
-            records.iter().for_each(|(_, record)| channel.tell(record));
+            records.iter().for_each(|record| channel.tell(record));
         }
         let last = entries.last().map(|entry| entry.id.clone());
         self.book.update(|book| {
@@ -203,6 +220,34 @@ impl App {
         let draft: Option<Draft> = keep::get(draft::KEY);
         let waiting = draft.filter(|draft| !draft.text.is_empty());
         self.go(&waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash)));
+    }
+}
+
+/// Takes in a sheaf's entries, a record a line. Whether every one of them could be read.
+fn take_sheaf(book: &mut Book, sheaf: &JsValue) -> bool {
+    let Some(sheaf) = sheaf.as_string() else { return false };
+    sheaf.lines().all(|record| {
+        written::entry(record).is_ok_and(|entry| {
+            book.take(entry);
+            true
+        })
+    })
+}
+
+/// Copies sound records into sheaves, as long as there are enough for a whole one.
+async fn bind(database: Database, records: Array, behind: JsValue) {
+    let Ok(keys) = database.keys(&behind).await else { return };
+    for first in (0..records.length()).step_by(SHEAF as usize) {
+        let end = first + SHEAF;
+        let sheaf = records.slice(first, end).join("\n");
+        // Keys that are no numbers are not ours, and sort behind all that are.
+        let last = keys.get(end - 1);
+        if end > records.length() || last.as_f64().is_none() {
+            return;
+        }
+        if database.bind(&last, &String::from(sheaf)).await.is_err() {
+            return;
+        }
     }
 }
 

@@ -38,6 +38,8 @@ pub enum Route {
     Stack,
     /// The build's entries.
     Book,
+    /// The builder's gauges.
+    Gauges,
     /// What a chosen file would bring.
     TakeIn,
     /// One entry and all its subject ever was.
@@ -75,6 +77,7 @@ impl Route {
             ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["gauges"] => Self::Gauges,
             ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
             _ => return None,
@@ -100,6 +103,7 @@ impl Route {
             Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::Gauges => "#/gauges".to_owned(),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
@@ -113,6 +117,7 @@ impl Route {
                 None => Self::Limits,
             },
             Self::Part(_) => Self::Limits,
+            Self::Gauges => Self::Settings,
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Survey(..) | Self::Stack => Self::Faces,
@@ -160,6 +165,7 @@ mod tests {
             Route::Stack,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::Gauges,
             Route::TakeIn,
             Route::Settings,
         ];

@@ -7,6 +7,7 @@ mod convert;
 mod entry;
 mod entry_line;
 mod faces;
+mod gauges;
 mod limits;
 mod open;
 mod own_limit;
@@ -35,6 +36,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Stack => faces::stack_screen(),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
+        Route::Gauges => gauges::screen(),
         Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),
     }

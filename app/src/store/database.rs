@@ -1,14 +1,22 @@
 //! The book's records in IndexedDB: added one by one, never rewritten.
+//!
+//! Reading a hundred thousand small records takes the browser seconds, so records are also copied, some
+//! thousands at a time, into *sheaves*: one long text each, a record a line. A sheaf only saves time. The
+//! records stay where they are, and are read again wherever a sheaf does not hold what it should.
 
 use js_sys::{Array, Function, Object, Promise, Reflect};
 use std::fmt;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{DomException, IdbDatabase, IdbOpenDbRequest, IdbRequest, IdbTransaction};
+use web_sys::{
+    DomException, IdbDatabase, IdbKeyRange, IdbObjectStoreParameters, IdbOpenDbRequest, IdbRequest,
+    IdbTransaction,
+};
 
 const NAME: &str = "pitleaf";
 const VERSION: u32 = 1;
 const ENTRIES: &str = "entries";
+const SHEAVES: &str = "sheaves";
 
 /// Why nothing could be read or written.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -83,35 +91,57 @@ impl Database {
         Ok(Self(database))
     }
 
-    /// Adds records under their ids, all or none; returns when they are on the disk.
+    /// Adds records, all or none; returns when they are on the disk.
     ///
     /// # Errors
     /// The [`Fault`]; then none of them was added.
-    pub async fn add(&self, records: &[(String, String)]) -> Result<(), Fault> {
+    pub async fn add(&self, records: &[String]) -> Result<(), Fault> {
         let transaction = self.transaction("readwrite")?;
         let entries = transaction.object_store(ENTRIES)?;
-        for (id, record) in records {
-            entries.add_with_key(&record.into(), &id.into())?;
+        for record in records {
+            entries.add(&record.into())?;
         }
         completed(&transaction).await
     }
 
-    /// Every record, as it is, in the order of the keys.
+    /// Copies the records up to a key into a sheaf.
     ///
     /// # Errors
-    /// The [`Fault`].
-    pub async fn records(&self) -> Result<Array, Fault> {
-        let entries = self.transaction("readonly")?.object_store(ENTRIES)?;
-        Ok(settled(&entries.get_all()?).await?.dyn_into()?)
+    /// The [`Fault`]; nothing is lost by it.
+    pub async fn bind(&self, last: &JsValue, sheaf: &str) -> Result<(), Fault> {
+        let transaction = self.transaction("readwrite")?;
+        transaction.object_store(SHEAVES)?.add_with_key(&sheaf.into(), last)?;
+        completed(&transaction).await
     }
 
-    /// Every key, in the same order.
+    /// The sheaves, and the last key they reach; undefined where there is none.
     ///
     /// # Errors
     /// The [`Fault`].
-    pub async fn keys(&self) -> Result<Array, Fault> {
+    pub async fn sheaves(&self) -> Result<(Array, JsValue), Fault> {
+        let sheaves = self.transaction("readonly")?.object_store(SHEAVES)?;
+        let (texts, keys) = (sheaves.get_all()?, sheaves.get_all_keys()?);
+        let texts: Array = settled(&texts).await?.dyn_into()?;
+        let keys: Array = settled(&keys).await?.dyn_into()?;
+        Ok((texts, keys.pop()))
+    }
+
+    /// Every record behind a key, as it is; from the first where the key is undefined.
+    ///
+    /// # Errors
+    /// The [`Fault`].
+    pub async fn records(&self, behind: &JsValue) -> Result<Array, Fault> {
         let entries = self.transaction("readonly")?.object_store(ENTRIES)?;
-        Ok(settled(&entries.get_all_keys()?).await?.dyn_into()?)
+        Ok(settled(&entries.get_all_with_key(&range(behind)?)?).await?.dyn_into()?)
+    }
+
+    /// The keys of those records, in the same order.
+    ///
+    /// # Errors
+    /// The [`Fault`].
+    pub async fn keys(&self, behind: &JsValue) -> Result<Array, Fault> {
+        let entries = self.transaction("readonly")?.object_store(ENTRIES)?;
+        Ok(settled(&entries.get_all_keys_with_key(&range(behind)?)?).await?.dyn_into()?)
     }
 
     /// A transaction with strict durability. `web-sys` has the option only behind an unstable flag.
@@ -119,17 +149,25 @@ impl Database {
         let options = Object::new();
         Reflect::set(&options, &"durability".into(), &"strict".into())?;
         let transaction: Function = Reflect::get(&self.0, &"transaction".into())?.dyn_into()?;
-        Ok(transaction.call3(&self.0, &ENTRIES.into(), &mode.into(), &options)?.dyn_into()?)
+        let stores = Array::of2(&ENTRIES.into(), &SHEAVES.into());
+        Ok(transaction.call3(&self.0, &stores, &mode.into(), &options)?.dyn_into()?)
     }
 }
 
 fn make_stores(request: &IdbOpenDbRequest) {
-    if let Ok(database) = request.result().and_then(|result| result.dyn_into::<IdbDatabase>())
-        && !database.object_store_names().contains(ENTRIES)
-    {
-        // A failure here fails the opening itself, which reports it.
-        let _ = database.create_object_store(ENTRIES);
+    let Ok(database) = request.result().and_then(JsCast::dyn_into::<IdbDatabase>) else { return };
+    let counting = IdbObjectStoreParameters::new();
+    counting.set_auto_increment(true);
+    // A failure here fails the opening itself, which reports it.
+    let _ = database.create_object_store_with_optional_parameters(ENTRIES, &counting);
+    let _ = database.create_object_store(SHEAVES);
+}
+
+fn range(behind: &JsValue) -> Result<JsValue, Fault> {
+    if behind.is_undefined() {
+        return Ok(JsValue::UNDEFINED);
     }
+    Ok(IdbKeyRange::lower_bound_with_open(behind, true)?.into())
 }
 
 /// A request's result, once it has one.

@@ -56,7 +56,7 @@ pub fn nav() -> El {
     };
     el("nav").class("nav").attr("aria-label", "Screens").with_all([
         place("Bench", &Route::Bench, |route| {
-            matches!(route, Route::Bench | Route::Open | Route::Settings)
+            matches!(route, Route::Bench | Route::Open | Route::Gauges | Route::Settings)
         }),
         place("Limits", &Route::Limits, |route| {
             matches!(

@@ -3,7 +3,7 @@
 use super::Slot;
 use crate::faces::ReadingSet;
 use crate::faces::report::SpacerChoice;
-use crate::limits::{BuildKind, GaugeKind, Row};
+use crate::limits::{BuildKind, Edge, GaugeKind, Row};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
 use crate::seals::{Drawing, LeafSet, Trial};
 use serde::{Deserialize, Serialize};
@@ -93,6 +93,15 @@ pub enum Fact {
     Readings(ReadingSet),
     /// A spacer was chosen for the end play.
     Spacer(SpacerChoice),
+    /// A gauge of the builder's own, in place of the usual one of its kind.
+    Gauge {
+        /// Which kind.
+        kind: GaugeKind,
+        /// The finest step it shows.
+        resolution: Edge,
+        /// The greatest error its maker allows, either way.
+        error: Edge,
+    },
     /// A note.
     Note {
         /// About which part or place; may be empty.

@@ -3,7 +3,7 @@
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
 use crate::faces::report::SpacerChoice;
 use crate::faces::{ReadingSet, Survey};
-use crate::limits::{BuildKind, Row, Sheet};
+use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
 use rustc_hash::FxHashMap;
 
 /// What a history is kept of.
@@ -29,6 +29,8 @@ pub enum Subject {
     Limit(String),
     /// Whether the build is signed off.
     SignOff,
+    /// The gauge of a kind.
+    Gauge(GaugeKind),
 }
 
 impl Fact {
@@ -45,6 +47,7 @@ impl Fact {
             Self::Spacer(_) => Some(Subject::Spacer),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
+            Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
             Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),
             Self::Opened { .. }
             | Self::Note { .. }
@@ -58,7 +61,7 @@ impl Fact {
     /// Whether it belongs to the shop and holds for every build.
     #[must_use]
     pub fn is_of_the_shop(&self) -> bool {
-        matches!(self, Self::Limit(_) | Self::Leaves(_))
+        matches!(self, Self::Limit(_) | Self::Leaves(_) | Self::Gauge { .. })
             || matches!(self, Self::Readings(set) if set.of == Survey::Spacers)
     }
 }
@@ -307,12 +310,17 @@ impl Book {
         })
     }
 
-    /// The sheet in force: the starter sheet with the builder's own rows put in, the latest last.
+    /// The sheet in force: the starter sheet with the builder's own rows and gauges put in, the latest last.
     #[must_use]
     pub fn sheet(&self) -> Sheet {
         let mut sheet = Sheet::starter();
         for row in self.own_limits().filter(|row| row.faults().is_empty()) {
             sheet.put(row.clone());
+        }
+        for entry in self.of_the_shop() {
+            if let Fact::Gauge { kind, resolution, error } = &entry.fact {
+                sheet.put_gauge(Gauge::own(*kind, resolution, error));
+            }
         }
         sheet
     }

@@ -2,7 +2,7 @@
 
 use super::{Entry, Fact, Figure};
 use crate::letters;
-use crate::limits::{Call, Gauge, Row, Sheet, decide};
+use crate::limits::{Call, Edge, Row, Sheet, decide};
 
 /// An entry's line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,7 +30,7 @@ pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
     let row = sheet.row(&figure.row)?;
     let reading = figure.reading().ok()?;
     (reading.amount().dimension() == row.unit.dimension())
-        .then(|| decide(&row.limit, &reading, &Gauge::usual(figure.gauge)).call)
+        .then(|| decide(&row.limit, &reading, &sheet.gauge(figure.gauge)).call)
 }
 
 impl Entry {
@@ -84,6 +84,18 @@ impl Entry {
                 &format!("Own limit · {}", row.what),
                 crate::limits::limit_line(&row.limit, row.unit),
             ),
+            Fact::Gauge { kind, resolution, error } => {
+                let figure = |edge: &Edge| format!("{} {}", edge.text(), edge.unit().symbol());
+                plain(
+                    "Gauge",
+                    format!(
+                        "{}: steps of {}, good to ±{}",
+                        kind.name(),
+                        figure(resolution),
+                        figure(error)
+                    ),
+                )
+            }
             Fact::SignedOff { who } => plain(
                 "Signed off",
                 if who.is_empty() { "without a name".to_owned() } else { who.clone() },

@@ -113,7 +113,8 @@ pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Fi
                 .saying(&format!("Predicted, with {}.", figure(spacer.thickness.value, unit)));
             finding.call = Some(choice.verdict.call);
             if !matches!(choice.verdict.call, Call::DoesNotMeet(_)) {
-                finding.offer = SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense);
+                finding.offer =
+                    SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense).map(Box::new);
             }
             finding
         })),
