@@ -10,6 +10,7 @@ mod runout;
 mod sentences;
 mod stack;
 mod step_wear;
+mod survey;
 mod uncertainty;
 mod unit_slip;
 

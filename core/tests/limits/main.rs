@@ -4,6 +4,7 @@ mod conformity;
 mod edges;
 mod find;
 mod gauges;
+mod pictures;
 mod properties;
 mod slips;
 mod starter;

@@ -5,7 +5,7 @@ use crate::state::App;
 use crate::widget::call_mark;
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
-use pitleaf_core::faces::report::{Bench, Finding};
+use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice};
 use pitleaf_core::faces::{ReadingSet, Sense, Survey};
 use pitleaf_core::quantity::usual_leaves;
 use pitleaf_core::seals::{Leaf, leaf_set};
@@ -50,10 +50,10 @@ pub fn findings(app: App, findings: &[Finding]) -> Vec<El> {
             let said = format!("{} chosen", offer.spacer);
             let chosen = app
                 .build()
-                .is_some_and(|build| app.book.with(|book| book.spacer(&build) == Some(&offer)));
+                .is_some_and(|build| app.book.with(|book| book.spacer(&build) == Some(&*offer)));
             let face = if chosen { "Chosen ✓" } else { "Fit this one" };
             let choose = button("button", face, move || {
-                app.write(vec![Fact::Spacer(offer.clone())], said.clone(), || {});
+                app.write(vec![Fact::Spacer(SpacerChoice::clone(&offer))], said.clone(), || {});
             });
             words = words.with(choose.attr("aria-pressed", if chosen { "true" } else { "false" }));
         }

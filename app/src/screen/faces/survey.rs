@@ -13,9 +13,11 @@ use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_word
 use pitleaf_core::quantity::{Dimension, Unit};
 use std::rc::Rc;
 
-/// What a survey's two views share. Texts stand in the order of the places.
-#[derive(Clone)]
-pub struct Work {
+/// What a survey's two views share, behind one handle. Texts stand in the order of the places.
+pub type Work = Rc<InHand>;
+
+/// A survey in hand.
+pub struct InHand {
     pub app: App,
     pub survey: Survey,
     pub piece: Rc<str>,
@@ -33,7 +35,7 @@ pub struct Work {
 
 /// A survey's screen.
 pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
-    let work = Work::open(app(), survey, piece);
+    let work = InHand::open(app(), survey, piece);
     let app = work.app;
     let under = {
         let piece = piece_words(piece);
@@ -49,8 +51,8 @@ pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
     frame(move || survey.name().to_owned(), under, true, body)
 }
 
-impl Work {
-    fn open(app: App, survey: Survey, piece: &str) -> Self {
+impl InHand {
+    fn open(app: App, survey: Survey, piece: &str) -> Work {
         let hash = Route::Survey(survey, piece.to_owned()).hash();
         let places: Rc<[Place]> = survey.places().into();
         let draft = draft::at(&hash);
@@ -62,7 +64,7 @@ impl Work {
         kept.resize(places.len(), String::new());
         let touched = RwSignal::new(draft.is_some());
         let texts = RwSignal::new(kept);
-        let work = Self {
+        let work = Rc::new(Self {
             app,
             survey,
             piece: piece.into(),
@@ -74,7 +76,7 @@ impl Work {
             touched,
             showing: RwSignal::new(false),
             places,
-        };
+        });
         work.fill_from_book();
         work.keep_draft(hash);
         work.go(work.next_empty(0).unwrap_or(0));
@@ -82,7 +84,7 @@ impl Work {
     }
 
     /// What is written down stands in the fields, until something is typed over it.
-    fn fill_from_book(&self) {
+    fn fill_from_book(self: &Rc<Self>) {
         let work = self.clone();
         follow(move || {
             let set = work.app.build().and_then(|build| {
@@ -104,7 +106,7 @@ impl Work {
         });
     }
 
-    fn keep_draft(&self, hash: String) {
+    fn keep_draft(self: &Rc<Self>, hash: String) {
         let work = self.clone();
         follow(move || {
             let (texts, unit) = (work.texts.get(), work.unit.get());

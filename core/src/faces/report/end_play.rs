@@ -6,7 +6,7 @@ use crate::faces::{
     Closing, Measured, Refusal, Sense, Spacer, Survey, Taken, choose, close, end_play,
     ideal_thickness,
 };
-use crate::limits::{Call, Gauge, Row, Side};
+use crate::limits::{Call, Row, Side};
 use crate::quantity::{Bounds, Dimension, Reading, Unit};
 use crate::seals::Written;
 use serde::{Deserialize, Serialize};
@@ -93,8 +93,8 @@ pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Fi
         Err(refusal) => return vec![Finding::refused("End play", refusal)],
     };
     let mut findings = vec![against(&play, bench, unit)];
-    let micrometer =
-        |reading: &Reading| Measured::of(reading, &Gauge::usual(Survey::Spacers.gauge()));
+    let gauge = bench.sheet.gauge(Survey::Spacers.gauge());
+    let micrometer = |reading: &Reading| Measured::of(reading, &gauge);
     let fitted = read.readings[READINGS].as_ref().and_then(micrometer);
     let (Some(fitted), Some(row)) = (fitted, bench.row(ROW)) else {
         findings.push(Finding::new(
@@ -113,7 +113,8 @@ pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Fi
                 .saying(&format!("Predicted, with {}.", figure(spacer.thickness.value, unit)));
             finding.call = Some(choice.verdict.call);
             if !matches!(choice.verdict.call, Call::DoesNotMeet(_)) {
-                finding.offer = SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense);
+                finding.offer =
+                    SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense).map(Box::new);
             }
             finding
         })),

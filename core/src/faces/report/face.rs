@@ -7,7 +7,7 @@ use crate::faces::{
     Across, Measured, Point, Reference, Refusal, Taken, far_corners, flatness, hollow, next_leaf,
     step_and_warp, steps_across,
 };
-use crate::limits::{Call, Gauge, GaugeKind, Row, Side};
+use crate::limits::{Call, GaugeKind, Row, Side};
 use crate::quantity::{Amount, Span, Unit};
 use crate::seals::{Answer, Bracket};
 use uom::si::f64::Length;
@@ -157,7 +157,7 @@ pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>)
     let what = "Deepest hollow under the straightedge";
     let lines = brackets(taken, 0..taken.places.len());
     let brackets: Vec<Bracket> = lines.iter().map(|line| line.1).collect();
-    let gauge = Gauge::usual(GaugeKind::StraightedgeAndLeaf);
+    let gauge = bench.sheet.gauge(GaugeKind::StraightedgeAndLeaf);
     let doubt = gauge.permissible_error.unwrap_or_else(|| Span::whole(0, Unit::Micrometre));
     let found = match hollow(&brackets, doubt) {
         Ok(found) => found,

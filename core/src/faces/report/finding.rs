@@ -21,7 +21,7 @@ pub struct Finding {
     /// How it stands against its limit; none where it has none.
     pub call: Option<Call>,
     /// A spacer to choose, where this line offers one.
-    pub offer: Option<SpacerChoice>,
+    pub offer: Option<Box<SpacerChoice>>,
 }
 
 /// A length with its unit, to about a micrometre: 0.001 mm, 0.01 thou, 0.00001 in, 1 µm.

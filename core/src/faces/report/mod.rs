@@ -43,7 +43,8 @@ impl Bench<'_> {
 
     /// Another set on the same piece; one that can't be read counts as none.
     fn taken(&self, of: Survey, piece: &str) -> Option<Taken> {
-        (self.set)(of, piece)?.read().ok()
+        let set = (self.set)(of, piece)?;
+        set.read_with(&self.sheet.gauge(set.gauge)).ok()
     }
 }
 
@@ -52,7 +53,7 @@ impl Bench<'_> {
 /// # Errors
 /// The [`SetFault`] of the first text that can't be read. What can't be computed is a finding that says why.
 pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFault> {
-    let taken = set.read()?;
+    let taken = set.read_with(&bench.sheet.gauge(set.gauge))?;
     let piece = set.piece.as_str();
     Ok(match set.of {
         Survey::Flatness => face::flatness_report(&taken, bench),

@@ -86,11 +86,19 @@ impl ReadingSet {
         self.of.places().iter().map(text).collect()
     }
 
-    /// Reads every text.
+    /// Reads every text, with the doubt of the usual gauge.
     ///
     /// # Errors
     /// The first [`SetFault`].
     pub fn read(&self) -> Result<Taken, SetFault> {
+        self.read_with(&Gauge::usual(self.gauge))
+    }
+
+    /// Reads every text, with the doubt of a gauge.
+    ///
+    /// # Errors
+    /// The first [`SetFault`].
+    pub fn read_with(&self, gauge: &Gauge) -> Result<Taken, SetFault> {
         let places = self.of.places();
         let mut readings = Vec::with_capacity(places.len());
         for (place, text) in places.iter().zip(self.texts()) {
@@ -101,7 +109,7 @@ impl ReadingSet {
         // A bare 0 is where the gauge was set: it says nothing of the last digit.
         let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
         let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().collect();
-        let doubt = Doubt::of(&read, &Gauge::usual(self.gauge));
+        let doubt = Doubt::of(&read, gauge);
         Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
     }
 

@@ -1,0 +1,299 @@
+//! Surveys: their places, what the book holds of them, and the sentences of their reports.
+
+use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice, direction, report, stack};
+use pitleaf_core::faces::{LANDS, ReadingSet, Sense, Survey, piece_words};
+use pitleaf_core::limits::{BuildKind, Call, Edge, Gauge, GaugeKind, Sheet, Side};
+use pitleaf_core::quantity::{Unit, usual_leaves};
+use std::collections::HashSet;
+
+fn set(of: Survey, piece: &str, texts: &[&str]) -> ReadingSet {
+    let texts: Vec<String> = texts.iter().map(|text| (*text).to_owned()).collect();
+    ReadingSet::typed(of, piece, Unit::Millimetre, &texts)
+}
+
+fn bench<'a>(sheet: &'a Sheet, set: &'a dyn Fn(Survey, &str) -> Option<ReadingSet>) -> Bench<'a> {
+    Bench {
+        sheet,
+        kind: BuildKind::ForcedInduction,
+        rotors: 2,
+        leaves: usual_leaves(),
+        sense: Sense::ThickerGivesMore,
+        chosen: None,
+        set,
+    }
+}
+
+/// The report of a set, with other sets written down.
+fn with(of: &ReadingSet, others: &[ReadingSet], chosen: Option<SpacerChoice>) -> Vec<Finding> {
+    let sheet = Sheet::starter();
+    let find = |survey: Survey, piece: &str| {
+        others.iter().find(|set| set.of == survey && set.piece == piece).cloned()
+    };
+    let bench = Bench { chosen, ..bench(&sheet, &find) };
+    report(of, &bench).expect("readable readings")
+}
+
+#[track_caller]
+fn finding<'all>(all: &'all [Finding], what: &str) -> &'all Finding {
+    all.iter().find(|finding| finding.what == what).unwrap_or_else(|| {
+        panic!("no finding {what:?} in {:?}", all.iter().map(|one| &one.what).collect::<Vec<_>>())
+    })
+}
+
+#[test]
+fn every_survey_is_named_once_and_stands_in_one_group() {
+    let words: HashSet<&str> = Survey::ALL.iter().map(|survey| survey.word()).collect();
+    assert_eq!(words.len(), Survey::ALL.len(), "a word is taken twice");
+    for survey in Survey::ALL {
+        assert_eq!(Survey::named(survey.word()), Some(survey), "{}", survey.word());
+        let groups = Survey::GROUPS.iter().filter(|(_, group)| group.contains(&survey)).count();
+        assert_eq!(groups, 1, "{} stands in {groups} groups", survey.word());
+        let places = survey.places();
+        let names: HashSet<&str> = places.iter().map(|place| place.name.as_str()).collect();
+        assert_eq!(names.len(), places.len(), "{}: a place is named twice", survey.word());
+        assert!(survey.how().ends_with('.'), "{}: how is no sentence", survey.word());
+    }
+    assert_eq!(Survey::named("polish"), None, "an unknown survey is not guessed");
+}
+
+#[test]
+fn pieces_follow_the_rotors() {
+    let faces = Survey::Flatness.pieces(3);
+    assert_eq!(
+        faces,
+        [
+            "front",
+            "intermediate-1-front",
+            "intermediate-1-rear",
+            "intermediate-2-front",
+            "intermediate-2-rear",
+            "rear"
+        ],
+        "three rotors"
+    );
+    assert_eq!(Survey::EndPlay.pieces(2), [""], "one shaft");
+    assert_eq!(piece_words("intermediate-1-rear"), "intermediate 1, rear face", "a face");
+    assert_eq!(piece_words("main-front"), "main front", "a bearing");
+    assert_eq!(piece_words("front"), "front", "a housing");
+}
+
+#[test]
+fn the_book_holds_a_set_as_a_person_can_read_it() {
+    let set = set(Survey::EndPlay, "", &["0,10", "", "", "8.00"]);
+    let json = serde_json::to_string(&set).expect("a JSON form");
+    assert_eq!(
+        json,
+        r#"{"of":"end-play","unit":"mm","gauge":"dial-indicator","readings":[{"place":"reading 1","text":"0,10"},{"place":"spacer that is in","text":"8.00"}]}"#,
+        "written"
+    );
+    assert_eq!(serde_json::from_str::<ReadingSet>(&json).expect("read back"), set, "read back");
+    assert_eq!(set.texts(), ["0,10", "", "", "8.00"], "each at its place");
+}
+
+#[test]
+fn a_text_that_cannot_be_read_is_refused_with_its_place() {
+    let refused = set(Survey::HousingWidth, "rotor-1", &["79.98", "abc"]).read();
+    let said = refused.expect_err("a word is no width").to_string();
+    assert!(said.starts_with("3 o’clock: ") || said.starts_with("2 o’clock: "), "{said}");
+    assert!(said.contains("“abc” is no number"), "{said}");
+}
+
+#[test]
+fn a_bare_zero_does_not_coarsen_the_doubt() {
+    let fine = set(Survey::RunoutEight, "front-end", &["0.000", "0.012"]).read().expect("fine");
+    let bare = set(Survey::RunoutEight, "front-end", &["0", "0.012"]).read().expect("bare");
+    assert_eq!(bare.doubt, fine.doubt, "0 was taken as a step of a whole millimetre");
+}
+
+#[test]
+fn a_face_tells_its_warp_from_its_step() {
+    // A level land, and a swept band 0.02 mm under it: no warp, all step.
+    let texts: Vec<String> = (0..2 * LANDS)
+        .map(|place| if place < LANDS { "0.000" } else { "-0.020" }.to_owned())
+        .collect();
+    let face = ReadingSet::typed(Survey::Flatness, "front", Unit::Millimetre, &texts);
+    let all = with(&face, &[], None);
+    let warp = finding(&all, "Warp of the land");
+    assert_eq!(
+        (warp.figure.as_str(), warp.call),
+        ("0.000 mm · 0.00 thou", Some(Call::Meets)),
+        "warp"
+    );
+    assert_eq!(finding(&all, "Flatness, whole face").figure, "0.020 mm · 0.79 thou", "whole");
+    let step = finding(&all, "Step worn by the side seals");
+    assert_eq!(
+        (step.figure.as_str(), step.call),
+        ("0.020 mm · 0.79 thou", Some(Call::Meets)),
+        "step"
+    );
+    assert!(
+        step.says.contains("Limit at most 0.10\u{a0}mm, from memory."),
+        "its source: {}",
+        step.says
+    );
+    assert_eq!(finding(&all, "Step told from warp").figure, "0.020 mm · 0.79 thou", "apart");
+    assert!(finding(&all, "High spots").says.contains("o’clock, land"), "named by place");
+    assert!(finding(&all, "Low spots").says.contains("o’clock, swept band"), "named by place");
+}
+
+#[test]
+fn the_builders_own_gauge_counts() {
+    let mut sheet = Sheet::starter();
+    let edge = |text: &str| Edge::read(text, Unit::Millimetre).expect("an edge");
+    sheet.put_gauge(Gauge::own(GaugeKind::OutsideMicrometer, &edge("0.001"), &edge("0.050")));
+    let none = |_: Survey, _: &str| None;
+    let bench = bench(&sheet, &none);
+    let all = report(&set(Survey::HousingWidth, "rotor-1", &["79.980"]), &bench).expect("a width");
+    // m/√3 with m = 0.050 mm, twice over for 95 of 100 cases.
+    assert!(all[0].says.starts_with("±0.058 mm"), "{}", all[0].says);
+    assert_eq!(all[0].call, Some(Call::TooClose), "0.040 mm over the limit is within its doubt");
+}
+
+#[test]
+fn a_straightedge_gives_a_bracket_and_the_next_leaf() {
+    let all =
+        with(&set(Survey::Straightedge, "front", &["0.03", "0.06", "0.02", "0.03"]), &[], None);
+    let hollow = &all[0];
+    assert_eq!(hollow.figure, "at least 0.030 mm and under 0.060 mm", "bracket");
+    assert_eq!(hollow.call, Some(Call::TooClose), "0.04 lies inside");
+    assert!(hollow.says.contains("Try the leaf of 0.040 mm · 1.57 thou next."), "{}", hollow.says);
+}
+
+#[test]
+fn lapping_says_what_goes_and_in_which_order() {
+    let plan = set(Survey::Lapping, "front", &["0.05", "0.08", "0.01", "0.05", "0.20"]);
+    let all = with(&plan, &[], None);
+    assert_eq!(
+        finding(&all, "To come off the highest place").figure,
+        "0.080 mm · 3.15 thou",
+        "worst place"
+    );
+    let case = finding(&all, "Hardened case left");
+    assert_eq!(case.figure, "0.000 mm to 0.120 mm", "case");
+    assert!(case.says.contains("test the hardness there"), "{}", case.says);
+    assert_eq!(
+        finding(&all, "Change of the stack’s length").figure,
+        "−0.080 mm · −3.15 thou",
+        "stack"
+    );
+    assert!(finding(&all, "Order").says.starts_with("Lap, then harden."), "order");
+    let empty = with(&set(Survey::Lapping, "front", &[]), &[], None);
+    assert_eq!(empty[0].says, "Read the face first, or type its flatness.", "nothing known");
+}
+
+#[test]
+fn widths_give_the_rotors_room_and_the_seals_gap() {
+    let housing = set(Survey::HousingWidth, "rotor-1", &["80.00"; 8]);
+    let rotor = set(Survey::RotorWidth, "rotor-1", &["79.84"; 6]);
+    let seals = set(Survey::ApexSealLength, "rotor-1", &["79.81"; 3]);
+    let all = with(&housing, &[rotor, seals], None);
+    let room = finding(&all, "Rotor’s room, both sides together");
+    assert_eq!(
+        (room.figure.as_str(), room.call),
+        ("0.160 mm · 6.30 thou", Some(Call::Meets)),
+        "room"
+    );
+    assert!(room.says.contains("0.080 mm on each face"), "{}", room.says);
+    let gap = finding(&all, "Apex seals’ end gap, both ends together");
+    assert_eq!(gap.figure, "0.190 mm · 7.48 thou", "gap");
+    let alone = with(&housing, &[], None);
+    assert!(
+        finding(&alone, "Rotor, width over its lands").says.starts_with("Not read yet"),
+        "rotor missing"
+    );
+}
+
+#[test]
+fn the_stack_names_what_is_missing() {
+    let sheet = Sheet::starter();
+    let side = |survey: Survey, piece: &str| {
+        (survey == Survey::SideThickness || piece == "rotor-1")
+            .then(|| set(survey, piece, &["50.00", "50.00"]))
+    };
+    let missing = stack(&bench(&sheet, &side), Unit::Millimetre);
+    assert_eq!(missing[0].says, "Still to be read: rotor 2 (Rotor housing, width).", "missing");
+    let all = |survey: Survey, piece: &str| Some(set(survey, piece, &["50.00", "50.00"]));
+    let whole = stack(&bench(&sheet, &all), Unit::Millimetre);
+    assert_eq!(whole[0].figure, "250.000 mm · 9.84252 in", "three sides and two rotor housings");
+}
+
+#[test]
+fn a_bearing_joins_bore_journal_and_strips() {
+    let bore = set(Survey::Bore, "main-front", &["43.035", "43.036", "43.034", "43.036"]);
+    let journal = set(Survey::Journal, "main-front", &["42.975", "42.976", "42.975", "42.976"]);
+    let agree = set(Survey::PlasticGauge, "main-front", &["0.051", "0.076"]);
+    let apart = set(Survey::PlasticGauge, "main-front", &["0.090", "0.120"]);
+    let all = with(&bore, &[journal.clone(), agree], None);
+    let clearance = finding(&all, "Clearance");
+    assert_eq!(
+        (clearance.figure.as_str(), clearance.call),
+        ("0.060 mm · 2.35 thou", Some(Call::Meets)),
+        "clearance"
+    );
+    assert!(
+        finding(&all, "By plastic strips").says.ends_with("Bore and journal agree with it."),
+        "agree"
+    );
+    let all = with(&bore, &[journal, apart], None);
+    assert!(finding(&all, "By plastic strips").says.contains("do not agree"), "apart");
+}
+
+#[test]
+fn runout_points_to_its_high_side() {
+    // 0.05 mm off centre towards place 3 of 8, a quarter turn on.
+    let texts = ["0.000", "0.035", "0.050", "0.035", "0.000", "-0.035", "-0.050", "-0.035"];
+    let shaft = set(Survey::RunoutEight, "front-end", &texts);
+    let all = with(&shaft, &[], None);
+    assert_eq!(finding(&all, "Runout, whole reading").figure, "0.100 mm · 3.94 thou", "whole");
+    let off = finding(&all, "Off centre");
+    assert!(off.says.contains("High side 90° from place 1"), "{}", off.says);
+    assert!(off.says.ends_with("nearest to place 3."), "{}", off.says);
+    let way = direction(&shaft.read().expect("numbers")).expect("well over the noise");
+    // Drawn with x up and y to the left, place 3 lies to the right.
+    assert!(way.x.abs() < 1e-9 && (way.y + 1.0).abs() < 1e-9, "{way:?}");
+    let seven = with(&set(Survey::RunoutEight, "front-end", &texts[..7]), &[], None);
+    assert_eq!(
+        seven[0].says, "Read all 8 places: the direction needs them evenly spaced.",
+        "one short"
+    );
+}
+
+#[test]
+fn the_spacer_chosen_closes_the_loop() {
+    let play = set(Survey::EndPlay, "", &["0.10", "0.11", "0.10", "8.000"]);
+    let spacers = set(Survey::Spacers, "", &["8.000", "7.950", "7.900"]);
+    let all = with(&spacers, &[play], None);
+    let best = all.iter().find_map(|finding| finding.offer.as_ref()).expect("a spacer to fit");
+    assert_eq!(
+        (best.spacer.as_str(), best.predicted.to_string()),
+        ("spacer B", "0.053 mm".to_owned()),
+        "best"
+    );
+    assert!(finding(&all, "spacer C").offer.is_none(), "one that does not meet is not offered");
+    let json = serde_json::to_string(best).expect("a JSON form");
+    assert_eq!(serde_json::from_str::<SpacerChoice>(&json).expect("read back"), **best, "{json}");
+    let chosen = Some(SpacerChoice::clone(best));
+    let good = with(&set(Survey::EndPlayAfter, "", &["0.055", "0.054"]), &[], chosen.clone());
+    let loop_closed = finding(&good, "Against the prediction");
+    assert!(loop_closed.says.starts_with("With spacer B. As predicted:"), "{}", loop_closed.says);
+    let bad = with(&set(Survey::EndPlayAfter, "", &["0.155", "0.154"]), &[], chosen);
+    assert_eq!(
+        finding(&bad, "Against the prediction").call,
+        Some(Call::DoesNotMeet(Side::Above)),
+        "mismatch"
+    );
+}
+
+#[test]
+fn a_width_in_inches_is_asked_about_and_meant_text_is_offered() {
+    let taken = set(Survey::HousingWidth, "rotor-1", &["79.98", "79.97", "3.149", "79.98"])
+        .read()
+        .expect("numbers");
+    let slips = taken.slips();
+    assert_eq!(slips.len(), 1, "{slips:?}");
+    assert_eq!(taken.meant(slips[0].0, &slips[0].1).as_deref(), Some("3.149 in"), "what was meant");
+    let lapping = set(Survey::Lapping, "front", &["0.05", "0.05", "0.002", "0.05", "0.05"])
+        .read()
+        .expect("numbers");
+    assert_eq!(lapping.slips(), [], "a plan's figures differ by design");
+}

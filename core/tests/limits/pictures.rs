@@ -1,0 +1,36 @@
+//! The picture of how a row is measured fits what the row says.
+
+use pitleaf_core::limits::{Picture, Sheet};
+use std::collections::HashSet;
+
+#[test]
+fn each_row_is_drawn_with_its_own_gauge() {
+    let sheet = Sheet::starter();
+    for (id, wanted) in [
+        ("side-seal-gap-na", Picture::LeafAtEnd),
+        ("side-seal-slot-clearance", Picture::LeafInSlot),
+        ("side-housing-warp", Picture::StraightedgeOnFace),
+        ("apex-seal-warp", Picture::LeafOnPlate),
+        ("rotor-housing-width", Picture::MicrometerOverHousing),
+        ("shaft-main-journal", Picture::MicrometerOverRound),
+        ("apex-seal-height-2mm", Picture::MicrometerOverSeal),
+        ("main-bearing-bore", Picture::BoreGauge),
+        ("rotor-land-protrusion", Picture::DepthFromFace),
+        ("side-housing-step-side-seal", Picture::DialOverTrack),
+        ("shaft-runout", Picture::DialOnShaft),
+        ("flywheel-runout", Picture::DialOnShaft),
+        ("end-play", Picture::DialOnEnd),
+        ("gear-backlash", Picture::DialOnTooth),
+        ("corner-seal-spring-spread", Picture::HeightOnPlate),
+        ("oil-pump-chain-slack", Picture::ChainSlack),
+        ("front-bolt-torque", Picture::TorqueWrench),
+        ("compression-na", Picture::PressureGauge),
+        ("rotor-mass-spread", Picture::Balance),
+        ("thermostat-opens", Picture::Vessel),
+    ] {
+        let row = sheet.row(id).unwrap_or_else(|| panic!("no row {id}"));
+        assert_eq!(row.picture(), wanted, "{id}");
+    }
+    let used: HashSet<Picture> = sheet.rows().iter().map(|row| row.picture()).collect();
+    assert_eq!(used.len(), 19, "a picture is drawn for no row: {used:?}");
+}
