@@ -152,10 +152,16 @@ impl App {
             self.go(&Route::Open);
             return;
         };
-        self.write_for(build, facts, said, Box::new(then));
+        self.write_for(build, facts, said, then);
     }
 
-    fn write_for(self, build: BuildId, facts: Vec<Fact>, said: String, then: Box<dyn FnOnce()>) {
+    fn write_for(
+        self,
+        build: BuildId,
+        facts: Vec<Fact>,
+        said: String,
+        then: impl FnOnce() + 'static,
+    ) {
         let order = self.book.with_untracked(Book::next_order);
         let entries = (order..)
             .zip(facts)
@@ -185,11 +191,11 @@ impl App {
                 .map(|(order, fact)| self.entry(device::new_id(), id.clone(), order, fact)),
         );
         spawn_local(async move {
-            let then = Box::new(move || {
+            self.commit(entries, format!("{name} is open"), move || {
                 self.set(|settings| settings.build = Some(id.0.into()));
                 self.back_to_draft();
-            });
-            self.commit(entries, format!("{name} is open"), then).await;
+            })
+            .await;
         });
     }
 
@@ -200,12 +206,12 @@ impl App {
         });
         let count = fresh.len();
         spawn_local(async move {
-            let then = Box::new(move || {
+            self.commit(fresh, String::new(), move || {
                 self.notice.set(Some(Notice::Said(format!(
                     "{count} new entries taken in; the rest was known."
                 ))));
-            });
-            self.commit(fresh, String::new(), then).await;
+            })
+            .await;
         });
     }
 
@@ -213,7 +219,7 @@ impl App {
         Entry { format: FORMAT, id, build, order, at: device::now(), fact }
     }
 
-    async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
+    async fn commit(self, entries: Vec<Entry>, said: String, then: impl FnOnce()) {
         let records: Result<Vec<_>, _> = entries
             .iter()
             .map(|entry| written::record(entry).map(|record| (entry.id.0.to_string(), record)))
@@ -256,8 +262,9 @@ impl App {
             self.book.with_untracked(|book| book.entry(id).map(|entry| entry.build.clone()));
         let said = said.to_owned();
         if let Some(build) = build {
-            let then = Box::new(move || self.notice.set(Some(Notice::Said(said))));
-            self.write_for(build, vec![fact], String::new(), then);
+            self.write_for(build, vec![fact], String::new(), move || {
+                self.notice.set(Some(Notice::Said(said)))
+            });
         }
     }
 
