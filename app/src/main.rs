@@ -16,7 +16,7 @@ mod widget;
 use dom::{El, el, follow};
 use leptos::prelude::*;
 use settings::Light;
-use state::App;
+use state::{App, Keeping};
 
 fn main() {
     leptos::mount::mount_to_body(|| {
@@ -51,9 +51,16 @@ fn shell() -> El {
             let _ = root.set_attribute("data-light", light);
         }
     });
+    let is_read = Memo::new(move |_| app.keeping.with(|keeping| *keeping != Keeping::Opening));
     el("div")
         .class("shell")
-        .with(el("div").class("screen").live(move || screen::of(app.route.get())))
+        .with(el("div").class("screen").live(move || {
+            // Made for its place, and once more when the book has been read; what changes on it after that
+            // follows its own signals, or what is being typed would be made anew with it.
+            is_read.track();
+            let route = app.route.get();
+            untrack(|| screen::of(route))
+        }))
         .with(widget::notice_bar())
         .with(widget::nav())
 }
