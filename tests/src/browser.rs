@@ -10,7 +10,7 @@ use std::future::Future;
 use std::time::{Duration, Instant};
 use tempfile::TempDir;
 use thirtyfour::common::command::{Command, FormatRequestData};
-use thirtyfour::error::WebDriverResult;
+use thirtyfour::error::{WebDriverErrorInner, WebDriverResult};
 use thirtyfour::{Capabilities, RequestData, SessionId, WebDriver};
 use tokio::runtime::Runtime;
 
@@ -162,6 +162,23 @@ impl Browser {
         self.session().cmd(asked).await?.value_json()
     }
 
+    /// The driver's answer; none if an element that the command names was made anew meanwhile.
+    fn attempt(&self, command: impl FormatRequestData) -> Option<Value> {
+        let what = format!("{command:?}");
+        let answer = async { self.session().cmd(command).await?.value_json() };
+        match self.runtime.block_on(answer) {
+            Ok(answer) => Some(answer),
+            Err(error) if matches!(*error, WebDriverErrorInner::StaleElementReference(_)) => None,
+            Err(error) => panic!("the driver refuses {what}: {error:?}"),
+        }
+    }
+
+    /// Runs a script on an element; none if that was made anew meanwhile.
+    fn run_on(&self, element: &Value, script: &str, more: &[Value]) -> Option<Value> {
+        let arguments: Vec<Value> = [element.clone()].into_iter().chain(more.to_vec()).collect();
+        self.attempt(Command::ExecuteScript(script.into(), arguments.into()))
+    }
+
     /// Runs a script in the page.
     ///
     /// # Panics
@@ -234,6 +251,14 @@ impl Browser {
         });
     }
 
+    /// Lets the page draw itself anew twice: whatever it does on its own at the next picture is then done.
+    pub fn two_frames(&self) {
+        self.run_until_called(
+            "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(done));",
+            &[],
+        );
+    }
+
     /// The place in the app.
     #[must_use]
     pub fn place(&self) -> String {
@@ -260,10 +285,15 @@ impl Browser {
     /// There is none, or the browser tells a screen reader something else.
     #[track_caller]
     pub fn find(&self, named: &Named) -> Value {
-        let element =
-            self.until_some(&format!("there is one {named}"), |browser| browser.found(named).pop());
-        self.compare(&element, named);
-        element
+        self.until_some(&format!("there is one {named}"), |browser| browser.seen(named))
+    }
+
+    /// The one thing called so, if there is one now.
+    #[track_caller]
+    fn seen(&self, named: &Named) -> Option<Value> {
+        let element = self.found(named).pop()?;
+        self.compare(&element, named)?;
+        Some(element)
     }
 
     /// Whether anything is called so now.
@@ -284,29 +314,37 @@ impl Browser {
         }
     }
 
-    /// What the browser itself makes of the element must be what the test calls it.
+    /// What the browser itself makes of the element must be what the test calls it; none if it was made
+    /// anew meanwhile.
     #[track_caller]
-    fn compare(&self, element: &Value, named: &Named) {
+    fn compare(&self, element: &Value, named: &Named) -> Option<()> {
         let id = id(element);
         let computed = |what: &str| {
-            let answer =
-                self.command(http::Method::GET, &format!("element/{id}/computed{what}"), None);
-            answer.as_str().unwrap_or_default().to_owned()
+            let path = format!("element/{id}/computed{what}");
+            let answer = self.attempt(Asked { method: http::Method::GET, path, body: None })?;
+            answer.as_str().map(str::to_owned)
         };
-        let role = computed("role");
+        let role = computed("role")?;
         assert_eq!(role, named.role, "the browser's role of {named}");
         let close = |text: &str| text.split_whitespace().collect::<String>();
-        let (label, name) = (close(&computed("label")), close(&named.name));
+        let (label, name) = (close(&computed("label")?), close(&named.name));
         let is_so = if named.is_start { label.starts_with(&name) } else { label == name };
-        // A list or a status line is told from others by its label; what it holds may be its name too.
         assert!(is_so, "a screen reader says “{label}” of {named}");
+        Some(())
+    }
+
+    /// What a script makes of the thing called so, once it is there.
+    #[track_caller]
+    fn of(&self, named: &Named, script: &str, more: &[Value]) -> Value {
+        self.until_some(&format!("there is one {named}"), |browser| {
+            browser.run_on(&browser.seen(named)?, script, more)
+        })
     }
 
     /// The text of a thing, once it is there.
     #[track_caller]
     pub fn text(&self, named: &Named) -> String {
-        let element = self.find(named);
-        let text = self.run("return arguments[0].innerText", &[element]);
+        let text = self.of(named, "return arguments[0].innerText", &[]);
         text.as_str().unwrap_or_default().to_owned()
     }
 
@@ -315,22 +353,21 @@ impl Browser {
     pub fn until_in(&self, named: &Named, words: &str) -> String {
         self.until_some(&format!("{named} says “{words}”"), |browser| {
             let element = browser.found(named).pop()?;
-            // It may be made anew in between.
-            let script = "return arguments[0].isConnected ? arguments[0].innerText : ''";
-            let answer = browser.runtime.block_on(async {
-                let command = Command::ExecuteScript(script.into(), [element].into());
-                browser.session().cmd(command).await?.value_json()
-            });
-            let text = answer.ok()?.as_str()?.to_owned();
-            text.contains(words).then_some(text)
+            let text = browser.run_on(&element, "return arguments[0].innerText", &[])?;
+            text.as_str().filter(|text| text.contains(words)).map(str::to_owned)
         })
     }
 
     /// A thing's property, as the page's script sees it.
     #[track_caller]
     pub fn property(&self, named: &Named, property: &str) -> Value {
-        let element = self.find(named);
-        self.run("return arguments[0][arguments[1]]", &[element, json!(property)])
+        self.of(named, "return arguments[0][arguments[1]]", &[json!(property)])
+    }
+
+    /// Whether a thing has the focus.
+    #[track_caller]
+    pub fn has_focus(&self, named: &Named) -> bool {
+        self.of(named, "return document.activeElement === arguments[0]", &[]) == json!(true)
     }
 
     /// Touches a thing with a finger, in its middle, once it can be touched there.
@@ -339,24 +376,27 @@ impl Browser {
     /// It is not there, can't be used, or something else lies over it.
     #[track_caller]
     pub fn tap(&self, named: &Named) {
-        let element = self.find(named);
-        self.until(&format!("{named} can be touched"), |browser| {
-            browser.run(CAN_BE_TOUCHED, std::slice::from_ref(&element)) == json!(true)
+        self.until_some(&format!("{named} can be touched"), |browser| {
+            let element = browser.seen(named)?;
+            (browser.run_on(&element, CAN_BE_TOUCHED, &[])? == json!(true)).then_some(())?;
+            browser.touch(&element)
         });
-        self.touch(&element);
+        self.taps.set(self.taps.get() + 1);
     }
 
-    /// Touches an element.
-    pub fn touch(&self, element: &Value) {
-        self.taps.set(self.taps.get() + 1);
-        self.perform(json!([{
+    /// Touches an element; none if that was made anew before the finger came down.
+    fn touch(&self, element: &Value) -> Option<()> {
+        let finger = json!({
             "type": "pointer", "id": "finger", "parameters": { "pointerType": "touch" },
             "actions": [
                 { "type": "pointerMove", "origin": element, "x": 0, "y": 0, "duration": 0 },
                 { "type": "pointerDown", "button": 0 },
                 { "type": "pointerUp", "button": 0 },
             ],
-        }]));
+        });
+        let body = Some(json!({ "actions": [finger] }));
+        self.attempt(Asked { method: http::Method::POST, path: "actions".to_owned(), body })?;
+        Some(())
     }
 
     /// How many times the page was touched since the last call.
@@ -379,8 +419,7 @@ impl Browser {
     /// Puts a text in a field in place of what was there.
     #[track_caller]
     pub fn fill(&self, named: &Named, text: &str) {
-        let element = self.find(named);
-        self.run("arguments[0].focus(); arguments[0].select();", &[element]);
+        self.of(named, "arguments[0].focus(); arguments[0].select();", &[]);
         // The delete key: an empty text empties the field.
         self.type_keys(&format!("\u{e017}{text}"));
     }
@@ -391,15 +430,15 @@ impl Browser {
     /// The list has no such choice.
     #[track_caller]
     pub fn choose(&self, named: &Named, words: &str) {
-        let element = self.find(named);
-        let chosen = self.run(
+        let chosen = self.of(
+            named,
             "const [select, words] = arguments;
              const option = Array.from(select.options).find((option) => option.text === words);
              if (!option) return false;
              select.value = option.value;
              select.dispatchEvent(new Event('change', { bubbles: true }));
              return true;",
-            &[element, json!(words)],
+            &[json!(words)],
         );
         assert_eq!(chosen, true, "{named} has the choice {words}");
     }

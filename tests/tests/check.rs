@@ -50,8 +50,8 @@ fn bad_input_gets_its_sentence_and_changes_nothing_else() {
         ("1..2", "Can’t read that", "More than one point or comma. Leave only the decimal one."),
         ("−0", "Can’t read that", "Minus zero is no reading. Type 0, or a value below it."),
         ("1e9", "Can’t read that", "Powers of ten are not read. Write the number out in full."),
-        (&digits, "Can’t read that", "Too many digits. At most 15 can be held exactly."),
-        ("", "Limit", "1.50…3.00\u{a0}thou. Type the reading."),
+        (&digits, "Can’t read that", "Too many digits. At most 12 can be held exactly."),
+        ("", "Limit", "1.5…3.0\u{a0}thou. Type the reading."),
     ] {
         phone.fill(&textbox("Reading"), typed);
         let verdict = phone.until_in(&status("Verdict"), sentence);
@@ -131,7 +131,13 @@ fn a_slip_is_asked_about_withdrawn_and_still_found() {
     phone.until_notice("Written 0.25 mm");
     phone.tap(&button("Undo"));
     phone.until_notice("Withdrawn; still in the book");
+    assert_eq!(
+        phone.property(&textbox("Reading"), "value"),
+        "",
+        "written down, so no longer typed"
+    );
     phone.tap_keys(&["0", "Decimal point", "0", "2", "5"]);
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "0.025", "typed once more");
     let verdict = phone.until_verdict("Meets");
     assert!(!verdict.contains("slip"), "{verdict}");
     phone.tap(&button("Write down"));

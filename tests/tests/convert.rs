@@ -25,7 +25,7 @@ fn thousandths_are_millimetres_exactly() {
     // 25.4 mm an inch, by definition.
     let (rounded, beside) = figure(&phone, "In every unit", "mm");
     assert_eq!((rounded.as_str(), beside.as_str()), ("0.0635", "exact"), "in millimetres");
-    assert_eq!(figure(&phone, "In every unit", "thou").0, "2.5", "in thousandths");
+    assert_eq!(figure(&phone, "In every unit", "thou").0, "2.50", "in thousandths");
     let near = phone.text(&table("Nearest"));
     assert!(near.contains("0 in") && near.contains("0.06 mm"), "fraction and leaf: {near}");
 }
@@ -68,7 +68,7 @@ fn bad_figures_get_their_sentence() {
         ("1..2", "More than one point or comma. Leave only the decimal one."),
         ("−0", "Minus zero is no reading. Type 0, or a value below it."),
         ("1e9", "Powers of ten are not read. Write the number out in full."),
-        (&digits, "Too many digits. At most 15 can be held exactly."),
+        (&digits, "Too many digits. At most 12 can be held exactly."),
     ] {
         phone.fill(&textbox("Figure"), typed);
         phone.until_says(sentence);

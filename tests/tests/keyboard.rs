@@ -1,22 +1,26 @@
 //! Without touching the screen: Tab, Enter, digits.
 
 use pitleaf_tests::{Browser, Named, Server, button, link, textbox};
-use serde_json::json;
 
 const TAB: &str = "\u{e004}";
 const ENTER: &str = "\u{e007}";
 
+/// An outline, or the figure's own line drawn solid and thick.
+const FOCUS_IS_SEEN: &str = "
+    const style = getComputedStyle(document.activeElement);
+    return style.outlineStyle !== 'none'
+        || style.borderBottomStyle === 'solid' && parseFloat(style.borderBottomWidth) >= 3;
+";
+
 /// Presses Tab until the thing has the focus, and sees that the focus can be seen.
 #[track_caller]
 fn tab_to(phone: &Browser, named: &Named) {
-    let wanted = phone.find(named);
+    phone.find(named);
     for _ in 0..80 {
         phone.type_keys(TAB);
-        let at = phone.run("return document.activeElement === arguments[0]", &[wanted.clone()]);
-        if at == json!(true) {
-            let outline =
-                phone.run("return getComputedStyle(document.activeElement).outlineStyle", &[]);
-            assert_ne!(outline, "none", "the focus on {named} can be seen");
+        if phone.has_focus(named) {
+            let seen = phone.run(FOCUS_IS_SEEN, &[]);
+            assert_eq!(seen, true, "the focus on {named} can be seen");
             return;
         }
     }
