@@ -67,7 +67,11 @@ fn fit(phone: &Browser, slot: &str, seal: &mut Seal) -> usize {
             phone.fill(&textbox(GROUND), &ground.to_string());
             phone.until_says("Hone the burr off");
         }
-        let after = if ground > 0 { format!(", after {ground} strokes") } else { String::new() };
+        let after = if ground > 0 {
+            format!(", after {ground} {}", if ground == 1 { "stroke" } else { "strokes" })
+        } else {
+            String::new()
+        };
         if seal.gap < 0 {
             if !phone.shows(&button("Moves the corner seal")) {
                 phone.tap(&button("Without a leaf…"));
