@@ -10,7 +10,10 @@ use leptos::reactive::owner::on_cleanup;
 use send_wrapper::SendWrapper;
 use std::cell::RefCell;
 use wasm_bindgen::prelude::*;
-use web_sys::{Document, Element, Event, EventTarget, HtmlInputElement, KeyboardEvent, Node};
+use web_sys::{
+    Document, Element, Event, EventTarget, HtmlInputElement, HtmlTextAreaElement, KeyboardEvent,
+    Node,
+};
 
 const SVG: &str = "http://www.w3.org/2000/svg";
 
@@ -53,7 +56,10 @@ pub fn link(class: &str, hash: &str) -> El {
 
 /// A button that does `act`.
 pub fn button(class: &str, words: &str, act: impl Fn() + 'static) -> El {
-    el("button").attr("type", "button").class(class).text(words).on("click", move |_| act())
+    fn boxed(class: &str, words: &str, act: Box<dyn FnMut(Event)>) -> El {
+        el("button").attr("type", "button").class(class).text(words).on_boxed("click", act)
+    }
+    boxed(class, words, Box::new(move |_| act()))
 }
 
 /// Runs `change` now, and again whenever a signal it reads changes, until the screen around it goes.
@@ -98,8 +104,10 @@ impl El {
         name: &'static str,
         value: impl Fn() -> Option<String> + 'static,
     ) -> Self {
-        let element = self.0.clone();
-        follow(move || set(&element, name, value().as_deref()));
+        fn boxed(element: Element, name: &'static str, value: Live<Option<String>>) {
+            follow(move || set(&element, name, value().as_deref()));
+        }
+        boxed(self.0.clone(), name, Box::new(value));
         self
     }
 
@@ -125,9 +133,12 @@ impl El {
     /// With a text that follows a signal, behind what is there.
     #[must_use]
     pub fn text_live(self, words: impl Fn() -> String + 'static) -> Self {
-        let node = document().create_text_node("");
-        add(&self.0, &node);
-        follow(move || node.set_data(&words()));
+        fn boxed(parent: &Element, words: Live<String>) {
+            let node = document().create_text_node("");
+            add(parent, &node);
+            follow(move || node.set_data(&words()));
+        }
+        boxed(&self.0, Box::new(words));
         self
     }
 
@@ -173,12 +184,14 @@ impl El {
     /// Calls `act` on an event.
     #[must_use]
     pub fn on(self, event: &str, act: impl FnMut(Event) + 'static) -> Self {
-        fn boxed(target: &EventTarget, event: &str, act: Box<dyn FnMut(Event)>) {
-            // The closure goes when the browser lets go of the element.
-            let act = Closure::wrap(act).into_js_value();
-            let _ = target.add_event_listener_with_callback(event, act.unchecked_ref());
-        }
-        boxed(&self.0, event, Box::new(act));
+        self.on_boxed(event, Box::new(act))
+    }
+
+    fn on_boxed(self, event: &str, act: Box<dyn FnMut(Event)>) -> Self {
+        // The closure goes when the browser lets go of the element.
+        let act = Closure::wrap(act).into_js_value();
+        let target: &EventTarget = &self.0;
+        let _ = target.add_event_listener_with_callback(event, act.unchecked_ref());
         self
     }
 
@@ -214,6 +227,27 @@ impl El {
             }
         });
         self.on("input", move |_| text.set(input.value()))
+    }
+
+    /// Holds a field of several rows to a text, both ways.
+    #[must_use]
+    pub fn bound_rows(self, text: RwSignal<String>) -> Self {
+        let Some(input) = self.0.dyn_ref::<HtmlTextAreaElement>().cloned() else { return self };
+        let field = input.clone();
+        follow(move || {
+            let words = text.get();
+            if field.value() != words {
+                field.set_value(&words);
+            }
+        });
+        self.on("input", move |_| text.set(input.value()))
+    }
+
+    /// With a drawing of our own making inside, given as its source.
+    #[must_use]
+    pub fn drawing(self, source: &str) -> Self {
+        self.0.set_inner_html(source);
+        self
     }
 
     /// The element itself.

@@ -10,11 +10,11 @@ mod screen;
 mod settings;
 mod state;
 mod store;
+mod update;
 mod widget;
 
 use dom::{El, el, follow};
 use leptos::prelude::*;
-use route::Route;
 use settings::Light;
 use state::App;
 
@@ -34,10 +34,10 @@ fn main() {
 fn shell() -> El {
     let app = App::new();
     provide_context(app);
+    provide_context(update::Version::watch());
     app.open_book();
     let listener = window_event_listener(leptos::ev::hashchange, move |_| {
-        app.route.set(Route::read(&window().location().hash().unwrap_or_default()));
-        app.notice.set(None);
+        app.arrive(&window().location().hash().unwrap_or_default());
     });
     on_cleanup(move || listener.remove());
     follow(move || {

@@ -80,8 +80,7 @@ impl App {
     ///
     /// Nothing typed is lost if that fails: the notice says so, and `then` does not run.
     pub fn write(self, facts: Vec<Fact>, said: String, then: impl FnOnce() + 'static) {
-        if self.keeping.with_untracked(|keeping| *keeping == Keeping::Opening) {
-            self.wrong("The book is still opening. Press again in a moment.");
+        if self.is_still_opening() {
             return;
         }
         let Some(build) = untrack(|| self.build()) else {
@@ -95,6 +94,15 @@ impl App {
             return;
         }
         self.write_for(build, facts, said, then);
+    }
+
+    /// What is written before the book is read would not reach the disk.
+    fn is_still_opening(self) -> bool {
+        let is = self.keeping.with_untracked(|keeping| *keeping == Keeping::Opening);
+        if is {
+            self.wrong("The book is still opening. Press again in a moment.");
+        }
+        is
     }
 
     fn write_for(
@@ -121,6 +129,9 @@ impl App {
         demo: bool,
         facts: Vec<Fact>,
     ) {
+        if self.is_still_opening() {
+            return;
+        }
         let id = device::new_id();
         let order = self.book.with_untracked(Book::next_order);
         let opened = Fact::Opened { name: name.clone(), kind, rotors, demo };

@@ -1,6 +1,12 @@
 //! The place in the app, as the part of the address behind `#`.
 
+mod ports;
+
+pub use ports::PortsPlace;
+
+use crate::screen::Job;
 use pitleaf_core::book::{EntryId, Face, Slot};
+use pitleaf_core::faces::Survey;
 use pitleaf_core::limits::Part;
 
 /// A screen, with what it is about.
@@ -31,6 +37,14 @@ pub enum Route {
     SealTable,
     /// One slot.
     Slot(Slot),
+    /// What is measured before stacking.
+    Faces,
+    /// A survey of a piece; empty where there is only one.
+    Survey(Survey, String),
+    /// The stack as measured.
+    Stack,
+    /// Joints: threads, clamp, fits, oil.
+    Joints(Job),
     /// A slot's mark, in words and drawn.
     Mark(Slot),
     /// The feeler leaves on the bench.
@@ -45,8 +59,12 @@ pub enum Route {
     Set(String),
     /// Apex seals shared out over the rotors.
     Matching,
+    /// A port screen.
+    Ports(PortsPlace),
     /// The build's entries.
     Book,
+    /// The builder's gauges.
+    Gauges,
     /// What a chosen file would bring.
     TakeIn,
     /// One entry and all its subject ever was.
@@ -87,8 +105,15 @@ impl Route {
                 Self::Seals(slot.rotor(), slot.face())
             }
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
+            ["faces"] => Self::Faces,
+            ["faces", "stack"] => Self::Stack,
+            ["faces", survey] => Self::Survey(Survey::named(survey)?, String::new()),
+            ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
+            ["joints", ref job @ ..] => Self::Joints(Job::read(job)?),
+            ["ports", ref place @ ..] => Self::Ports(PortsPlace::read(place)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["gauges"] => Self::Gauges,
             ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
             _ => return None,
@@ -109,6 +134,11 @@ impl Route {
             Self::Seals(rotor, face) => format!("#/seals/{rotor}{}", face.letter()),
             Self::SealTable => "#/seals/table".to_owned(),
             Self::Slot(slot) => format!("#/slot/{slot}"),
+            Self::Faces => "#/faces".to_owned(),
+            Self::Stack => "#/faces/stack".to_owned(),
+            Self::Survey(survey, piece) if piece.is_empty() => format!("#/faces/{}", survey.word()),
+            Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
+            Self::Joints(job) => format!("#/joints{}", job.path()),
             Self::Mark(slot) => format!("#/mark/{slot}"),
             Self::Leaves => "#/leaves".to_owned(),
             Self::HotGap(None) => "#/hot-gap".to_owned(),
@@ -117,8 +147,10 @@ impl Route {
             Self::Sets => "#/sets".to_owned(),
             Self::Set(row) => format!("#/set/{row}"),
             Self::Matching => "#/matching".to_owned(),
+            Self::Ports(place) => format!("#/ports{}", place.hash()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::Gauges => "#/gauges".to_owned(),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
         }
@@ -132,8 +164,10 @@ impl Route {
                 None => Self::Limits,
             },
             Self::Part(_) => Self::Limits,
+            Self::Gauges => Self::Settings,
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
+            Self::Survey(..) | Self::Stack => Self::Faces,
             Self::Mark(slot) | Self::HotGap(Some(slot)) => Self::Slot(*slot),
             Self::Set(_) => Self::Sets,
             Self::SealTable
@@ -143,6 +177,8 @@ impl Route {
             | Self::Sets
             | Self::Matching => Self::Seals(1, Face::Front),
             Self::Entry(_) | Self::TakeIn => Self::Book,
+            Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
+            Self::Ports(place) => place.plate().map_or(Self::Bench, Self::Ports),
             _ => Self::Bench,
         }
     }
@@ -166,6 +202,7 @@ fn part_named(word: &str) -> Option<Part> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use pitleaf_core::ports::{PortName, SideHousing};
 
     #[test]
     fn every_route_reads_back() {
@@ -181,6 +218,10 @@ mod tests {
             Route::Seals(2, Face::Rear),
             Route::SealTable,
             Route::Slot(slot),
+            Route::Faces,
+            Route::Survey(Survey::Flatness, "intermediate-1-rear".into()),
+            Route::Survey(Survey::EndPlay, String::new()),
+            Route::Stack,
             Route::Mark(slot),
             Route::Leaves,
             Route::HotGap(None),
@@ -191,10 +232,30 @@ mod tests {
             Route::Matching,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::Gauges,
             Route::TakeIn,
             Route::Settings,
         ];
         routes.extend(Part::ALL.map(Route::Part));
+        routes.extend(Job::ALL.into_iter().map(Route::Joints));
+        routes.push(Route::Joints(Job::Thread("m10-1-25".to_owned())));
+        routes.push(Route::Joints(Job::Port(4)));
+        routes.extend([PortsPlace::Engine, PortsPlace::Volume].map(Route::Ports));
+        for housing in SideHousing::ALL {
+            routes.extend(
+                [
+                    PortsPlace::Plate(housing),
+                    PortsPlace::Face(housing),
+                    PortsPlace::Figures(housing),
+                    PortsPlace::Template(housing),
+                ]
+                .map(Route::Ports),
+            );
+            for port in PortName::all(housing) {
+                routes.push(Route::Ports(PortsPlace::Outline(port)));
+                routes.push(Route::Ports(PortsPlace::Room(port)));
+            }
+        }
         for route in routes {
             assert_eq!(Route::read(&route.hash()), route, "{}", route.hash());
         }
@@ -211,6 +272,12 @@ mod tests {
             "#/check/<b>",
             "#/limits/sandwich",
             "#/check/a/b/c",
+            "#/joints/glue",
+            "#/joints/port/-4",
+            "#/joints/thread/<b>",
+            "#/ports/side",
+            "#/ports/front/outline/intake-3-cut",
+            "#/ports/front/sandwich",
         ] {
             assert_eq!(Route::read(hash), Route::Bench, "{hash:?}");
         }

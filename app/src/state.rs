@@ -55,6 +55,8 @@ pub struct App {
     pub route: RwSignal<Route>,
     /// The line over the screen.
     pub notice: RwSignal<Option<Notice>>,
+    /// The line that goes along to the next place.
+    along: StoredValue<Option<Notice>>,
     /// What a chosen file would bring, until it is taken in or put away.
     pub coming: RwSignal<Option<Coming>>,
     /// The open storage and the line to other tabs; none where nothing is kept.
@@ -80,6 +82,7 @@ impl App {
             settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
+            along: StoredValue::default(),
             coming: RwSignal::default(),
             store: StoredValue::new_local(None),
         }
@@ -110,6 +113,12 @@ impl App {
         self.opening().map_or(BuildKind::Any, |opening| opening.1)
     }
 
+    /// The address has changed: shows its place, and whatever was sent along to it.
+    pub fn arrive(self, hash: &str) {
+        self.route.set(Route::read(hash));
+        self.notice.set(self.along.try_update_value(Option::take).flatten());
+    }
+
     /// Changes the settings and keeps them.
     pub fn set(self, change: impl FnOnce(&mut Settings)) {
         self.settings.update(change);
@@ -118,6 +127,11 @@ impl App {
 
     /// Goes to a place.
     pub fn go(self, route: &Route) {
+        if *route == self.route.get_untracked() {
+            return;
+        }
+        // What was just said goes along: "Written" and its undo belong to what led here.
+        self.along.set_value(self.notice.get_untracked());
         if let Some(window) = web_sys::window() {
             // The address listener sets the route, so that the browser's own "back" works the same way.
             let _ = window.location().set_hash(&route.hash());

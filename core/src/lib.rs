@@ -12,6 +12,7 @@
 //! - [`faces`]: flatness, bores, stack and end play, as measured before stacking.
 
 pub mod book;
+mod decimal;
 pub mod faces;
 pub mod joints;
 mod letters;

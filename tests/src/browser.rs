@@ -385,6 +385,25 @@ impl Browser {
         self.type_keys(&format!("\u{e017}{text}"));
     }
 
+    /// Chooses out of a list, by its words.
+    ///
+    /// # Panics
+    /// The list has no such choice.
+    #[track_caller]
+    pub fn choose(&self, named: &Named, words: &str) {
+        let element = self.find(named);
+        let chosen = self.run(
+            "const [select, words] = arguments;
+             const option = Array.from(select.options).find((option) => option.text === words);
+             if (!option) return false;
+             select.value = option.value;
+             select.dispatchEvent(new Event('change', { bubbles: true }));
+             return true;",
+            &[element, json!(words)],
+        );
+        assert_eq!(chosen, true, "{named} has the choice {words}");
+    }
+
     fn perform(&self, actions: Value) {
         self.command(http::Method::POST, "actions", Some(json!({ "actions": actions })));
     }

@@ -1,6 +1,8 @@
 //! The app's screens, by what a person does on them.
 
-use crate::{Browser, button, heading, link, status, textbox};
+use serde_json::{Value, json};
+
+use crate::{Browser, button, link, status, textbox};
 
 impl Browser {
     /// Opens the demo engine from an empty bench.
@@ -16,7 +18,7 @@ impl Browser {
         self.go("#/open");
         self.fill(&textbox("Name"), name);
         self.tap(&button("Open"));
-        self.find(&heading(name));
+        self.until_notice(&format!("Written {name} is open"));
     }
 
     /// What the notice line says.
@@ -52,6 +54,47 @@ impl Browser {
     #[track_caller]
     pub fn tap_screen(&self, name: &str) {
         self.tap(&link(name));
+    }
+
+    /// Every record as it lies in the book's storage, by its key.
+    ///
+    /// # Panics
+    /// The storage can't be read.
+    #[must_use]
+    pub fn records(&self) -> Value {
+        self.run_until_called(
+            "const done = arguments[arguments.length - 1];
+             const open = indexedDB.open('pitleaf');
+             open.onsuccess = () => {
+                 const entries = open.result.transaction('entries').objectStore('entries');
+                 const keys = entries.getAllKeys();
+                 const records = entries.getAll();
+                 entries.transaction.oncomplete = () => {
+                     open.result.close();
+                     done(Object.fromEntries(keys.result.map((key, at) => [key, records.result[at]])));
+                 };
+             };",
+            &[],
+        )
+    }
+
+    /// Puts a record into the book's storage behind the app's back.
+    ///
+    /// # Panics
+    /// The storage refuses it.
+    pub fn plant(&self, key: &str, record: &Value) {
+        let answer = self.run_until_called(
+            "const [key, record, done] = arguments;
+             const open = indexedDB.open('pitleaf');
+             open.onsuccess = () => {
+                 const transaction = open.result.transaction('entries', 'readwrite');
+                 transaction.objectStore('entries').put(record, key);
+                 transaction.oncomplete = () => { open.result.close(); done('there'); };
+                 transaction.onabort = () => done(String(transaction.error));
+             };",
+            &[json!(key), record.clone()],
+        );
+        assert_eq!(answer, "there", "planting {key}");
     }
 
     /// How many entries the book has, by its own screen. Leads there.

@@ -62,6 +62,24 @@ const keep = async () => {
   tell("offline", "ready");
 };
 
+// A fault inside the app is a trap: what it holds can no longer be trusted, but the book is on the disk.
+const stop = (error) => {
+  if (!(typeof WebAssembly === "object" && error instanceof WebAssembly.RuntimeError)) return;
+  const words = document.createElement("p");
+  words.textContent = "Pitleaf has met a fault of its own and stopped. What was written is in the book. Reload to go on.";
+  const again = document.createElement("button");
+  again.className = "button action";
+  again.textContent = "Reload";
+  again.addEventListener("click", () => window.location.reload());
+  const place = document.createElement("div");
+  place.className = "page";
+  place.setAttribute("role", "alert");
+  place.append(words, again);
+  document.body.replaceChildren(place);
+};
+window.addEventListener("error", (event) => stop(event.error));
+window.addEventListener("unhandledrejection", (event) => stop(event.reason));
+
 start().catch((error) => {
   console.error(error);
   const place = document.getElementById("start") ?? document.body.appendChild(document.createElement("p"));

@@ -1,16 +1,30 @@
 //! The bench: what is open, what was last touched, and finding anything by its trade word.
 
 use super::entry_line::entry_line;
+use super::joints::{self, Job};
 use crate::device;
 use crate::dom::{El, button, el, link, text};
-use crate::route::Route;
+use crate::route::{PortsPlace, Route};
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
+use crate::update::version;
 use crate::widget::{frame, search};
 use leptos::prelude::*;
 use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
+use pitleaf_core::ports::SideHousing;
 use wasm_bindgen_futures::spawn_local;
+
+/// Jobs beyond checking: their name, what they answer, the way there.
+const WORK: &[(&str, &str, Route)] = &[
+    (
+        "Ports",
+        "When they open, what they cut into",
+        Route::Ports(PortsPlace::Plate(SideHousing::Front)),
+    ),
+    ("Faces", "Flatness, bores, stack, end play", Route::Faces),
+    ("Joints", "Bolts, dowels, fits, oil", Route::Joints(Job::All)),
+];
 
 /// The bench.
 pub fn screen() -> Vec<El> {
@@ -31,7 +45,7 @@ pub fn screen() -> Vec<El> {
     };
     let page = el("main")
         .class("page")
-        .live(move || lasting(app))
+        .live(move || lasting(app).into_iter().chain(joints::held(app)).collect())
         .with(search("Find a limit by any word", "Find: warp, e-shaft, end float…", query))
         .live(move || {
             let query = query.get();
@@ -78,6 +92,11 @@ fn resting(app: App) -> Vec<El> {
             .with(link("plate-link", &Route::Limits.hash()).text("All limits"))
             .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text("Seal slots")),
     );
+    shown.push(text("h2", "", "Work"));
+    let work = WORK.iter().map(|(name, about, to)| {
+        link("tile", &to.hash()).with(text("b", "", name)).with(text("span", "dim", about))
+    });
+    shown.push(list("tiles", "Work", work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()
@@ -87,6 +106,9 @@ fn resting(app: App) -> Vec<El> {
         shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
     }
     shown.extend(reminder(app));
+    if version().is_on_device.get() {
+        shown.push(text("p", "foot", "Everything is on this phone: works without network now."));
+    }
     shown.push(text(
         "p",
         "foot",

@@ -5,10 +5,14 @@ use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::Route;
 use crate::state::{App, app};
-use crate::widget::{Shown, figure_input, frame, keypad, rule_picture, unit_keys, verdict_card};
+use crate::widget::{
+    Shown, figure_input, frame, how_picture, keypad, rule_picture, unit_keys, verdict_card,
+};
 use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
-use pitleaf_core::limits::{Gauge, Limit, Row, Verdict, decide, limit_line, places, slip};
+use pitleaf_core::limits::{
+    Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_line, places, slip,
+};
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use send_wrapper::SendWrapper;
 use std::rc::Rc;
@@ -36,15 +40,16 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
     let hash = Route::Check { row: row.id.clone(), place: place.clone() }.hash();
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
-    let gauge = Gauge::usual(row.gauge);
+    let kind = RwSignal::new(row.gauge);
+    let gauge = Memo::new(move |_| app.sheet.with(|sheet| sheet.gauge(kind.get())));
     let limit = Rc::new(row.limit.clone());
     let reading: Memo<Result<Reading, Fault>> =
         Memo::new(move |_| Reading::read(&typed.get(), unit.get(), bounds));
     let shown = {
         let limit = SendWrapper::new(limit.clone());
-        Memo::new(move |_| reading.with(|reading| shown(&limit, reading, &gauge, unit.get())))
+        Memo::new(move |_| reading.with(|reading| shown(&limit, reading, &gauge.get(), unit.get())))
     };
-    let write = Rc::new(write(app, &row, &place, typed, reading));
+    let write = Rc::new(write(app, &row, &place, typed, reading, kind));
     let enter = write.clone();
 
     let others = el("p").class("figure-others").text_live(move || {
@@ -57,7 +62,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
     let rule = el("div").live(move || {
         let hand = reading.with(|reading| {
             let reading = reading.as_ref().ok()?;
-            let verdict: Verdict = decide(&limit, reading, &gauge);
+            let verdict: Verdict = decide(&limit, reading, &gauge.get());
             Some((reading.amount(), verdict.guard))
         });
         vec![rule_picture(&limit, unit.get(), hand)]
@@ -68,7 +73,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         .with(others)
         .with(rule)
         .with(verdict_card(shown))
-        .with_all(beside(app, &row, &place));
+        .with_all(beside(app, &row, &place, kind));
     let down = button("key action wide", "Write down", move || write())
         .disabled(move || reading.with(Result::is_err));
     let keys = el("div")
@@ -102,7 +107,13 @@ pub(super) fn check_frame(app: App, answer: El, keys: El) -> El {
 pub(super) fn stay_awake() {
     let awake = SendWrapper::new(Awake::default());
     awake.hold();
-    on_cleanup(move || awake.release());
+    // The browser lets go while the page is hidden: held again when it is back.
+    let again = SendWrapper::new(awake.clone());
+    let back = window_event_listener(leptos::ev::visibilitychange, move |_| again.hold());
+    on_cleanup(move || {
+        back.remove();
+        awake.release();
+    });
 }
 
 /// Text and unit as they were left here, kept again with every change.
@@ -150,8 +161,9 @@ fn write(
     place: &str,
     typed: RwSignal<String>,
     reading: Memo<Result<Reading, Fault>>,
+    gauge: RwSignal<GaugeKind>,
 ) -> impl Fn() + use<> {
-    let (id, gauge, place) = (row.id.clone(), row.gauge, place.to_owned());
+    let (id, place) = (row.id.clone(), place.to_owned());
     move || {
         let Ok(reading) = reading.get_untracked() else { return };
         let figure = Figure {
@@ -159,7 +171,7 @@ fn write(
             place: place.clone(),
             text: reading.number().to_owned(),
             unit: reading.unit(),
-            gauge,
+            gauge: gauge.get_untracked(),
         };
         let mut said = format!("{} {}", figure.text, figure.unit.symbol());
         if !place.is_empty() {
@@ -204,13 +216,15 @@ pub(super) fn other_units(reading: &Reading) -> String {
 }
 
 /// What stands under the verdict: where the limit comes from, which piece, how to measure.
-fn beside(app: App, row: &Row, place: &str) -> Vec<El> {
+fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<El> {
     let mut lines = vec![text("p", "source", &row.source.to_string())];
     lines.extend(piece(app, row, place));
+    lines.push(gauge_choice(gauge));
     if !row.caution.is_empty() {
         lines.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));
     }
-    lines.push(text("p", "how", &format!("With {}. {}", row.gauge.name(), row.how)));
+    lines.push(text("p", "how", &row.how));
+    lines.push(how_picture(row.picture()));
     if !row.note.is_empty() {
         lines.push(text("p", "how", &row.note));
     }
@@ -246,4 +260,26 @@ fn piece(app: App, row: &Row, place: &str) -> Option<El> {
             app.go(&Route::Check { row: id.clone(), place: event_target_value(&event) })
         });
     Some(el("label").class("line-field").with(text("span", "", "Piece")).with(select))
+}
+
+/// Which gauge is in hand: its doubt decides how close a reading may come to an edge.
+fn gauge_choice(gauge: RwSignal<GaugeKind>) -> El {
+    let select = el("select")
+        .with_all(GaugeKind::ALL.map(|kind| {
+            el("option")
+                .attr("value", kind.name())
+                .text(kind.name())
+                .attr_live("selected", move || (gauge.get() == kind).then(String::new))
+        }))
+        .on("change", move |event| {
+            let wanted = event_target_value(&event);
+            if let Some(kind) = GaugeKind::ALL.into_iter().find(|kind| kind.name() == wanted) {
+                gauge.set(kind);
+            }
+        });
+    let own = link("quiet", &Route::Gauges.hash()).text("My gauges");
+    el("div")
+        .class("line-field")
+        .with(el("label").class("line-field").with(text("span", "", "Gauge")).with(select))
+        .with(own)
 }

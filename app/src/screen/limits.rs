@@ -1,6 +1,7 @@
 //! Limits by part.
 
 use super::bench::{favourites, list, row_link};
+use super::joints::Job;
 use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
@@ -38,16 +39,39 @@ pub fn screen() -> Vec<El> {
     )
 }
 
+/// Parts that are read at several places before stacking.
+const MEASURED_BY_PLACE: [Part; 7] = [
+    Part::SideHousing,
+    Part::RotorHousing,
+    Part::Rotor,
+    Part::ApexSeal,
+    Part::EccentricShaft,
+    Part::Bearing,
+    Part::Assembly,
+];
+
 /// The limits of one part.
 pub fn part_screen(part: Part) -> Vec<El> {
     let app = app();
     let page = el("main").class("page").live(move || {
         let kind = app.kind();
-        vec![
-            app.sheet
-                .with(|sheet| list("rows", part.name(), sheet.of_part(part, kind).map(row_link))),
-        ]
+        let rows = app
+            .sheet
+            .with(|sheet| list("rows", part.name(), sheet.of_part(part, kind).map(row_link)));
+        let by_place = MEASURED_BY_PLACE.contains(&part).then(|| {
+            el("div")
+                .class("pair")
+                .with(link("plate-link", &Route::Faces.hash()).text("Measure place by place"))
+        });
+        by_place.into_iter().chain([rows]).collect()
     });
+    let page = match part {
+        Part::Fastener => page.with(
+            link("plate-link", &Route::Joints(Job::All).hash())
+                .text("Torque, threads, fits, oil feed"),
+        ),
+        _ => page,
+    };
     frame(
         move || part.name().to_owned(),
         move || format!("Limits for {}", app.kind().name()),

@@ -6,15 +6,20 @@ mod check;
 mod convert;
 mod entry;
 mod entry_line;
+mod faces;
+mod gauges;
+mod joints;
 mod limits;
 mod open;
 mod own_limit;
+mod ports;
 mod seals;
 mod settings;
 mod take_in;
 
 use crate::dom::El;
 use crate::route::Route;
+pub use joints::Job;
 
 /// The screen of a place.
 pub fn of(route: Route) -> Vec<El> {
@@ -26,6 +31,10 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Check { row, place } => check::screen(&row, &place),
         Route::OwnLimit(row) => own_limit::screen(&row),
         Route::Convert => convert::screen(),
+        Route::Faces => faces::screen(),
+        Route::Survey(survey, piece) => faces::survey_screen(survey, &piece),
+        Route::Stack => faces::stack_screen(),
+        Route::Joints(job) => joints::screen(&job),
         Route::Seals(rotor, face) => seals::face_screen(rotor, face),
         Route::SealTable => seals::table_screen(),
         Route::Slot(slot) => seals::slot_screen(slot),
@@ -36,8 +45,10 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Sets => seals::sets_screen(),
         Route::Set(row) => seals::set_screen(&row),
         Route::Matching => seals::matching_screen(),
+        Route::Ports(place) => ports::screen(place),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
+        Route::Gauges => gauges::screen(),
         Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),
     }

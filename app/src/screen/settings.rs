@@ -1,6 +1,7 @@
 //! Settings.
 
-use crate::dom::{El, button, el, text};
+use crate::dom::{El, button, el, link, text};
+use crate::route::Route;
 use crate::settings::Light;
 use crate::state::app;
 use crate::widget::{frame, switch};
@@ -32,6 +33,7 @@ pub fn screen() -> Vec<El> {
         thumb,
         text("h2", "", "Keys"),
         el("div").class("units").with(buzz),
+        link("button", &Route::Gauges.hash()).text("My gauges"),
         text("h2", "", "Where limits come from"),
         text(
             "p",

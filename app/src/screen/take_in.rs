@@ -69,8 +69,8 @@ fn shown(app: App, coming: Option<&Coming>) -> Vec<El> {
             let Some(coming) = app.coming.get_untracked() else { return };
             app.take_in(coming.new, move || {
                 app.coming.set(None);
-                app.go(&Route::Book);
                 app.notice.set(Some(Notice::Said(format!("{count} entries taken in."))));
+                app.go(&Route::Book);
             });
         };
         lines.push(button("button action", &format!("Take in {count}"), take));

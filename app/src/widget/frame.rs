@@ -1,5 +1,6 @@
 //! The frame of every screen: its head, the notice line, and the way to the other screens under the thumb.
 
+use super::update_line;
 use crate::dom::{El, button, el, link, svg, text};
 use crate::route::Route;
 use crate::state::{Notice, app};
@@ -56,7 +57,10 @@ pub fn nav() -> El {
     };
     el("nav").class("nav").attr("aria-label", "Screens").with_all([
         place("Bench", &Route::Bench, |route| {
-            matches!(route, Route::Bench | Route::Open | Route::Settings)
+            matches!(
+                route,
+                Route::Bench | Route::Open | Route::Gauges | Route::Settings | Route::Ports(_)
+            )
         }),
         place("Limits", &Route::Limits, |route| {
             matches!(
@@ -86,7 +90,7 @@ pub fn nav() -> El {
     ])
 }
 
-/// What was just done, with its undo; or what went wrong.
+/// What was just done, with its undo; or what went wrong; or else that a new version waits.
 pub fn notice_bar() -> El {
     let app = app();
     let close = move || {
@@ -95,7 +99,7 @@ pub fn notice_bar() -> El {
     el("div").class("notices").attrs(&[("role", "status"), ("aria-live", "polite")]).live(
         move || {
             let line = match app.notice.get() {
-                None => return Vec::new(),
+                None => return update_line(),
                 Some(Notice::Written(id, said)) => el("div")
                     .class("notice")
                     .with(el("p").with(text("b", "", "Written")).text(" ").text(&said))

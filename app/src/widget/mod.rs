@@ -3,15 +3,19 @@
 mod bracket_picture;
 mod fields;
 mod frame;
+mod how_picture;
 mod keypad;
 mod mark;
 mod rule_picture;
+mod update_line;
 mod verdict_card;
 
 pub use bracket_picture::bracket_picture;
 pub use fields::{field, figure_input, search, switch};
 pub use frame::{frame, nav, notice_bar};
+pub use how_picture::how_picture;
 pub use keypad::{keypad, unit_keys};
 pub use mark::call_mark;
 pub use rule_picture::rule_picture;
+pub use update_line::update_line;
 pub use verdict_card::{Shown, verdict_card};

@@ -46,7 +46,7 @@ fn quoted(cell: &str) -> String {
         .strip_prefix('-')
         .unwrap_or(cell)
         .bytes()
-        .all(|byte| byte.is_ascii_digit() || byte == b'.');
+        .all(|byte| byte.is_ascii_digit() || matches!(byte, b'.' | b','));
     let guard = if cell.starts_with(['=', '+', '-', '@', '\t', '\r', '\n']) && !is_number {
         "'"
     } else {

@@ -2,7 +2,11 @@
 
 use super::{Face, Fact, Figure, Slot};
 use crate::limits::{BuildKind, GaugeKind};
+use crate::ports::{
+    Flow, PlatePort, PortFace, PortName, SideHousing, Stage, TypedDatums, TypedOutline, line,
+};
 use crate::quantity::Unit;
+use crate::trochoid::{Engine, TypedEngine};
 
 /// The build's name.
 pub const NAME: &str = "Kestrel (demo)";
@@ -38,7 +42,33 @@ pub fn facts() -> Vec<Fact> {
     if let Some(slot) = Slot::new(1, Face::Front, 0) {
         facts.push(Fact::Fitted { slot, fitted: true });
     }
+    facts.push(Fact::Engine(TypedEngine::preset()));
+    facts.extend(OUTLINES.map(|(flow, stage, rows)| outline(flow, stage, rows)));
+    facts.push(Fact::Datums(TypedDatums {
+        housing: SideHousing::Front,
+        rows: "-98 64 10\n98 -64 10".to_owned(),
+        unit: Unit::Millimetre,
+    }));
     facts
+}
+
+/// The front side housing's outlines: x, y and the corner's radius. The cut intake was drawn too far
+/// on purpose: it runs into the corner seals' track, for the tool to say so.
+const OUTLINES: [(Flow, Stage, &str); 3] = [
+    (Flow::Intake, Stage::Stock, "61 -42 4\n74 -46 5\n70 -63 5\n50 -72 6\n48 -58 5"),
+    (Flow::Intake, Stage::Cut, "60 -41 4\n78 -44 5\n75 -66 6\n46 -76 5\n44 -62 5"),
+    (Flow::Exhaust, Stage::Stock, "-58 -46 4\n-73 -46 5\n-69 -63 5\n-50 -71 6\n-50 -56 4"),
+];
+
+fn outline(flow: Flow, stage: Stage, rows: &str) -> Fact {
+    let port = PortName { housing: SideHousing::Front, flow, number: 1, stage };
+    let typed =
+        TypedOutline { rows: rows.to_owned(), ..TypedOutline::empty(port, Unit::Millimetre) };
+    let face = PortFace::usual(SideHousing::Front);
+    let figures = PlatePort::new(&typed, &Engine::preset(), face)
+        .map(|port| line(face.view, &port))
+        .unwrap_or_default();
+    Fact::Outline(TypedOutline { figures, ..typed })
 }
 
 fn figure(row: &str, place: &str, text: &str, unit: Unit, gauge: GaugeKind) -> Fact {

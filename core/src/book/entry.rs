@@ -1,9 +1,13 @@
 //! An entry: one small fact about a build, written once and never changed.
 
 use super::Slot;
-use crate::limits::{BuildKind, GaugeKind, Row};
+use crate::faces::ReadingSet;
+use crate::faces::report::SpacerChoice;
+use crate::limits::{BuildKind, Edge, GaugeKind, Row};
+use crate::ports::{PortFace, TypedDatums, TypedOutline};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
 use crate::seals::{Drawing, LeafSet, Trial};
+use crate::trochoid::TypedEngine;
 use serde::{Deserialize, Serialize};
 
 /// The format of entries this version writes.
@@ -87,6 +91,19 @@ pub enum Fact {
     },
     /// The feeler leaves on the bench.
     Leaves(LeafSet),
+    /// A gauge of the builder's own, in place of the usual one of its kind.
+    Gauge {
+        /// Which kind.
+        kind: GaugeKind,
+        /// The finest step it shows.
+        resolution: Edge,
+        /// The greatest error its maker allows, either way.
+        error: Edge,
+    },
+    /// A part was read at several places: faces, widths, bores, runout, end play, spacers at hand.
+    Readings(ReadingSet),
+    /// A spacer was chosen for the end play.
+    Spacer(SpacerChoice),
     /// A note.
     Note {
         /// About which part or place; may be empty.
@@ -95,6 +112,55 @@ pub enum Fact {
         /// The words.
         words: String,
     },
+    /// The order a joint is tightened in, its passes and full torque. Writing it anew starts over.
+    TighteningOrder {
+        /// Which joint, in the builder's words.
+        joint: String,
+        /// Bolts' numbers, `1-5-3-7`.
+        order: String,
+        /// The passes in percent, `33, 67, 100`; once around follows.
+        shares: String,
+        /// The full torque, as typed.
+        torque: String,
+        /// Its unit.
+        unit: Unit,
+    },
+    /// A pass of a joint's order was done.
+    Tightened {
+        /// Which joint.
+        joint: String,
+        /// Which pass, from 1.
+        pass: u16,
+        /// Of how many.
+        of: u16,
+        /// What the wrench was set to.
+        torque: String,
+        /// Its unit.
+        unit: Unit,
+    },
+    /// Whether the upper dowels are solid, which shuts the oil passage to the front bearing.
+    DowelsSolid {
+        /// Solid, not hollow.
+        solid: bool,
+    },
+    /// An outside oil feed to the front bearing was fitted.
+    OilFeed {
+        /// From where to where, in the builder's words.
+        words: String,
+        /// The line's bore, as typed; may be empty.
+        #[serde(default)]
+        bore: String,
+        /// Its unit.
+        unit: Unit,
+    },
+    /// The engine's measures, as the port screens draw it.
+    Engine(TypedEngine),
+    /// How a side housing is looked at, and what closes its ports.
+    PortFace(PortFace),
+    /// A port's outline, stock or cut.
+    Outline(TypedOutline),
+    /// The holes a side housing's template is laid on by.
+    Datums(TypedDatums),
     /// A limit of the builder's own, in place of the sheet's row of the same id.
     Limit(Box<Row>),
     /// The build is signed off: read-only until it is reopened.

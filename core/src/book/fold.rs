@@ -1,7 +1,10 @@
 //! The fold: entries in any order, any number of times → the same book.
 
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
-use crate::limits::{BuildKind, Row, Sheet};
+use crate::faces::report::SpacerChoice;
+use crate::faces::{ReadingSet, Survey};
+use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
+use crate::ports::{PortName, SideHousing};
 use rustc_hash::FxHashMap;
 
 /// What a history is kept of.
@@ -17,12 +20,34 @@ pub enum Subject {
     Seal(Slot),
     /// The feeler leaves on the bench.
     Leaves,
+    /// A survey of a piece.
+    Readings(Survey, String),
+    /// The spacer chosen for the end play.
+    Spacer,
     /// Whether a slot's seal is fitted.
     Fitted(Slot),
+    /// The order a joint is tightened in.
+    TighteningOrder(String),
+    /// The passes of a joint.
+    Tightened(String),
+    /// Whether the upper dowels are solid.
+    Dowels,
+    /// The outside oil feed.
+    OilFeed,
+    /// The engine's measures.
+    Engine,
+    /// How a side housing is looked at.
+    PortFace(SideHousing),
+    /// A port's outline.
+    Outline(PortName),
+    /// The holes a side housing's template is laid on by.
+    Datums(SideHousing),
     /// A limit of the builder's own.
     Limit(String),
     /// Whether the build is signed off.
     SignOff,
+    /// The gauge of a kind.
+    Gauge(GaugeKind),
 }
 
 impl Fact {
@@ -35,8 +60,19 @@ impl Fact {
             Self::Drawing { slot, .. } => Some(Subject::Drawing(*slot)),
             Self::Trial { slot, .. } | Self::FreshSeal { slot } => Some(Subject::Seal(*slot)),
             Self::Leaves(_) => Some(Subject::Leaves),
+            Self::Readings(set) => Some(Subject::Readings(set.of, set.piece.clone())),
+            Self::Spacer(_) => Some(Subject::Spacer),
             Self::Fitted { slot, .. } => Some(Subject::Fitted(*slot)),
+            Self::TighteningOrder { joint, .. } => Some(Subject::TighteningOrder(joint.clone())),
+            Self::Tightened { joint, .. } => Some(Subject::Tightened(joint.clone())),
+            Self::DowelsSolid { .. } => Some(Subject::Dowels),
+            Self::OilFeed { .. } => Some(Subject::OilFeed),
+            Self::Engine(_) => Some(Subject::Engine),
+            Self::PortFace(face) => Some(Subject::PortFace(face.view.housing)),
+            Self::Outline(outline) => Some(Subject::Outline(outline.port)),
+            Self::Datums(datums) => Some(Subject::Datums(datums.housing)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
+            Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
             Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),
             Self::Opened { .. }
             | Self::Note { .. }
@@ -50,7 +86,8 @@ impl Fact {
     /// Whether it belongs to the shop and holds for every build.
     #[must_use]
     pub fn is_of_the_shop(&self) -> bool {
-        matches!(self, Self::Limit(_) | Self::Leaves(_))
+        matches!(self, Self::Limit(_) | Self::Leaves(_) | Self::Gauge { .. })
+            || matches!(self, Self::Readings(set) if set.of == Survey::Spacers)
     }
 }
 
@@ -259,6 +296,31 @@ impl Book {
         last.is_some_and(|entry| matches!(entry.fact, Fact::Fitted { fitted: true, .. }))
     }
 
+    /// The readings in force of a survey on a piece. Spacers at hand belong to the shop: the latest of any
+    /// build holds.
+    #[must_use]
+    pub fn readings(&self, build: &BuildId, of: Survey, piece: &str) -> Option<&ReadingSet> {
+        if of == Survey::Spacers {
+            return self.of_the_shop().rev().find_map(|entry| match &entry.fact {
+                Fact::Readings(set) if set.of == of => Some(set),
+                _ => None,
+            });
+        }
+        match &self.current(build, &Subject::Readings(of, piece.to_owned()))?.fact {
+            Fact::Readings(set) => Some(set),
+            _ => None,
+        }
+    }
+
+    /// The spacer chosen for the end play.
+    #[must_use]
+    pub fn spacer(&self, build: &BuildId) -> Option<&SpacerChoice> {
+        match &self.current(build, &Subject::Spacer)?.fact {
+            Fact::Spacer(choice) => Some(choice),
+            _ => None,
+        }
+    }
+
     /// What belongs to the shop and holds for every build, the latest last, withdrawn ones left out.
     pub fn of_the_shop(&self) -> impl DoubleEndedIterator<Item = &Entry> {
         let lines = self.of_the_shop.iter().map(|&number| self.line(number));
@@ -273,12 +335,17 @@ impl Book {
         })
     }
 
-    /// The sheet in force: the starter sheet with the builder's own rows put in, the latest last.
+    /// The sheet in force: the starter sheet with the builder's own rows and gauges put in, the latest last.
     #[must_use]
     pub fn sheet(&self) -> Sheet {
         let mut sheet = Sheet::starter();
         for row in self.own_limits().filter(|row| row.faults().is_empty()) {
             sheet.put(row.clone());
+        }
+        for entry in self.of_the_shop() {
+            if let Fact::Gauge { kind, resolution, error } = &entry.fact {
+                sheet.put_gauge(Gauge::own(*kind, resolution, error));
+            }
         }
         sheet
     }

@@ -6,11 +6,12 @@ use std::collections::HashSet;
 /// What a file's entries would do to a book. Nothing is taken in yet.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Coming {
-    /// Entries the book does not know.
+    /// Entries the book does not know, in order.
     pub new: Vec<Entry>,
     /// How many it knows already.
     pub known: usize,
-    /// Entries of a known id with other contents: one of the two was tampered with. Not taken in.
+    /// Ids of entries that say something else here, or elsewhere in the file: one of the two was
+    /// tampered with. What is here stays.
     pub altered: Vec<EntryId>,
     /// Places where both books say something of their own. Both are kept, the later one is shown.
     pub conflicts: Vec<Conflict>,
@@ -29,19 +30,32 @@ pub struct Conflict {
     pub joined: EntryId,
 }
 
-/// What entries would bring to a book.
+/// What entries would bring to a book, the same in whichever order they stand.
+///
+/// An entry that stands in the file twice is new once and known once. Where the two say different
+/// things, it is named among the altered, and of the two the one comes that [`Book::take`] would keep.
 #[must_use]
 pub fn coming(book: &Book, entries: Vec<Entry>) -> Coming {
     let mut coming = Coming::default();
-    let mut seen = HashSet::new();
+    let mut new = Book::default();
     for entry in entries {
-        match book.entry(&entry.id) {
+        let here = book.entry(&entry.id);
+        match here.or_else(|| new.entry(&entry.id)) {
             Some(known) if *known == entry => coming.known += 1,
-            Some(_) => coming.altered.push(entry.id),
-            None if seen.insert(entry.id.clone()) => coming.new.push(entry),
-            None => coming.known += 1,
+            Some(_) => {
+                coming.altered.push(entry.id.clone());
+                if here.is_none() {
+                    new.take(entry);
+                }
+            }
+            None => {
+                new.take(entry);
+            }
         }
     }
+    coming.altered.sort();
+    coming.altered.dedup();
+    coming.new = new.entries().cloned().collect();
     coming.conflicts = conflicts(book, &coming.new);
     coming
 }

@@ -10,6 +10,7 @@ mod entry;
 pub mod file;
 mod fold;
 mod join;
+mod plates;
 mod slot;
 mod words;
 pub mod written;

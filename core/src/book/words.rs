@@ -2,7 +2,7 @@
 
 use super::{Entry, Fact, Figure};
 use crate::letters;
-use crate::limits::{Call, Gauge, Row, Sheet, decide};
+use crate::limits::{Call, Edge, Row, Sheet, decide};
 
 /// An entry's line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,7 +30,7 @@ pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
     let row = sheet.row(&figure.row)?;
     let reading = figure.reading().ok()?;
     (reading.amount().dimension() == row.unit.dimension())
-        .then(|| decide(&row.limit, &reading, &Gauge::usual(figure.gauge)).call)
+        .then(|| decide(&row.limit, &reading, &sheet.gauge(figure.gauge)).call)
 }
 
 impl Entry {
@@ -73,13 +73,71 @@ impl Entry {
             Fact::Leaves(set) => {
                 plain("Feeler leaves", format!("{}, {} leaves", set.name(), set.leaves().len()))
             }
+            Fact::Readings(set) => plain(&set.about(), set.count_words()),
+            Fact::Spacer(choice) => {
+                plain("Spacer chosen", format!("{}, predicted {}", choice.spacer, choice.predicted))
+            }
             Fact::Note { about, words } => {
                 plain(if about.is_empty() { "Note" } else { about }, words.clone())
             }
+            Fact::TighteningOrder { joint, order, torque, unit, .. } => {
+                plain(&format!("{joint} · order"), format!("{order} to {torque} {}", unit.symbol()))
+            }
+            Fact::Tightened { joint, pass, of, torque, unit } => plain(
+                &format!("{joint} · tightened"),
+                format!("pass {pass} of {of} at {torque} {}", unit.symbol()),
+            ),
+            Fact::DowelsSolid { solid } => {
+                plain("Upper dowels", if *solid { "solid" } else { "hollow" }.to_owned())
+            }
+            Fact::OilFeed { words, bore, unit } => plain(
+                "Outside oil feed",
+                if bore.is_empty() {
+                    words.clone()
+                } else {
+                    format!("{words}, bore {bore} {}", unit.symbol())
+                },
+            ),
+            Fact::Engine(engine) => plain(
+                "Engine’s measures",
+                format!("{} {}", engine.texts.join(", "), engine.unit.symbol()),
+            ),
+            Fact::PortFace(face) => plain(
+                &format!("{} side housing", capital(face.view.housing.name())),
+                face.to_string(),
+            ),
+            Fact::Outline(outline) => plain(
+                &format!(
+                    "{} side housing · {}",
+                    capital(outline.port.housing.name()),
+                    outline.port
+                ),
+                if outline.figures.is_empty() {
+                    "outline".to_owned()
+                } else {
+                    outline.figures.clone()
+                },
+            ),
+            Fact::Datums(datums) => plain(
+                &format!("{} side housing · datum holes", capital(datums.housing.name())),
+                datums.rows.lines().collect::<Vec<_>>().join("; "),
+            ),
             Fact::Limit(row) => plain(
                 &format!("Own limit · {}", row.what),
                 crate::limits::limit_line(&row.limit, row.unit),
             ),
+            Fact::Gauge { kind, resolution, error } => {
+                let figure = |edge: &Edge| format!("{} {}", edge.text(), edge.unit().symbol());
+                plain(
+                    "Gauge",
+                    format!(
+                        "{}: steps of {}, good to ±{}",
+                        kind.name(),
+                        figure(resolution),
+                        figure(error)
+                    ),
+                )
+            }
             Fact::SignedOff { who } => plain(
                 "Signed off",
                 if who.is_empty() { "without a name".to_owned() } else { who.clone() },
@@ -92,4 +150,12 @@ impl Entry {
             Fact::Restored { .. } => plain("Holds again", "a withdrawn entry".to_owned()),
         }
     }
+}
+
+/// A name at the start of a line.
+fn capital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters
+        .next()
+        .map_or_else(String::new, |first| first.to_ascii_uppercase().to_string() + letters.as_str())
 }

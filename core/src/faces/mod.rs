@@ -19,11 +19,13 @@ mod minimum_zone;
 mod plastic_gauge;
 mod refusal;
 mod relief;
+pub mod report;
 mod runout;
 mod stack;
 mod step_wear;
 mod straightedge;
 mod support;
+mod survey;
 mod uncertainty;
 mod unit_slip;
 
@@ -44,5 +46,8 @@ pub use stack::{
 };
 pub use step_wear::{Across, Apart, Steps, step_and_warp, steps_across};
 pub use straightedge::{Hollow, hollow, next_leaf};
+pub use survey::{
+    LANDS, Pieces, Place, PlacedReading, ReadingSet, SetFault, Survey, Taken, piece_words,
+};
 pub use uncertainty::{Contribution, Doubt, Measured, combined};
 pub use unit_slip::{UnitSlip, unit_slips};

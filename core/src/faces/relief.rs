@@ -107,12 +107,19 @@ fn round_step(low: f64, high: f64, unit: Unit, most: u8) -> f64 {
         let (first, last) = numbers(low, high, step);
         last - first
     };
-    // From a thousandth of the range upwards; a true plane has no range and gets one whole unit.
-    let first = ((high - low) / unit / 1_000.0).log10().floor();
-    if !first.is_finite() {
+    // From a thousandth of the range upwards, by tens: no power function is worth its bytes here. A true
+    // plane has no range and gets one whole unit.
+    let least = (high - low) / 1_000.0;
+    if !(least > 0.0 && least.is_finite()) {
         return unit;
     }
-    let mut decade = unit * 10_f64.powf(first);
+    let mut decade = unit;
+    while decade > least {
+        decade /= 10.0;
+    }
+    while decade * 10.0 <= least {
+        decade *= 10.0;
+    }
     loop {
         for digit in [1.0, 2.0, 5.0] {
             if bands(digit * decade) <= f64::from(most) {

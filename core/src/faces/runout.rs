@@ -61,7 +61,8 @@ pub fn runout(readings: &[Length], doubt: &Doubt) -> Result<Runout, Refusal> {
     let ((_, low), (_, high)) = extremes(&remains);
     let eccentricity = cosine.hypot(sine);
     let noise = doubt * (2.0 / places).sqrt();
-    let direction = sine.atan2(cosine).rem_euclid(TAU);
+    let direction = sine.atan2(cosine);
+    let direction = if direction < 0.0 { direction + TAU } else { direction };
     Ok(Runout {
         total: Measured {
             value: of_mm(greatest - least),

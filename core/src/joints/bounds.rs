@@ -96,6 +96,8 @@ pub static STRENGTH: Bounds = row("A strength", 20, 3_000, Unit::Megapascal);
 pub static MODULUS: Bounds = row("Young’s modulus", 10_000, 500_000, Unit::Megapascal);
 /// The highest pressure in a chamber, over that of the air.
 pub static FIRING_PRESSURE: Bounds = row("A firing pressure", 0, 300, Unit::Bar);
+/// The shaft's angle after a chamber's least volume.
+pub static AFTER_TOP: Bounds = row("An angle after top", 0, 270, Unit::Degree);
 /// The radius of a circle of bolts or dowels, or of a joint face.
 pub static CIRCLE: Bounds = row("A radius of the joint", 5, 1_000, Unit::Millimetre);
 /// A pin, a dowel, or the hole for it.

@@ -9,21 +9,26 @@
 //! - [`clamp`]: torque, preload, stretch, and the clamp of a set of bolts and studs.
 //! - [`separation`]: firing pressure against the clamp.
 //! - [`slip`]: friction and dowels against the reaction torque.
-//! - [`sequence`]: the order of tightening.
+//! - [`sequence`]: the order of tightening; [`plan`]: its passes, and how far the book has them.
 //! - [`fits`]: ISO 286 limits and fits, and the fit of a measured pair.
 //! - [`press`]: press fits by Lamé.
-//! - [`oil_line`]: an outside oil feed.
+//! - [`oil_line`]: an outside oil feed; [`oil_feed`]: the hold until it is recorded.
+//! - [`typed`] and [`shown`]: a range as typed, and as shown.
 
 pub mod bounds;
 pub mod clamp;
 pub mod fits;
+pub mod oil_feed;
 pub mod oil_line;
+pub mod plan;
 pub mod press;
 pub mod separation;
 pub mod sequence;
+pub mod shown;
 pub mod slip;
 pub mod strength;
 pub mod threads;
+pub mod typed;
 
 mod assumption;
 mod caution;

@@ -1,6 +1,7 @@
 //! Why a joint can't be reckoned, each with its sentence for the bench.
 
 use super::bounds::Plain;
+use super::shown;
 use crate::quantity::Fault;
 use std::fmt;
 
@@ -11,6 +12,10 @@ pub enum Refusal {
     Quantity(Fault),
     /// A plain number outside its bounds.
     OutOfBounds(&'static Plain),
+    /// Two ends of a range the wrong way round.
+    EndsSwapped,
+    /// No whole number, or more than this.
+    Count(u16),
     /// Neither bolt nor stud.
     NoFasteners,
     /// A hole as wide as the pin it runs through, or wider.
@@ -42,12 +47,17 @@ impl fmt::Display for Refusal {
         match self {
             Self::Quantity(fault) => fault.fmt(f),
             Self::OutOfBounds(plain) => {
-                write!(f, "{} lies between {} and {}", plain.name, plain.least, plain.greatest)?;
+                let edge = |value| shown::shortest(value, 2);
+                write!(f, "{} lies between {} and {}", plain.name, edge(plain.least), edge(plain.greatest))?;
                 if !plain.symbol.is_empty() {
                     write!(f, " {}", plain.symbol)?;
                 }
                 f.write_str(". Check the decimal point and the unit.")
             }
+            Self::EndsSwapped => {
+                f.write_str("The least comes first, then the greatest: 12…18. Swap them.")
+            }
+            Self::Count(most) => write!(f, "A whole number is counted here, 0 to {most}."),
             Self::NoFasteners => f.write_str("No bolt and no stud counted. Give at least one."),
             Self::BoreTooWide => {
                 f.write_str("The hole through the pin must be smaller than the pin. Check both.")

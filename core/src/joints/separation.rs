@@ -7,8 +7,10 @@
 use super::assumption::spread;
 use super::bounds::{self, CHAMBER_AREA, CLAMP, FIRING_PRESSURE, LOAD_SHARE};
 use super::{Assumption, Range, Refusal};
+use crate::trochoid::{self, Geometry};
+use uom::si::angle::degree;
 use uom::si::area::square_centimeter;
-use uom::si::f64::{Area, Force, Pressure, Ratio};
+use uom::si::f64::{Angle, Area, Force, Pressure, Ratio};
 use uom::si::force::{kilonewton, newton};
 use uom::si::pressure::bar;
 
@@ -19,6 +21,17 @@ pub struct Chamber {
     pub pressure: Range<Pressure>,
     /// Its area seen along the shaft, from the trochoid.
     pub area: Area,
+}
+
+impl Chamber {
+    /// The chamber of an engine at an angle of the shaft after its least volume.
+    #[must_use]
+    pub fn after_top(geometry: &Geometry, angle: Angle, pressure: Range<Pressure>) -> Self {
+        // The first chamber is least at a quarter turn.
+        let shaft = Angle::new::<degree>(90.0) + angle;
+        let area = trochoid::Chambers::new(geometry).area(trochoid::Chamber::First, shaft);
+        Self { pressure, area }
+    }
 }
 
 /// The pull on the stack.

@@ -144,6 +144,15 @@ impl Order {
     pub fn place(&self, bolt: u16) -> f64 {
         f64::from(bolt.saturating_sub(1)) / f64::from(u16::try_from(self.0.len()).unwrap_or(1))
     }
+
+    /// That place on a circle of radius 1000 round (0, 0), bolt 1 on top: x to the right, y down.
+    #[must_use]
+    pub fn on_circle(&self, bolt: u16) -> (i32, i32) {
+        let (sine, cosine) = (self.place(bolt) * std::f64::consts::TAU).sin_cos();
+        #[expect(clippy::cast_possible_truncation, reason = "no further out than 1000")]
+        let whole = |value: f64| (value * 1000.0).round() as i32;
+        (whole(sine), whole(-cosine))
+    }
 }
 
 impl fmt::Display for Order {

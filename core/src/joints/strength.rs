@@ -3,7 +3,9 @@
 use super::bounds::{self, STRENGTH};
 use super::strength_rows::{ROWS, Row};
 use super::{Range, Refusal};
+use crate::letters;
 use crate::quantity::Amount;
+use std::fmt;
 use uom::si::f64::{Area, Force, Pressure, Ratio};
 use uom::si::pressure::megapascal;
 
@@ -38,7 +40,7 @@ impl PropertyClass {
     /// The class of a name: `10.9`, `10,9`, `grade 8`.
     #[must_use]
     pub fn named(name: &str) -> Option<Self> {
-        let name = name.trim().to_lowercase().replace(',', ".");
+        let name = letters::lower(name.trim()).replace(',', ".");
         Self::all().find(|class| class.name() == name)
     }
 
@@ -110,6 +112,16 @@ impl Strength {
     pub fn share_of_proof(self, force: Range<Force>, stress_area: Area) -> Range<Ratio> {
         let load = self.proof_load(stress_area);
         force.map(|force| force / load)
+    }
+}
+
+impl fmt::Display for ProofVerdict {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Holds => "Below proof load throughout: the bolt springs back.",
+            Self::MayYield => "The greatest lies above proof load: the bolt may stay longer for good. Less torque, or measure the stretch.",
+            Self::Yields => "Above proof load even at the least: the bolt yields. Less torque, a larger thread or a higher class.",
+        })
     }
 }
 

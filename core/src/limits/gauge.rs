@@ -1,10 +1,11 @@
 //! Gauges: what a reading can be trusted to.
 
+use super::Edge;
 use crate::quantity::{Amount, Reading, Span, Unit};
 use serde::{Deserialize, Serialize};
 
 /// The kinds of gauge on the bench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum GaugeKind {
     /// Feeler leaf.
@@ -83,6 +84,13 @@ impl GaugeKind {
 }
 
 impl Gauge {
+    /// The builder's own gauge of a kind.
+    #[must_use]
+    pub fn own(kind: GaugeKind, resolution: &Edge, permissible_error: &Edge) -> Self {
+        let span = |edge: &Edge| Some(edge.amount().above_zero().size());
+        Self { kind, resolution: span(resolution), permissible_error: span(permissible_error) }
+    }
+
     /// The usual gauge of a kind.
     #[must_use]
     pub fn usual(kind: GaugeKind) -> Self {
@@ -111,5 +119,25 @@ impl Gauge {
         let resolution = own.max(of(self.resolution));
         let error = of(self.permissible_error);
         (resolution * resolution / 12.0 + error * error / 3.0).sqrt()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Bounds;
+
+    #[test]
+    fn a_finer_gauge_leaves_less_doubt() {
+        let edge = |text: &str| Edge::read(text, Unit::Millimetre).unwrap();
+        let own = Gauge::own(GaugeKind::OutsideMicrometer, &edge("0.001"), &edge("0.001"));
+        let reading = Reading::read("79.940", Unit::Millimetre, &Bounds::SIZE).unwrap();
+        let doubt = |gauge: Gauge| gauge.uncertainty(&reading, Unit::Micrometre);
+        // r = 1 µm, m = 1 µm: √(1/12 + 1/3) µm by JCGM 100, 4.3.7.
+        assert!((doubt(own) - 0.645_497).abs() < 1e-6, "got {}", doubt(own));
+        assert!(
+            doubt(own) < doubt(Gauge::usual(GaugeKind::OutsideMicrometer)),
+            "the usual one is coarser"
+        );
     }
 }

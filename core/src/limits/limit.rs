@@ -62,7 +62,9 @@ impl Edge {
                 figure
             };
         }
-        amount.show(unit, places, inward)
+        // One digit less where that is still exact: 1.5 thou for 0.0015 in.
+        let fewer = places.saturating_sub(1);
+        amount.show(unit, if amount.is_exact(unit, fewer) { fewer } else { places }, inward)
     }
 }
 

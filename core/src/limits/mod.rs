@@ -4,6 +4,7 @@ mod decide;
 mod find;
 mod gauge;
 mod limit;
+mod picture;
 mod places;
 mod row;
 mod rule;
@@ -19,6 +20,7 @@ pub use decide::{
 pub use find::find;
 pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};
+pub use picture::Picture;
 pub use places::places;
 pub use row::{BuildKind, Input, Part, Row};
 pub use rule::{Rule, place_on_rule, rule};

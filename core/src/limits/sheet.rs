@@ -1,19 +1,20 @@
 //! A sheet: the limit rows in force together, the builder's to copy, edit and extend.
 
-use super::{BuildKind, Part, Row, starter};
+use super::{BuildKind, Gauge, GaugeKind, Part, Row, starter};
 use std::fmt;
 
 /// Limit rows in force together.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Sheet {
     rows: Vec<Row>,
+    gauges: Vec<Gauge>,
 }
 
 impl Sheet {
     /// The sheet that ships: a two-rotor petrol engine with 80 mm rotor housings, nothing in it published.
     #[must_use]
     pub fn starter() -> Self {
-        Self { rows: starter::rows() }
+        Self { rows: starter::rows(), gauges: Vec::new() }
     }
 
     /// Puts a row in: in place of the one with the same id, or at the end.
@@ -23,6 +24,22 @@ impl Sheet {
             Some(place) => self.rows[place] = row,
             None => self.rows.push(row),
         }
+    }
+
+    /// This sheet with the builder's own gauge in place of the usual one of its kind.
+    pub fn put_gauge(&mut self, gauge: Gauge) {
+        self.gauges.retain(|old| old.kind != gauge.kind);
+        self.gauges.push(gauge);
+    }
+
+    /// The gauge of a kind: the builder's own, else the usual one.
+    #[must_use]
+    pub fn gauge(&self, kind: GaugeKind) -> Gauge {
+        self.gauges
+            .iter()
+            .find(|gauge| gauge.kind == kind)
+            .copied()
+            .unwrap_or_else(|| Gauge::usual(kind))
     }
 
     /// All rows.

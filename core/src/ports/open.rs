@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use serde::{Deserialize, Serialize};
 use uom::si::{area::square_millimeter, f64::Area, length::millimeter};
 
 use super::{
@@ -16,7 +17,8 @@ use super::{
 use crate::trochoid::{Engine, Nearest, Point, SectorArea, Trochoid};
 
 /// What closes a side port.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum SealedBy {
     /// The edge of the rotor's flank.
     FlankEdge,

@@ -146,6 +146,21 @@ impl Outline {
         Area::new::<square_millimeter>(signed_area(&self.points))
     }
 
+    /// The middle of the area enclosed; of a hollow outline it may lie outside.
+    #[must_use]
+    pub fn middle(&self) -> Point {
+        let start = self.points[0];
+        let (mut sum, mut x, mut y) = (0.0, 0.0, 0.0);
+        for (from, to) in self.edges() {
+            let (from, to) = (from - start, to - start);
+            let twice = from.cross(to);
+            sum += twice;
+            x += twice * (from.x + to.x);
+            y += twice * (from.y + to.y);
+        }
+        start + Point { x: x / (3.0 * sum), y: y / (3.0 * sum) }
+    }
+
     /// The outline as seen from the other side of the plate: mirrored in the short axis.
     #[must_use]
     pub fn mirrored(&self) -> Self {

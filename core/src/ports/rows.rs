@@ -4,6 +4,8 @@ use std::fmt;
 
 use uom::si::{f64::Length, length::millimeter};
 
+use serde::{Deserialize, Serialize};
+
 use super::Corner;
 use crate::{
     quantity::{Fault, Number, Unit},
@@ -11,7 +13,8 @@ use crate::{
 };
 
 /// What the first two numbers of a row are.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Form {
     /// x and y.
     Coordinates,

@@ -1,8 +1,8 @@
 //! Pages of a template in SVG: one unit of the drawing is one millimetre of paper.
 
-use std::fmt::Write;
+use std::fmt::{self, Write};
 
-use crate::trochoid::Point;
+use crate::{decimal::Decimal, trochoid::Point};
 
 /// The paper in the printer.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -111,21 +111,23 @@ impl Drawing<'_> {
     }
 
     fn page(&self, tiling: &Tiling, column: u32, row: u32) -> String {
-        let (width, height) = tiling.page;
+        let (width, height) = (Trimmed(tiling.page.0), Trimmed(tiling.page.1));
         let corner = Point {
             x: tiling.start.x + f64::from(column) * (tiling.field.0 - SHARED),
             y: tiling.start.y - f64::from(row) * (tiling.field.1 - SHARED),
         };
         let on_page = |p: Point| (EDGE + p.x - corner.x, EDGE + corner.y - p.y);
+        let edge = mm(EDGE);
         let mut svg = String::new();
         // Writing to a string can't fail.
         let mut put = |piece: std::fmt::Arguments<'_>| svg.write_fmt(piece).unwrap_or_default();
         put(format_args!(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" \
              viewBox=\"0 0 {width} {height}\" fill=\"none\" stroke=\"#000\" stroke-width=\"0.2\">\n\
-             <clipPath id=\"field-{column}-{row}\"><rect x=\"{EDGE}\" y=\"{EDGE}\" width=\"{:.3}\" \
-             height=\"{:.3}\"/></clipPath>\n<g clip-path=\"url(#field-{column}-{row})\">\n",
-            tiling.field.0, tiling.field.1
+             <clipPath id=\"field-{column}-{row}\"><rect x=\"{edge}\" y=\"{edge}\" width=\"{}\" \
+             height=\"{}\"/></clipPath>\n<g clip-path=\"url(#field-{column}-{row})\">\n",
+            mm(tiling.field.0),
+            mm(tiling.field.1)
         ));
         put(format_args!("{}", path("bore", &self.bore, on_page)));
         for outline in &self.outlines {
@@ -134,7 +136,10 @@ impl Drawing<'_> {
         for (centre, radius) in &self.holes {
             let (x, y) = on_page(*centre);
             put(format_args!(
-                "<circle class=\"datum\" cx=\"{x:.3}\" cy=\"{y:.3}\" r=\"{radius:.3}\"/>\n"
+                "<circle class=\"datum\" cx=\"{}\" cy=\"{}\" r=\"{}\"/>\n",
+                mm(x),
+                mm(y),
+                mm(*radius)
             ));
             put(format_args!("{}", cross("datum-centre", (x, y), radius + 3.0)));
         }
@@ -154,13 +159,12 @@ impl Drawing<'_> {
         for (i, (length, name)) in (0..).zip(BARS) {
             let y = top + 5.0 + 7.0 * f64::from(i);
             let end = EDGE + length;
+            let (start, up, down) = (mm(EDGE), mm(y - 2.0), mm(y + 2.0));
             foot += &format!(
-                "<path class=\"check-bar\" d=\"M{EDGE} {:.3}V{:.3}M{EDGE} {y:.3}H{end:.3}M{end:.3} \
-                 {:.3}V{:.3}\"/>\n",
-                y - 2.0,
-                y + 2.0,
-                y - 2.0,
-                y + 2.0
+                "<path class=\"check-bar\" d=\"M{start} {up}V{down}M{start} {}H{}M{} {up}V{down}\"/>\n",
+                mm(y),
+                mm(end),
+                mm(end)
             );
             foot += &words(end + 2.0, y + 1.2, name);
         }
@@ -203,35 +207,49 @@ impl Tiling {
     }
 }
 
+fn mm(value: f64) -> Decimal {
+    Decimal(value, 3)
+}
+
+/// Millimetres without trailing zeros.
+struct Trimmed(f64);
+
+impl fmt::Display for Trimmed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(mm(self.0).to_string().trim_end_matches('0').trim_end_matches('.'))
+    }
+}
+
 fn path(class: &str, points: &[Point], on_page: impl Fn(Point) -> (f64, f64)) -> String {
     let mut data = String::new();
     for (i, point) in points.iter().enumerate() {
         let (x, y) = on_page(*point);
-        data += &format!("{}{x:.3} {y:.3}", if i == 0 { "M" } else { "L" });
+        data += &format!("{}{} {}", if i == 0 { "M" } else { "L" }, mm(x), mm(y));
     }
     format!("<path class=\"{class}\" d=\"{data}Z\"/>\n")
 }
 
 fn cross(class: &str, (x, y): (f64, f64), arm: f64) -> String {
-    let (left, right, up, down) = (x - arm, x + arm, y - arm, y + arm);
-    format!(
-        "<path class=\"{class}\" d=\"M{left:.3} {y:.3}H{right:.3}M{x:.3} {up:.3}V{down:.3}\"/>\n"
-    )
+    let (left, right, up, down) = (mm(x - arm), mm(x + arm), mm(y - arm), mm(y + arm));
+    let (x, y) = (mm(x), mm(y));
+    format!("<path class=\"{class}\" d=\"M{left} {y}H{right}M{x} {up}V{down}\"/>\n")
 }
 
 fn centre_lines((low, high): (Point, Point), on_page: impl Fn(Point) -> (f64, f64)) -> String {
     let (x, y) = on_page(Point::default());
     let (left, top) = on_page(Point { x: low.x, y: high.y });
     let (right, bottom) = on_page(Point { x: high.x, y: low.y });
+    let [x, y, left, top, right, bottom] = [x, y, left, top, right, bottom].map(mm);
     format!(
-        "<path class=\"centre-line\" stroke-dasharray=\"8 2 1 2\" d=\"M{left:.3} {y:.3}H{right:.3}\
-         M{x:.3} {top:.3}V{bottom:.3}\"/>\n"
+        "<path class=\"centre-line\" stroke-dasharray=\"8 2 1 2\" d=\"M{left} {y}H{right}M{x} \
+         {top}V{bottom}\"/>\n"
     )
 }
 
 fn words(x: f64, y: f64, text: &str) -> String {
+    let (x, y) = (mm(x), mm(y));
     format!(
-        "<text x=\"{x:.3}\" y=\"{y:.3}\" font-family=\"sans-serif\" font-size=\"3.6\" fill=\"#000\" \
+        "<text x=\"{x}\" y=\"{y}\" font-family=\"sans-serif\" font-size=\"3.6\" fill=\"#000\" \
          stroke=\"none\">{text}</text>\n"
     )
 }

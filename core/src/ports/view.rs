@@ -5,11 +5,14 @@ use uom::si::{
     f64::Angle,
 };
 
+use serde::{Deserialize, Serialize};
+
 use super::Outline;
 use crate::trochoid::{Chamber, Point};
 
 /// Which side housing is looked at.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum SideHousing {
     /// The front one.
     Front,
@@ -20,7 +23,8 @@ pub enum SideHousing {
 }
 
 /// From where it is looked at.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum SeenFrom {
     /// From the rotor: the working face.
     Rotor,
@@ -29,7 +33,8 @@ pub enum SeenFrom {
 }
 
 /// Which way the shaft turns, as seen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Rotation {
     /// With the clock.
     Clockwise,
@@ -38,7 +43,8 @@ pub enum Rotation {
 }
 
 /// On which end of the short axis the plugs sit, as seen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum PlugSide {
     /// At the top, y above zero.
     Top,
@@ -47,7 +53,8 @@ pub enum PlugSide {
 }
 
 /// What the builder states about the picture before them.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub struct View {
     /// The side housing.
     pub housing: SideHousing,
@@ -59,7 +66,34 @@ pub struct View {
     pub plugs: PlugSide,
 }
 
+impl SideHousing {
+    /// All three, from the front.
+    pub const ALL: [Self; 3] = [Self::Front, Self::Intermediate, Self::Rear];
+
+    /// Its name in lower case.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Front => "front",
+            Self::Intermediate => "intermediate",
+            Self::Rear => "rear",
+        }
+    }
+}
+
 impl View {
+    /// The working face of a housing as it is taken until the builder says otherwise: the shaft
+    /// turns against the clock, the plugs are at the top.
+    #[must_use]
+    pub const fn usual(housing: SideHousing) -> Self {
+        Self {
+            housing,
+            seen_from: SeenFrom::Rotor,
+            rotation: Rotation::Anticlockwise,
+            plugs: PlugSide::Top,
+        }
+    }
+
     /// The view of the same face from the other side: left and right change, and so does the
     /// rotation.
     #[must_use]
@@ -105,6 +139,22 @@ impl View {
         };
         let angle = (theta + chamber.lead()).get::<degree>() - ignition + 540.0;
         Angle::new::<degree>(angle.rem_euclid(1080.0))
+    }
+
+    /// The shaft angle θ, from 0° to 1080°, at which the first chamber is at a place of its cycle:
+    /// [`View::cycle_angle`] the other way.
+    #[must_use]
+    pub fn theta(self, cycle_angle: Angle) -> Angle {
+        let at_zero = self.cycle_angle(Chamber::First, Angle::default());
+        Angle::new::<degree>((cycle_angle - at_zero).get::<degree>().rem_euclid(1080.0))
+    }
+
+    /// How far the shaft turns when a finger on the rotor moves from one place of the picture to
+    /// another: three times the rotor's own turn.
+    #[must_use]
+    pub fn shaft_turn(self, from: Point, to: Point) -> Angle {
+        let (from, to) = (self.turn_over(from), self.turn_over(to));
+        Angle::new::<radian>(3.0 * from.cross(to).atan2(from.dot(to)))
     }
 }
 

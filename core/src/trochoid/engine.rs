@@ -1,8 +1,10 @@
 //! The geometry with the seals on the rotor's face and the land in the side housing.
 
+use std::f64::consts::{FRAC_PI_3, TAU};
+
 use uom::si::{f64::Length, length::millimeter};
 
-use super::{Bound, Flank, Geometry, GeometryFault, Trochoid};
+use super::{Bound, Flank, Geometry, GeometryFault, Point, Trochoid};
 
 /// The bounds of the seals' measures in mm, in the order of [`Seals`]' fields (our own choice, to
 /// catch slips of the unit).
@@ -101,6 +103,22 @@ impl Engine {
     #[must_use]
     pub fn side_seal_line(&self) -> Flank {
         self.geometry.side_seal_line(self.seals.side_inset)
+    }
+
+    /// The corner seals' centres in the rotor's frame.
+    #[must_use]
+    pub fn corner_seats(&self) -> [Point; 3] {
+        let distance = self.seals.corner_distance.get::<millimeter>();
+        [0.0, 1.0, 2.0].map(|k| Point::polar(distance, TAU * k / 3.0))
+    }
+
+    /// A place on the rotor's face under the first flank, half way between the oil seal and the
+    /// side seal, in the rotor's frame: where a picture marks the first chamber.
+    #[must_use]
+    pub fn first_flank_mark(&self) -> Point {
+        let line = self.side_seal_line();
+        let middle = line.at(FRAC_PI_3).point.norm();
+        Point::polar(0.5 * (middle + self.seals.oil_radius.get::<millimeter>()), FRAC_PI_3)
     }
 
     /// The radius about the shaft's axis that the oil seal sweeps.

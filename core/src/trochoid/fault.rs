@@ -5,6 +5,7 @@ use std::fmt;
 use uom::si::{f64::Length, length::millimeter};
 
 use super::Bound;
+use crate::decimal::Decimal;
 
 /// A measure that can't be, and what to do about it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -110,9 +111,9 @@ pub(crate) struct Millimetres(pub(crate) Length);
 
 impl fmt::Display for Millimetres {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = format!("{:.3}", self.0.get::<millimeter>());
+        let text = Decimal(self.0.get::<millimeter>(), 3).to_string();
         let text = text.trim_end_matches('0').trim_end_matches('.');
-        write!(f, "{} mm", if text == "-0" { "0" } else { text })
+        write!(f, "{text} mm")
     }
 }
 

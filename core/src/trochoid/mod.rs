@@ -9,7 +9,8 @@
 //! - [`Trochoid`]: the bore, and every curve that runs beside one (coolant land, seal tracks).
 //! - [`Flank`]: a side of the rotor, or the line of the side seal inside it.
 //! - [`Chambers`]: areas, volumes, ratios and the recess in the rotor.
-//! - [`Engine`]: the geometry with its seals, and a preset to start from.
+//! - [`Engine`]: the geometry with its seals, and a preset to start from; [`TypedEngine`]: the same
+//!   as typed.
 
 mod chamber;
 mod curve;
@@ -24,6 +25,7 @@ mod quadrature;
 mod ratio;
 mod rotor;
 mod sector;
+mod typed;
 
 pub use chamber::{Chamber, Chambers};
 pub use curve::Trochoid;
@@ -39,3 +41,4 @@ pub(crate) use quadrature::integral;
 pub use ratio::RatioFault;
 pub use rotor::RotorPose;
 pub(crate) use sector::SectorArea;
+pub use typed::{Measure, MeasureFault, TypedEngine};

@@ -5,6 +5,7 @@ use std::fmt;
 use uom::si::{f64::Volume, volume::cubic_centimeter};
 
 use super::Chambers;
+use crate::decimal::Decimal;
 
 /// Why a ratio or a recess can't be worked out.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -27,16 +28,21 @@ impl fmt::Display for RatioFault {
         match self {
             Self::Recess(recess) => write!(
                 f,
-                "a recess of {:.2} cm³ can't be: pour it again and give a volume of 0 or more",
-                recess.get::<cubic_centimeter>()
+                "a recess of {} cm³ can't be: pour it again and give a volume of 0 or more",
+                Decimal(recess.get::<cubic_centimeter>(), 2)
             ),
             Self::NotARatio(wanted) => {
-                write!(f, "a compression ratio of {wanted:.2} can't be: give one above 1")
+                write!(
+                    f,
+                    "a compression ratio of {} can't be: give one above 1",
+                    Decimal(*wanted, 2)
+                )
             }
             Self::AboveTheoretical { wanted, theoretical } => write!(
                 f,
-                "a ratio of {wanted:.2} is out of reach: with no recess at all this geometry gives \
-                 {theoretical:.2}"
+                "a ratio of {} is out of reach: with no recess at all this geometry gives {}",
+                Decimal(*wanted, 2),
+                Decimal(*theoretical, 2)
             ),
         }
     }

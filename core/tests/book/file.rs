@@ -3,9 +3,21 @@
 use super::{entry, figure, id, opened, slot};
 use pitleaf_core::book::{Entry, Fact};
 use pitleaf_core::limits::{BuildKind, Edge, GaugeKind, Input, Limit, Part, Row, Source};
-use pitleaf_core::quantity::Unit;
+use pitleaf_core::quantity::{Bounds, Dimension, Unit};
+use pitleaf_core::seals::{
+    Drawing, Ground, GroundBy, Leaf, LeafSet, Outcome, Stack, Trial, Written,
+};
 
-fn sample() -> Vec<Entry> {
+fn leaf(text: &str) -> Leaf {
+    Leaf::read(text, Unit::Inch).expect("a leaf")
+}
+
+fn tolerance() -> Written {
+    Written::read("0.0001", Unit::Inch, Bounds::widest(Dimension::Length)).expect("a length")
+}
+
+/// An entry of every kind.
+pub(super) fn sample() -> Vec<Entry> {
     let own = Row {
         id: "end-play".to_owned(),
         part: Part::Assembly,
@@ -33,6 +45,21 @@ fn sample() -> Vec<Entry> {
         about: "front housing".to_owned(),
         words: "“blue” by the plug".to_owned(),
     };
+    let drawing = Drawing::of(vec![vec![[10, 20], [30, 40]]]).expect("little ink");
+    let seen = Trial::with_leaves(
+        Outcome::Goes,
+        Stack::of(vec![leaf("0.0020")]).expect("one leaf"),
+        tolerance(),
+        Some(Ground { count: 3, by: GroundBy::Strokes }),
+    )
+    .expect("a trial");
+    let leaves = vec![leaf("0.0020"), leaf("0.0015")];
+    let leaves = LeafSet::of("Bench", leaves, tolerance()).expect("a set");
+    let gauge = Fact::Gauge {
+        kind: GaugeKind::DialIndicator,
+        resolution: Edge::read("0.01", Unit::Millimetre).expect("an edge"),
+        error: Edge::read("0.02", Unit::Millimetre).expect("an edge"),
+    };
     vec![
         opened(),
         entry("e2", 2, figure("0,0025")),
@@ -42,7 +69,46 @@ fn sample() -> Vec<Entry> {
         entry("e6", 6, Fact::Limit(Box::new(own))),
         entry("e7", 7, Fact::Withdrawn { entry: id("e2") }),
         entry("e8", 8, Fact::Restored { entry: id("e2") }),
+        entry("e9", 9, Fact::Drawing { slot: slot("2R-AB"), drawing }),
+        entry("e10", 10, Fact::Trial { slot: slot("2R-AB"), seen }),
+        entry("e11", 11, Fact::FreshSeal { slot: slot("2R-AB") }),
+        entry("e12", 12, Fact::Leaves(leaves)),
+        entry("e13", 13, gauge),
+        entry("e14", 14, Fact::SignedOff { who: "J.".to_owned() }),
+        entry("e15", 15, Fact::Reopened { why: "rear housing changed".to_owned() }),
+        entry("e16", 16, joint_order()),
+        entry("e17", 17, tightened()),
+        entry("e18", 18, Fact::DowelsSolid { solid: true }),
+        entry("e19", 19, oil_feed()),
     ]
+}
+
+fn joint_order() -> Fact {
+    Fact::TighteningOrder {
+        joint: "Tension bolts".to_owned(),
+        order: "1-3-2-4".to_owned(),
+        shares: "33, 67, 100".to_owned(),
+        torque: "38".to_owned(),
+        unit: Unit::NewtonMetre,
+    }
+}
+
+fn tightened() -> Fact {
+    Fact::Tightened {
+        joint: "Tension bolts".to_owned(),
+        pass: 1,
+        of: 4,
+        torque: "12.5".to_owned(),
+        unit: Unit::NewtonMetre,
+    }
+}
+
+fn oil_feed() -> Fact {
+    Fact::OilFeed {
+        words: "filter block to front cover".to_owned(),
+        bore: "6".to_owned(),
+        unit: Unit::Millimetre,
+    }
 }
 
 const FILE: &str = r#"[
@@ -64,7 +130,30 @@ const FILE: &str = r#"[
   {"format":1,"id":"e7","build":"kestrel","order":7,"at":1800000007000,
    "fact":{"withdrawn":{"entry":"e2"}}},
   {"format":1,"id":"e8","build":"kestrel","order":8,"at":1800000008000,
-   "fact":{"restored":{"entry":"e2"}}}
+   "fact":{"restored":{"entry":"e2"}}},
+  {"format":1,"id":"e9","build":"kestrel","order":9,"at":1800000009000,
+   "fact":{"drawing":{"slot":"2R-AB","drawing":[[[10,20],[30,40]]]}}},
+  {"format":1,"id":"e10","build":"kestrel","order":10,"at":1800000010000,
+   "fact":{"trial":{"slot":"2R-AB","seen":{"outcome":"goes","leaves":["0.0020 in"],"tolerance":"0.0001 in",
+    "ground":{"count":3,"by":"strokes"}}}}},
+  {"format":1,"id":"e11","build":"kestrel","order":11,"at":1800000011000,
+   "fact":{"fresh-seal":{"slot":"2R-AB"}}},
+  {"format":1,"id":"e12","build":"kestrel","order":12,"at":1800000012000,
+   "fact":{"leaves":{"name":"Bench","leaves":["0.0015 in","0.0020 in"],"tolerance":"0.0001 in"}}},
+  {"format":1,"id":"e13","build":"kestrel","order":13,"at":1800000013000,
+   "fact":{"gauge":{"kind":"dial-indicator","resolution":"0.01 mm","error":"0.02 mm"}}},
+  {"format":1,"id":"e14","build":"kestrel","order":14,"at":1800000014000,
+   "fact":{"signed-off":{"who":"J."}}},
+  {"format":1,"id":"e15","build":"kestrel","order":15,"at":1800000015000,
+   "fact":{"reopened":{"why":"rear housing changed"}}},
+  {"format":1,"id":"e16","build":"kestrel","order":16,"at":1800000016000,
+   "fact":{"tightening-order":{"joint":"Tension bolts","order":"1-3-2-4","shares":"33, 67, 100","torque":"38","unit":"N·m"}}},
+  {"format":1,"id":"e17","build":"kestrel","order":17,"at":1800000017000,
+   "fact":{"tightened":{"joint":"Tension bolts","pass":1,"of":4,"torque":"12.5","unit":"N·m"}}},
+  {"format":1,"id":"e18","build":"kestrel","order":18,"at":1800000018000,
+   "fact":{"dowels-solid":{"solid":true}}},
+  {"format":1,"id":"e19","build":"kestrel","order":19,"at":1800000019000,
+   "fact":{"oil-feed":{"words":"filter block to front cover","bore":"6","unit":"mm"}}}
 ]"#;
 
 #[test]

@@ -1,9 +1,17 @@
 //! The book: what entries add up to, in any order; and how they look in a file.
 
+mod csv;
 mod file;
 mod fold;
+mod fuzz;
+mod join;
 mod order;
+mod record;
+mod saved;
+mod shop;
+mod sign_off;
 mod slots;
+mod union;
 
 use pitleaf_core::book::{Entry, EntryId, FORMAT, Fact, Figure, Slot};
 use pitleaf_core::limits::{BuildKind, GaugeKind};

@@ -7,7 +7,7 @@ use proptest::prelude::*;
 use proptest::sample::select;
 
 /// A fact about one of few things, so that facts meet.
-fn facts() -> impl Strategy<Value = Fact> {
+pub(super) fn facts() -> impl Strategy<Value = Fact> {
     let slots = select(vec!["1F-AB", "1R-BC", "2R-CA"]).prop_map(slot);
     let names = (0_u8..12).prop_map(|name| id(&format!("e{name}")));
     prop_oneof![
@@ -20,6 +20,8 @@ fn facts() -> impl Strategy<Value = Fact> {
         Just(Fact::Note { about: String::new(), words: "bearing blue".to_owned() }),
         Just(Fact::Limit(Box::new(Sheet::starter().rows()[0].clone()))),
         Just(opened().fact),
+        Just(Fact::SignedOff { who: String::new() }),
+        Just(Fact::Reopened { why: String::new() }),
     ]
 }
 
@@ -52,7 +54,7 @@ fn shuffled() -> impl Strategy<Value = (Vec<Entry>, Vec<Entry>)> {
 }
 
 /// Everything the book tells.
-fn told(book: &Book) -> String {
+pub(super) fn told(book: &Book) -> String {
     let builds = [id("kestrel"), id("e0")];
     let subjects: Vec<Subject> = book.entries().filter_map(|entry| entry.fact.subject()).collect();
     let lines: Vec<_> = builds.iter().map(|build| book.lines(build).collect::<Vec<_>>()).collect();
@@ -67,15 +69,16 @@ fn told(book: &Book) -> String {
         })
         .collect();
     let openings: Vec<_> = builds.iter().map(|build| book.opening(build)).collect();
-    let own: Vec<_> = book.own_limits().collect();
+    let own: Vec<_> = book.of_the_shop().collect();
+    let signed: Vec<_> = builds.iter().map(|build| book.is_signed_off(build)).collect();
     format!(
-        "{lines:?}{current:?}{histories:?}{openings:?}{own:?}{:?}{}",
+        "{lines:?}{current:?}{histories:?}{openings:?}{own:?}{signed:?}{:?}{}",
         book.builds(),
         book.next_order()
     )
 }
 
-fn folded(entries: &[Entry]) -> Book {
+pub(super) fn folded(entries: &[Entry]) -> Book {
     let mut book = Book::default();
     for entry in entries {
         book.take(entry.clone());
@@ -128,4 +131,30 @@ proptest! {
         let text = serde_json::to_string(&entries).unwrap();
         prop_assert_eq!(serde_json::from_str::<Vec<Entry>>(&text).unwrap(), entries);
     }
+}
+
+#[test]
+fn a_clock_set_back_changes_no_order() {
+    let mut late = entry("late", 3, figure("0.0025"));
+    late.at = 0;
+    let mut further = entry("further", 4, figure("2 thou"));
+    further.at = 1;
+    let mut book = folded(&[further, late, entry("early", 2, figure("0.0020")), opened()]);
+    let kestrel = id("kestrel");
+    let lines: Vec<&str> = book.lines(&kestrel).map(|line| &*line.entry.id.0).collect();
+    assert_eq!(
+        lines,
+        ["kestrel", "early", "late", "further"],
+        "as written, whatever the clock said"
+    );
+    let entries: Vec<&str> = book.entries().map(|entry| &*entry.id.0).collect();
+    assert_eq!(entries, lines, "and the whole book");
+    let text = |book: &Book| {
+        book.figure(&kestrel, "side-seal-gap-na", "1F-AB").map(|figure| figure.text.clone())
+    };
+    assert_eq!(text(&book).as_deref(), Some("2 thou"), "the one written last");
+    let mut next = entry("next", book.next_order(), figure("0.0030"));
+    next.at = 0;
+    book.take(next);
+    assert_eq!(text(&book).as_deref(), Some("0.0030"), "the next one with the clock at naught");
 }

@@ -7,10 +7,12 @@ mod bad_input;
 mod clamp;
 mod fits;
 mod oil_line;
+mod plan;
 mod press;
 mod sequence;
 mod slip;
 mod threads;
+mod words;
 
 /// The one way figures are compared here: `within` is absolute.
 #[track_caller]

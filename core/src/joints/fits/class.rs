@@ -105,7 +105,7 @@ impl Class {
             return Err(FitFault::unreadable(text));
         }
         let hole = letters.starts_with(|c: char| c.is_ascii_uppercase());
-        let lower = letters.to_lowercase();
+        let lower = letters.to_ascii_lowercase();
         let letter = Letter::ALL
             .into_iter()
             .find(|letter| letter.written() == lower)
@@ -149,7 +149,7 @@ impl fmt::Display for Class {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let letter = self.letter.written();
         if self.hole {
-            write!(f, "{}{}", letter.to_uppercase(), self.grade)
+            write!(f, "{}{}", letter.to_ascii_uppercase(), self.grade)
         } else {
             write!(f, "{letter}{}", self.grade)
         }

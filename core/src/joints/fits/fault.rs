@@ -52,7 +52,7 @@ impl fmt::Display for FitFault {
                     (_, false) => ("in grades 5, 6 and 7", "js"),
                 };
                 let letter: String =
-                    class.to_string().chars().filter(|c| c.is_alphabetic()).collect();
+                    class.to_string().chars().filter(|c| c.is_ascii_alphabetic()).collect();
                 write!(
                     f,
                     "ISO 286 defines no {class} for this size: {letter} exists {held}. Choose another grade, or {instead}."

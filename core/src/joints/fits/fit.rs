@@ -1,7 +1,7 @@
 //! The fit of a hole and a shaft: by class, by an inch allowance, or as measured.
 
 use super::{Class, FitFault, limits};
-use crate::quantity::{Amount, Span};
+use crate::quantity::{Amount, Rounding, Span, Unit};
 
 /// The least and the greatest size of a hole or a shaft.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,6 +19,18 @@ pub enum FitKind {
     Transition,
     /// Never loose.
     Interference,
+}
+
+impl FitKind {
+    /// In words.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Clearance => "clearance",
+            Self::Transition => "transition",
+            Self::Interference => "interference",
+        }
+    }
 }
 
 /// The clearance between a hole and a shaft: least and greatest. Below zero it is an interference.
@@ -110,6 +122,28 @@ impl Fit {
             (false, _) => FitKind::Clearance,
             (true, true) => FitKind::Interference,
             (true, false) => FitKind::Transition,
+        }
+    }
+
+    /// In words, in a unit, with as many decimals: `0.018…0.059 mm tight`, `0.021 mm tight to 0.010 mm loose`.
+    #[must_use]
+    pub fn words(self, unit: Unit, places: u8) -> String {
+        let (least, greatest) = (self.least_clearance, self.greatest_clearance);
+        let figure = |span: Span| span.size().show(unit, places, Rounding::Nearest);
+        let symbol = unit.symbol();
+        let between = |one: String, other: String| {
+            if one == other { one } else { format!("{one}…{other}") }
+        };
+        match self.kind() {
+            FitKind::Clearance => {
+                format!("{} {symbol} loose", between(figure(least), figure(greatest)))
+            }
+            FitKind::Interference => {
+                format!("{} {symbol} tight", between(figure(greatest), figure(least)))
+            }
+            FitKind::Transition => {
+                format!("{} {symbol} tight to {} {symbol} loose", figure(least), figure(greatest))
+            }
         }
     }
 }

@@ -8,8 +8,10 @@ mod deviation_rows;
 mod fault;
 mod fit;
 mod limits;
+mod zones;
 
 pub use class::{Class, Letter};
 pub use fault::FitFault;
 pub use fit::{Fit, FitKind, Sizes};
 pub use limits::{Limits, limits};
+pub use zones::{Zones, zones};

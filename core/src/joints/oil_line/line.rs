@@ -5,6 +5,7 @@ use crate::joints::bounds::{self, DENSITY, FLOW, LINE_BORE, LINE_LENGTH, OIL_PRE
 use crate::joints::{Assumption, Range, Refusal};
 use crate::quantity::Amount;
 use std::f64::consts::{FRAC_PI_4, LN_10};
+use std::fmt;
 use uom::si::f64::{KinematicViscosity, Length, MassDensity, Pressure, VolumeRate};
 use uom::si::kinematic_viscosity::square_meter_per_second;
 use uom::si::length::{meter, micrometer, millimeter};
@@ -77,6 +78,30 @@ pub enum Feed {
     Doubtful,
     /// Not even at the least drop.
     TooLittle,
+}
+
+impl Regime {
+    /// In words.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Laminar => "in layers",
+            Self::Transition => "between layers and eddies",
+            Self::Turbulent => "in eddies",
+        }
+    }
+}
+
+impl fmt::Display for Feed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Enough => "The pressure is enough for the flow.",
+            Self::Doubtful => "The pressure may be enough, or not: count on the higher drop.",
+            Self::TooLittle => {
+                "The pressure is too little for the flow: a wider or shorter line, fewer elbows."
+            }
+        })
+    }
 }
 
 impl Drop {

@@ -1,6 +1,7 @@
 //! Drills by the names a shop uses: millimetres, fractions of an inch, numbers, letters.
 
 use super::drill_rows::{LETTERS, NUMBERS};
+use crate::letters;
 use crate::quantity::{Amount, Number, Span, Unit};
 use std::fmt;
 
@@ -76,7 +77,7 @@ impl Drill {
     /// A bare number is millimetres.
     #[must_use]
     pub fn named(text: &str) -> Option<Self> {
-        let lower = text.trim().to_lowercase();
+        let lower = letters::lower(text.trim());
         let text = lower.strip_suffix("drill").unwrap_or(&lower).trim();
         let number = ["#", "no.", "no", "number", "nr.", "nr"]
             .iter()

@@ -1,6 +1,7 @@
 //! Finding a thread or a port by any of the names a shop uses.
 
 use super::{BossPort, Series, Thread};
+use crate::letters;
 use crate::quantity::Unit;
 
 /// The threads that answer a query, best first; none for an empty one.
@@ -52,8 +53,7 @@ fn best<T: Copy>(
 
 /// Lower case, one kind of ×, one kind of minus, points for commas, no spaces round a ×.
 fn tidy(query: &str) -> Vec<String> {
-    let even: String = query
-        .to_lowercase()
+    let even: String = letters::lower(query)
         .chars()
         .map(|c| match c {
             '×' | '*' => 'x',
@@ -67,7 +67,7 @@ fn tidy(query: &str) -> Vec<String> {
 }
 
 fn words(thread: Thread) -> Vec<String> {
-    let size = thread.size_name().to_lowercase();
+    let size = letters::lower(&thread.size_name());
     let mut words: Vec<String> = size.split_whitespace().map(str::to_owned).collect();
     let last = words.last().cloned().unwrap_or_default();
     let grade = match thread.series() {
@@ -86,7 +86,7 @@ fn words(thread: Thread) -> Vec<String> {
         }
         words.push(count.to_string());
         words.extend([decimal, short, "inch".to_owned(), "unified".to_owned()]);
-        words.push(thread.series().symbol().to_lowercase());
+        words.push(letters::lower(thread.series().symbol()));
     } else {
         let pitch = thread.pitch().exact_figure(Unit::Millimetre, 3).unwrap_or_default();
         let bare = size.trim_start_matches('m').to_owned();

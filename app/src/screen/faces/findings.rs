@@ -1,0 +1,64 @@
+//! A report as a list: mark, figure, words; and what a report is written from.
+
+use crate::dom::{El, button, el, text};
+use crate::state::App;
+use crate::widget::call_mark;
+use leptos::prelude::*;
+use pitleaf_core::book::Fact;
+use pitleaf_core::faces::report::{Bench, Finding};
+use pitleaf_core::faces::{ReadingSet, Sense, Survey};
+use pitleaf_core::quantity::usual_leaves;
+use pitleaf_core::seals::{Leaf, leaf_set};
+
+/// Calls `report` with the sheet, the build and its readings.
+pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T) -> T {
+    let build = app.build();
+    let rotors = super::rotors(app);
+    app.book.with(|book| {
+        app.sheet.with(|sheet| {
+            let set = |of: Survey, piece: &str| -> Option<ReadingSet> {
+                book.readings(build.as_ref()?, of, piece).cloned()
+            };
+            let chosen = build.as_ref().and_then(|build| book.spacer(build)).cloned();
+            report(&Bench {
+                sheet,
+                kind: app.kind(),
+                rotors,
+                leaves: leaf_set(book).map_or_else(usual_leaves, |set| {
+                    set.leaves().iter().map(Leaf::thickness).collect()
+                }),
+                sense: if less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore },
+                chosen,
+                set: &set,
+            })
+        })
+    })
+}
+
+/// The findings of a report.
+pub fn findings(app: App, findings: &[Finding]) -> Vec<El> {
+    let items = findings.iter().map(|finding| {
+        let mut words = el("div").class("finding-words").with(text("b", "", &finding.what));
+        if !finding.figure.is_empty() {
+            words = words.with(text("span", "number", &finding.figure));
+        }
+        if let Some(call) = finding.call {
+            words = words.with(text("span", "finding-call", call.word()));
+        }
+        words = words.with(text("span", "dim", &finding.says));
+        if let Some(offer) = finding.offer.clone() {
+            let said = format!("{} chosen", offer.spacer);
+            let chosen = app
+                .build()
+                .is_some_and(|build| app.book.with(|book| book.spacer(&build) == Some(&offer)));
+            let face = if chosen { "Chosen ✓" } else { "Fit this one" };
+            let choose = button("button", face, move || {
+                app.write(vec![Fact::Spacer(offer.clone())], said.clone(), || {});
+            });
+            words = words.with(choose.attr("aria-pressed", if chosen { "true" } else { "false" }));
+        }
+        let mark = finding.call.map(|call| call_mark(Some(call)));
+        el("li").class("finding").with_all(mark).with(words)
+    });
+    vec![el("ul").class("findings").attr("aria-label", "Findings").with_all(items)]
+}

@@ -1,0 +1,188 @@
+//! A survey of a piece: place after place with the keys, then what they show.
+
+use super::reading::reading_view;
+use super::result::result_view;
+use crate::dom::{El, el, follow};
+use crate::draft;
+use crate::route::Route;
+use crate::state::{App, app};
+use crate::widget::frame;
+use leptos::prelude::*;
+use pitleaf_core::book::Fact;
+use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
+use pitleaf_core::quantity::{Dimension, Unit};
+use std::rc::Rc;
+
+/// What a survey's two views share. Texts stand in the order of the places.
+#[derive(Clone)]
+pub struct Work {
+    pub app: App,
+    pub survey: Survey,
+    pub piece: Rc<str>,
+    pub places: Rc<[Place]>,
+    pub texts: RwSignal<Vec<String>>,
+    pub typed: RwSignal<String>,
+    pub at: RwSignal<usize>,
+    pub unit: RwSignal<Unit>,
+    /// A thicker spacer gives less.
+    pub less: RwSignal<bool>,
+    /// Changed since it was last written down.
+    pub touched: RwSignal<bool>,
+    pub showing: RwSignal<bool>,
+}
+
+/// A survey's screen.
+pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
+    let work = Work::open(app(), survey, piece);
+    let app = work.app;
+    let under = {
+        let piece = piece_words(piece);
+        move || {
+            let name = super::name(app);
+            if piece.is_empty() { name } else { format!("{piece} · {name}") }
+        }
+    };
+    let showing = work.showing;
+    let body = el("div")
+        .class("screen")
+        .live(move || vec![if showing.get() { result_view(&work) } else { reading_view(&work) }]);
+    frame(move || survey.name().to_owned(), under, true, body)
+}
+
+impl Work {
+    fn open(app: App, survey: Survey, piece: &str) -> Self {
+        let hash = Route::Survey(survey, piece.to_owned()).hash();
+        let places: Rc<[Place]> = survey.places().into();
+        let draft = draft::at(&hash);
+        let usual = app.settings.with_untracked(|settings| settings.unit(Dimension::Length));
+        let unit = draft.as_ref().and_then(|draft| draft.unit).or(usual);
+        let unit = RwSignal::new(unit.unwrap_or(Unit::Millimetre));
+        let mut kept: Vec<String> =
+            draft.iter().flat_map(|draft| draft.text.split('\n')).map(str::to_owned).collect();
+        kept.resize(places.len(), String::new());
+        let touched = RwSignal::new(draft.is_some());
+        let texts = RwSignal::new(kept);
+        let work = Self {
+            app,
+            survey,
+            piece: piece.into(),
+            texts,
+            typed: RwSignal::default(),
+            at: RwSignal::new(0),
+            unit,
+            less: RwSignal::new(false),
+            touched,
+            showing: RwSignal::new(false),
+            places,
+        };
+        work.fill_from_book();
+        work.keep_draft(hash);
+        work.go(work.next_empty(0).unwrap_or(0));
+        work
+    }
+
+    /// What is written down stands in the fields, until something is typed over it.
+    fn fill_from_book(&self) {
+        let work = self.clone();
+        follow(move || {
+            let set = work.app.build().and_then(|build| {
+                work.app.book.with(|book| book.readings(&build, work.survey, &work.piece).cloned())
+            });
+            if let Some(set) = set.filter(|_| !work.touched.get_untracked()) {
+                work.unit.set(set.unit);
+                work.texts.set(set.texts());
+                let at = work.at.get_untracked();
+                work.typed.set(work.text(at));
+                let chosen = work.app.build().and_then(|build| {
+                    work.app
+                        .book
+                        .with(|book| book.spacer(&build).map(|choice| choice.thicker_gives_less))
+                });
+                work.less.set(chosen.unwrap_or_default());
+                work.showing.set(true);
+            }
+        });
+    }
+
+    fn keep_draft(&self, hash: String) {
+        let work = self.clone();
+        follow(move || {
+            let (texts, unit) = (work.texts.get(), work.unit.get());
+            if work.touched.get() {
+                let empty = texts.iter().all(String::is_empty);
+                draft::put(
+                    &hash,
+                    &if empty { String::new() } else { texts.join("\n") },
+                    Some(unit),
+                );
+            } else {
+                draft::put(&hash, "", None);
+            }
+        });
+        let work = self.clone();
+        follow(move || {
+            let typed = work.typed.get();
+            work.put(work.at.get_untracked(), typed);
+        });
+    }
+
+    /// The readings as they stand.
+    pub fn set(&self) -> ReadingSet {
+        let unit = self.unit.get();
+        self.texts.with(|texts| ReadingSet::typed(self.survey, &self.piece, unit, texts))
+    }
+
+    /// The readings, read.
+    pub fn taken(&self) -> Result<Taken, SetFault> {
+        self.set().read()
+    }
+
+    /// The text at a place.
+    pub fn text(&self, at: usize) -> String {
+        self.texts.with_untracked(|texts| texts[at].clone())
+    }
+
+    /// Puts a text at a place.
+    pub fn put(&self, at: usize, text: String) {
+        if self.text(at) != text {
+            self.touched.set(true);
+            self.texts.update(|texts| texts[at] = text);
+        }
+    }
+
+    /// Goes to a place; what was typed at the one before stays there.
+    pub fn go(&self, at: usize) {
+        self.put(self.at.get_untracked(), self.typed.get_untracked());
+        self.at.set(at);
+        self.typed.set(self.text(at));
+    }
+
+    /// The first place from `from` on that has no text, from the beginning again after the last.
+    pub fn next_empty(&self, from: usize) -> Option<usize> {
+        let count = self.places.len();
+        self.texts.with_untracked(|texts| {
+            (from..from + count).map(|at| at % count).find(|&at| texts[at].is_empty())
+        })
+    }
+
+    /// On to the next place without a reading, or to what they show.
+    pub fn on(&self) {
+        let (at, typed) = (self.at.get_untracked(), self.typed.get_untracked());
+        self.put(at, typed.clone());
+        match self.next_empty(at + 1).filter(|_| !typed.is_empty()) {
+            Some(next) => self.go(next),
+            None => self.showing.set(true),
+        }
+    }
+
+    /// Writes all readings down as one entry.
+    pub fn write(&self) {
+        let set = untrack(|| self.set());
+        if set.read().is_err() || set.readings.is_empty() {
+            return;
+        }
+        let said = format!("{}, {}", set.about(), set.count_words());
+        let touched = self.touched;
+        self.app.write(vec![Fact::Readings(set)], said, move || touched.set(false));
+    }
+}

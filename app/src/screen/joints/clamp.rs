@@ -1,0 +1,276 @@
+//! One fastener: what a torque clamps, or which torque a clamp needs; its proof load and its stretch.
+
+use super::form::{Field, Form, Presets, Why, answer, fill_from, hand_over};
+use super::{Job, show};
+use crate::dom::{El, button, el, text};
+use crate::route::Route;
+use crate::state::app;
+use crate::widget::switch;
+use leptos::prelude::*;
+use pitleaf_core::joints::clamp::{
+    Preload, Section, nut_factors, preload, preload_of_stretch, scatters, stretch, torque_for,
+};
+use pitleaf_core::joints::strength::{ProofVerdict, PropertyClass, Strength};
+use pitleaf_core::joints::threads::Thread;
+use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
+use pitleaf_core::quantity::{Amount, Rounding, Unit};
+use std::f64::consts::FRAC_PI_4;
+use uom::si::f64::{Force, Length, Pressure, Ratio};
+use uom::si::force::newton;
+use uom::si::ratio::ratio;
+
+/// The steel of every bolt here.
+const STEEL: &str = "Steel 1020";
+
+#[derive(Clone, Copy)]
+struct Fields {
+    way: Field,
+    thread: Field,
+    torque: Field,
+    wanted: Field,
+    nut_factor: Field,
+    scatter: Field,
+    proof: Field,
+    tensile: Field,
+    threaded: Field,
+    shank_length: Field,
+    shank: Field,
+    stretched: Field,
+}
+
+impl Fields {
+    fn new() -> Self {
+        const LENGTHS: &[Unit] = &[Unit::Millimetre, Unit::Inch];
+        const STRESSES: &[Unit] = &[Unit::Megapascal, Unit::Psi];
+        let mut form = Form::of("clamp");
+        let fields = Self {
+            way: form.words("Way", "torque"),
+            thread: form.words("Thread", ""),
+            torque: form.figure(
+                "Torque",
+                &bounds::TORQUE,
+                &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre],
+                "",
+            ),
+            wanted: form.figure(
+                "Clamp wanted",
+                &bounds::PRELOAD,
+                &[Unit::Kilonewton, Unit::PoundForce],
+                "",
+            ),
+            nut_factor: form.factor("Nut factor K, one or a range", &bounds::NUT_FACTOR, ""),
+            scatter: form.factor("Scatter, either way", &bounds::SCATTER, ""),
+            proof: form.figure("Proof stress", &bounds::STRENGTH, STRESSES, ""),
+            tensile: form.figure("Tensile strength", &bounds::STRENGTH, STRESSES, ""),
+            threaded: form.figure("Free thread", &bounds::FREE_LENGTH, LENGTHS, ""),
+            shank_length: form.figure("Free shank", &bounds::FREE_LENGTH, LENGTHS, ""),
+            shank: form.figure("Shank’s diameter", &bounds::SHANK, LENGTHS, ""),
+            stretched: form.figure(
+                "Stretch measured",
+                &bounds::STRETCH,
+                &[Unit::Millimetre, Unit::Thou],
+                "",
+            ),
+        };
+        form.keep();
+        fields
+    }
+
+    fn is_wanted(self) -> bool {
+        self.way.typed.with(|way| way == "clamp")
+    }
+
+    fn needed(self) -> [Field; 6] {
+        let load = if self.is_wanted() { self.wanted } else { self.torque };
+        [self.thread, load, self.nut_factor, self.scatter, self.proof, self.tensile]
+    }
+
+    /// The free lengths that are given.
+    fn sections(self, thread: Thread) -> Result<Vec<Section>, Why> {
+        let mut sections = Vec::new();
+        if self.threaded.is_given() {
+            sections.push(Section { length: self.threaded.length()?, area: thread.stress_area() });
+        }
+        if self.shank_length.is_given() && self.shank.is_given() {
+            let across: Length = self.shank.length()?;
+            let area = across * across * FRAC_PI_4;
+            sections.push(Section { length: self.shank_length.length()?, area });
+        }
+        Ok(sections)
+    }
+}
+
+/// The screen.
+pub fn screen() -> Vec<El> {
+    let fields = Fields::new();
+    let ways = switch(
+        "Given",
+        &[("torque", "Torque → clamp"), ("clamp", "Clamp → torque")],
+        move |choice| fields.way.typed.with(|way| way == choice),
+        move |choice| fields.way.typed.set(choice.to_owned()),
+    );
+    let load = el("div").live(move || {
+        vec![if fields.is_wanted() { fields.wanted.el() } else { fields.torque.el() }]
+    });
+    let stretch = el("details")
+        .class("joint-more")
+        .with(text("summary", "", "Stretch: free length and shank"))
+        .with_all(
+            [fields.threaded, fields.shank_length, fields.shank, fields.stretched].map(Field::el),
+        );
+    show::page(
+        Job::Clamp.name(),
+        Job::Clamp.about(),
+        move || answer(&fields.needed(), clamp(fields)),
+        [
+            ways,
+            fields.thread.choice(Thread::all().map(Thread::name)),
+            load,
+            fill_from("Threads and seats are", lubrications(fields)),
+            fields.nut_factor.el(),
+            fill_from("Tightened by", tightenings(fields)),
+            fields.scatter.el(),
+            fill_from("Bolt’s class", classes(fields)),
+            fields.proof.el(),
+            fields.tensile.el(),
+            stretch,
+        ],
+        show::cautions(&[Caution::YieldingBolt]),
+    )
+}
+
+fn lubrications(fields: Fields) -> Presets {
+    nut_factors()
+        .map(|usual| {
+            let factor = shown::shortest(usual.value, 2);
+            (usual.condition.to_owned(), vec![(fields.nut_factor, factor, None)])
+        })
+        .collect()
+}
+
+fn tightenings(fields: Fields) -> Presets {
+    scatters()
+        .map(|usual| {
+            let scatter = shown::shortest(usual.value, 2);
+            (usual.condition.to_owned(), vec![(fields.scatter, scatter, None)])
+        })
+        .collect()
+}
+
+fn classes(fields: Fields) -> Presets {
+    PropertyClass::all()
+        .map(|class| {
+            let own = |field: Field, stress: Amount| {
+                let unit =
+                    if class.source().starts_with("SAE") { Unit::Psi } else { Unit::Megapascal };
+                (field, stress.show(unit, 0, Rounding::Nearest), Some(unit))
+            };
+            let stresses = vec![
+                own(fields.proof, class.proof_stress()),
+                own(fields.tensile, class.tensile_strength()),
+            ];
+            (format!("{} ({})", class.name(), class.source()), stresses)
+        })
+        .collect()
+}
+
+fn clamp(fields: Fields) -> Result<Vec<El>, Why> {
+    let thread = Thread::named(&fields.thread.given()?).ok_or(Why::Missing)?;
+    let diameter = thread.diameter().length().ok_or(Why::Missing)?;
+    let (factor, scatter) = (fields.nut_factor.factors()?, fields.scatter.factor()?);
+    let torque = if fields.is_wanted() {
+        torque_for(fields.wanted.of(Amount::force)?, diameter, factor)?
+    } else {
+        fields.torque.of(Amount::torque)?
+    };
+    let got = preload(torque, diameter, factor, scatter)?;
+    let strength = Strength::of_material(
+        fields.proof.of(Amount::pressure)?,
+        fields.tensile.of(Amount::pressure)?,
+    )?;
+    let exactly = |unit| shown::range(Range::exactly(torque), Amount::of_torque, unit);
+    let torques = [exactly(Unit::NewtonMetre), exactly(Unit::PoundForceFoot)];
+    let clamps = forces(got.force);
+    let mut made = if fields.is_wanted() {
+        vec![
+            show::key(&torques[0], &torques[1]),
+            show::table("Clamp", [show::row("It clamps", clamps[0].clone(), clamps[1].clone())]),
+        ]
+    } else {
+        vec![show::key(&clamps[0], &clamps[1])]
+    };
+    made.extend(proof(&got, strength, thread));
+    made.push(show::line(&got.weakest.to_string()));
+    made.extend(stretches(fields, thread, &got)?);
+    made.push(hand_on(got.force));
+    made.push(show::write_down(
+        "Clamp of a fastener",
+        format!("{thread} at {}: {} ({})", torques[0], clamps[0], clamps[1]),
+    ));
+    Ok(made)
+}
+
+/// A range of forces in both systems.
+pub(super) fn forces(force: Range<Force>) -> [String; 2] {
+    [Unit::Kilonewton, Unit::PoundForce].map(|unit| shown::range(force, Amount::of_force, unit))
+}
+
+fn proof(got: &Preload, strength: Strength, thread: Thread) -> Vec<El> {
+    let load = strength.proof_load(thread.stress_area());
+    let share = strength.share_of_proof(got.force, thread.stress_area());
+    let newtons = |force: Range<Force>| force.map(|force| force.get::<newton>());
+    let loads = forces(Range::exactly(load));
+    let shares = shown::percent(share.map(|share: Ratio| share.get::<ratio>()));
+    vec![
+        show::bars(
+            &[
+                ("Clamp", newtons(got.force), format!("{shares} of proof")),
+                (
+                    "Proof load",
+                    newtons(Range::exactly(load)),
+                    format!("{}   {}", loads[0], loads[1]),
+                ),
+            ],
+            1,
+        ),
+        show::line(&ProofVerdict::of(share).to_string()),
+    ]
+}
+
+/// How much longer it gets, and what a measured stretch tells.
+fn stretches(fields: Fields, thread: Thread, got: &Preload) -> Result<Vec<El>, Why> {
+    let sections = fields.sections(thread)?;
+    if sections.is_empty() {
+        return Ok(Vec::new());
+    }
+    let steel = Material::named(STEEL).ok_or(Why::Missing)?;
+    let modulus: Pressure = steel.modulus().least();
+    let longer = stretch(got.force, &sections, modulus)?;
+    let show = |unit| shown::range(longer, Amount::of_length, unit);
+    let mut rows = vec![show::row("Stretch", show(Unit::Millimetre), show(Unit::Thou))];
+    if fields.stretched.is_given() {
+        let scatter = scatters().last().map_or(0.1, |usual| usual.value);
+        let told =
+            preload_of_stretch(fields.stretched.length()?, &sections, modulus, scatter)?.force;
+        let [metric, inch] = forces(told);
+        rows.push(show::row("Clamp by stretch", metric, inch));
+    }
+    Ok(vec![show::table("Stretch", rows)])
+}
+
+/// Takes the clamp on to the stack.
+fn hand_on(force: Range<Force>) -> El {
+    let app = app();
+    let take = move |label: &'static str, words: &str| {
+        let text = shown::range(force, Amount::of_force, Unit::Kilonewton);
+        button("plate-link", words, move || {
+            let figure = text.trim_end_matches(" kN").to_owned();
+            hand_over("stack", label, figure, Unit::Kilonewton);
+            app.go(&Route::Joints(Job::Stack));
+        })
+    };
+    el("div")
+        .class("pair")
+        .with(take("Clamp of each bolt", "Take it for the bolts"))
+        .with(take("Clamp of each stud", "Take it for the studs"))
+}

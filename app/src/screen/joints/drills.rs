@@ -1,0 +1,74 @@
+//! Drills by any name: their size, the nearest of each kind, and what they are the tap drill of.
+
+use super::threads::{both, thread_link};
+use super::{Job, show};
+use crate::dom::{El, el, follow, text};
+use crate::draft;
+use crate::route::Route;
+use crate::screen::bench::list;
+use crate::widget::{frame, search};
+use leptos::prelude::*;
+use pitleaf_core::joints::Caution;
+use pitleaf_core::joints::bounds::DRILL;
+use pitleaf_core::joints::threads::{Drill, Thread, nearest_drills};
+use pitleaf_core::quantity::{Amount, Reading, Rounding, Unit};
+
+/// The screen.
+pub fn screen() -> Vec<El> {
+    let hash = Route::Joints(Job::Drills).hash();
+    let query = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
+    follow(move || draft::put(&hash, &query.get(), None));
+    let page = el("main")
+        .class("page joint")
+        .with(search("A drill or a size", "8.5, 25/64, #7, letter F, 0.201 in…", query))
+        .live(move || found(&query.get()))
+        .with_all(show::cautions(&[Caution::Drilling]));
+    frame(|| Job::Drills.name().to_owned(), || Job::Drills.about().to_owned(), true, page)
+}
+
+/// A drill by its name, or any size.
+fn found(query: &str) -> Vec<El> {
+    let named = Drill::named(query);
+    let size = match named.and_then(Drill::diameter) {
+        Some(size) => Ok(size),
+        None => Reading::read(query, Unit::Millimetre, &DRILL).map(|reading| reading.amount()),
+    };
+    match size {
+        _ if query.trim().is_empty() => {
+            vec![show::line(
+                "A bare number is millimetres. Numbers go from 1 to 60, letters from A to Z.",
+            )]
+        }
+        Ok(size) => sized(named, size),
+        Err(fault) => vec![text("p", "refusal", &fault.to_string()).attr("role", "status")],
+    }
+}
+
+fn sized(named: Option<Drill>, size: Amount) -> Vec<El> {
+    let (mm, inch) = both(size, 3, 4);
+    let near = nearest_drills(size).into_iter().filter(|(drill, _)| Some(*drill) != named);
+    let rows = near.filter_map(|(drill, larger)| {
+        let (mm, inch) = both(drill.diameter()?, 2, 4);
+        let off = if larger.is_zero() {
+            "the same".to_owned()
+        } else {
+            let way = if larger.is_negative() { "smaller" } else { "larger" };
+            format!("{} mm {way}", larger.size().show(Unit::Millimetre, 3, Rounding::Nearest))
+        };
+        Some((drill.to_string(), off, format!("{mm}   {inch}")))
+    });
+    let mut shown = vec![
+        show::key(&mm, &inch),
+        text("h2", "", "Nearest of each kind"),
+        show::table("Nearest of each kind", rows),
+    ];
+    let taps: Vec<El> = Thread::all()
+        .filter(|thread| thread.tap_drill().diameter() == Some(size))
+        .map(thread_link)
+        .collect();
+    if !taps.is_empty() {
+        shown.push(text("h2", "", "Tap drill of"));
+        shown.push(list("rows", "Tap drill of", taps));
+    }
+    shown
+}

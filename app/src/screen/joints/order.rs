@@ -1,0 +1,214 @@
+//! The tightening order of a joint: drawn, in passes, each ticked off into the book.
+
+use super::form::{Field, Form, Why, answer};
+use super::{Job, show};
+use crate::dom::{El, button, el, svg, text};
+use crate::state::{App, app};
+use crate::widget::frame;
+use leptos::prelude::*;
+use pitleaf_core::joints::plan::{Plan, joints, passes_done};
+use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
+use pitleaf_core::joints::{Caution, bounds, shown};
+use pitleaf_core::quantity::Unit;
+use uom::si::ratio::percent;
+
+#[derive(Clone, Copy)]
+struct Fields {
+    joint: Field,
+    count: Field,
+    order: Field,
+    shares: Field,
+    torque: Field,
+}
+
+impl Fields {
+    fn new() -> Self {
+        let mut form = Form::of("order");
+        let units = &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre];
+        let fields = Self {
+            joint: form.words("Joint", "Tension bolts"),
+            count: form.count("How many bolts", MOST_BOLTS, ""),
+            torque: form.figure("Full torque", &bounds::TORQUE, units, ""),
+            order: form.words("Own order (empty: crosswise)", ""),
+            shares: form.words("Passes in %, once around follows", "33, 67, 100"),
+        };
+        form.keep();
+        fields
+    }
+
+    fn plan(self) -> Result<Plan, Why> {
+        let count = self.count.counted()?;
+        let torque = self.torque.given()?;
+        self.torque.amount()?;
+        Plan::read(
+            &self.joint.text(),
+            count,
+            &self.order.text(),
+            &self.shares.text(),
+            &torque,
+            self.torque.unit.get(),
+        )
+        .map_err(|fault| Why::Refused(fault.to_string()))
+    }
+}
+
+/// The screen.
+pub fn screen() -> Vec<El> {
+    let app = app();
+    let fields = Fields::new();
+    let needed = [fields.count, fields.torque];
+    let shown = Memo::new(move |_| written(app, &fields.joint.text()).is_some());
+    let body = el("main")
+        .class("page joint")
+        .with(el("section").class("joint-answer").attr("aria-label", "Order").live(move || {
+            let joint = fields.joint.text();
+            match written(app, joint.trim()) {
+                Some(plan) => passes(app, &plan),
+                None => answer(&needed, fields.plan().map(|plan| planned(app, &plan))),
+            }
+        }))
+        .live(move || if shown.get() { vec![start_over(app, fields)] } else { Vec::new() })
+        .with(el("div").class("form").with_all(
+            [fields.joint, fields.count, fields.torque, fields.order, fields.shares].map(Field::el),
+        ))
+        .live(move || others(app, fields))
+        .with_all(show::cautions(&[Caution::YieldingBolt]));
+    frame(|| Job::Order.name().to_owned(), || Job::Order.about().to_owned(), true, body)
+}
+
+fn written(app: App, joint: &str) -> Option<Plan> {
+    let build = app.build()?;
+    app.book.with(|book| Plan::of(book, &build, joint))
+}
+
+/// Other joints of the build that have an order.
+fn others(app: App, fields: Fields) -> Vec<El> {
+    let Some(build) = app.build() else { return Vec::new() };
+    let names = app.book.with(|book| joints(book, &build));
+    let here = fields.joint.text();
+    let links: Vec<El> = names
+        .into_iter()
+        .filter(|name| *name != here.trim())
+        .map(|name| {
+            let words = name.clone();
+            button("row-link", &words, move || fields.joint.typed.set(name.clone()))
+        })
+        .collect();
+    if links.is_empty() {
+        return Vec::new();
+    }
+    std::iter::once(text("h2", "", "Other joints of this build")).chain(links).collect()
+}
+
+/// A plan not written yet.
+fn planned(app: App, plan: &Plan) -> Vec<El> {
+    let fact = plan.fact();
+    let said = format!("{}: order", plan.joint);
+    let mut shown = vec![drawn(&plan.order, &[]), show::table("Passes", pass_rows(plan))];
+    shown.push(button("button action", "Write the order down and start", move || {
+        app.write(vec![fact.clone()], said.clone(), || {});
+    }));
+    shown
+}
+
+fn pass_rows(plan: &Plan) -> Vec<(String, String, String)> {
+    let symbol = plan.torque.unit().symbol();
+    let all = plan.passes().iter().zip(1..);
+    all.map(|(pass, number): (_, u16)| {
+        let share = shown::plain(pass.share.get::<percent>(), 0);
+        (
+            format!("Pass {number}, {share} %"),
+            format!("{} {symbol}", plan.wrench(pass)),
+            pass.order.to_string(),
+        )
+    })
+    .collect()
+}
+
+/// A written plan: the pass to do, and those done.
+fn passes(app: App, plan: &Plan) -> Vec<El> {
+    let Some(build) = app.build() else { return Vec::new() };
+    let done = app.book.with(|book| passes_done(book, &build, &plan.joint));
+    let next = (1..).zip(plan.passes()).find(|(number, _)| !done.contains(number));
+    let symbol = plan.torque.unit().symbol();
+    let mut shown = Vec::new();
+    if let Some((number, pass)) = next {
+        let around = if usize::from(number) == plan.passes().len() {
+            "once around"
+        } else {
+            "crosswise as drawn"
+        };
+        let set = format!("{} {symbol}", plan.wrench(pass));
+        shown.push(show::key(&set, &format!("pass {number} of {}, {around}", plan.passes().len())));
+        shown.push(drawn(&pass.order, pass.order.bolts()));
+        let fact = plan.tightened(number);
+        let said = format!("{}: pass {number}", plan.joint);
+        shown.push(button("button action", &format!("Pass {number} is done"), move || {
+            app.write(fact.iter().cloned().collect(), said.clone(), || {});
+        }));
+    } else {
+        shown.push(show::key("All passes done", &plan.joint));
+        shown.push(drawn(&plan.order, plan.order.bolts()));
+    }
+    let ticks = pass_rows(plan).into_iter().zip(1..).map(|((label, torque, order), number)| {
+        let word = if done.contains(&number) { "✓ done" } else { "to do" };
+        (label, format!("{torque}  {word}"), order)
+    });
+    shown.push(show::table("Passes", ticks.collect::<Vec<_>>()));
+    shown
+}
+
+/// The circle, each bolt with its place in the order.
+fn drawn(order: &Order, path: &[u16]) -> El {
+    let mut picture = svg("svg").attrs(&[
+        ("class", "bolt-circle"),
+        ("viewBox", "-1300 -1300 2600 2600"),
+        ("role", "img"),
+        ("aria-label", &format!("Order of the bolts: {order}")),
+    ]);
+    let mut d = String::new();
+    for bolt in path {
+        let (x, y) = order.on_circle(*bolt);
+        d.push_str(&format!("{}{x} {y}", if d.is_empty() { "M" } else { "L" }));
+    }
+    picture = picture
+        .with(svg("path").attrs(&[("d", "M0-1000A1000 1000 0 1 1-.1-1000z"), ("class", "ring")]))
+        .with(svg("path").attrs(&[("d", &d), ("class", "path")]));
+    let count = order.bolts().len();
+    // Many bolts need smaller rounds; above two dozen their numbers would stand in each other.
+    let radius = match count {
+        ..=12 => "190",
+        13..=24 => "125",
+        _ => "45",
+    };
+    for (&bolt, place) in order.bolts().iter().zip(1_u16..) {
+        let (x, y) = order.on_circle(bolt);
+        let (x, y) = (x.to_string(), y.to_string());
+        picture = picture.with(svg("circle").attrs(&[("cx", &x), ("cy", &y), ("r", radius)]));
+        if count <= 24 {
+            let turn = svg("text").attrs(&[("x", &x), ("y", &y)]);
+            picture = picture.with(turn.text(&place.to_string()));
+        }
+    }
+    el("figure").class("bolts").with(picture).with(text(
+        "figcaption",
+        "how",
+        "The number on a bolt is its turn. Bolts are counted clockwise from the top.",
+    ))
+}
+
+fn start_over(app: App, fields: Fields) -> El {
+    let write = move || {
+        let planned = untrack(move || fields.plan());
+        let again =
+            planned.ok().or_else(|| written(app, fields.joint.typed.get_untracked().trim()));
+        if let Some(plan) = again {
+            app.write(vec![plan.fact()], format!("{}: started over", plan.joint), || {});
+        }
+    };
+    el("details")
+        .class("joint-more")
+        .with(text("summary", "", "Loosened, or another order"))
+        .with(text("p", "plain", "Change the fields below if need be. The passes done so far stay in the book and no longer count."))
+        .with(button("button", "Start over", write))
+}

@@ -1,0 +1,212 @@
+//! A press fit: its grip, how it goes in, and what is left of it at running temperature.
+
+use super::form::{Field, Form, Why, answer};
+use super::{Job, show};
+use crate::dom::{El, el, text};
+use pitleaf_core::joints::press::{PressFit, Pressed, Reach};
+use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
+use pitleaf_core::quantity::{Amount, Rounding, Unit};
+use uom::si::f64::{Length, Pressure};
+
+#[derive(Clone, Copy)]
+struct Fields {
+    diameter: Field,
+    interference: Field,
+    bore: Field,
+    housing: Field,
+    seat: Field,
+    pin_metal: Field,
+    housing_metal: Field,
+    friction: Field,
+    gap: Field,
+    shop: Field,
+    hot_housing: Field,
+    hot_pin: Field,
+}
+
+impl Fields {
+    fn new() -> Self {
+        const LENGTHS: &[Unit] = &[Unit::Millimetre, Unit::Inch];
+        const SMALL: &[Unit] = &[Unit::Micrometre, Unit::Thou, Unit::Millimetre];
+        const DEGREES: &[Unit] = &[Unit::Celsius, Unit::Fahrenheit];
+        let mut form = Form::of("press");
+        let fields = Self {
+            diameter: form.figure("Pin’s diameter", &bounds::PIN, LENGTHS, ""),
+            interference: form.spread("Pin less hole", &bounds::INTERFERENCE, SMALL, ""),
+            bore: form.figure("Hole through the pin (solid: 0)", &bounds::PIN_BORE, LENGTHS, "0"),
+            housing: form.figure("Housing’s width around it", &bounds::HOUSING, LENGTHS, ""),
+            seat: form.figure("Length it sits on", &bounds::SEAT, LENGTHS, ""),
+            pin_metal: form.words("Pin’s metal", "Steel 4140 or 4340, hardened"),
+            housing_metal: form.words("Housing’s metal", ""),
+            friction: form.factor("Friction", &bounds::FRICTION, "0.08…0.20"),
+            gap: form.figure("Gap to drop in", &bounds::DROP_IN_GAP, SMALL, "20"),
+            shop: form.figure("Measured at", &bounds::TEMPERATURE, DEGREES, "20"),
+            hot_housing: form.figure("Housing, running", &bounds::TEMPERATURE, DEGREES, "90"),
+            hot_pin: form.figure("Pin, running", &bounds::TEMPERATURE, DEGREES, "90"),
+        };
+        form.keep();
+        fields
+    }
+
+    fn needed(self) -> [Field; 11] {
+        [
+            self.diameter,
+            self.interference,
+            self.housing,
+            self.seat,
+            self.housing_metal,
+            self.pin_metal,
+            self.friction,
+            self.gap,
+            self.shop,
+            self.hot_housing,
+            self.hot_pin,
+        ]
+    }
+
+    fn fit(self) -> Result<PressFit, Why> {
+        let metal = |field: Field| Material::named(&field.text()).ok_or(Why::Missing);
+        Ok(PressFit {
+            diameter: self.diameter.length()?,
+            bore: self.bore.length()?,
+            housing: self.housing.length()?,
+            seat: self.seat.length()?,
+            interference: self.interference.lengths()?,
+            friction: self.friction.factors()?,
+            pin_material: metal(self.pin_metal)?,
+            housing_material: metal(self.housing_metal)?,
+        })
+    }
+}
+
+/// The screen.
+pub fn screen() -> Vec<El> {
+    let fields = Fields::new();
+    let metals = || Material::usual().into_iter().map(|metal| metal.name().to_owned());
+    let more = el("details")
+        .class("joint-more")
+        .with(text("summary", "", "Friction, gap, temperatures"))
+        .with(text("p", "plain", "Friction is from common practice, no source."))
+        .with_all(
+            [fields.friction, fields.gap, fields.shop, fields.hot_housing, fields.hot_pin]
+                .map(Field::el),
+        );
+    show::page(
+        Job::Press.name(),
+        Job::Press.about(),
+        move || answer(&fields.needed(), pressed(fields)),
+        [
+            fields.diameter.el(),
+            fields.interference.el(),
+            fields.housing.el(),
+            fields.seat.el(),
+            fields.housing_metal.choice(metals()),
+            fields.pin_metal.choice(metals()),
+            fields.bore.el(),
+            more,
+        ],
+        show::cautions(&[Caution::HotHousing, Caution::LiquidNitrogen]),
+    )
+}
+
+fn pressed(fields: Fields) -> Result<Vec<El>, Why> {
+    let fit = fields.fit()?;
+    let cold = fit.pressed()?;
+    let shop = fields.shop.of(Amount::temperature)?;
+    let running = fit.at(
+        shop,
+        fields.hot_housing.of(Amount::temperature)?,
+        fields.hot_pin.of(Amount::temperature)?,
+    )?;
+    let hot = running.pressed()?;
+    let gap = fields.gap.length()?;
+    let warm = fit.warm_housing(gap, shop, shop)?;
+    let freezing = fit.cold_pin(gap, shop, shop)?;
+    let grip = pushes(&cold);
+    let metal = fit.housing_material.name();
+    let (warm, freezing) = (reach(warm, metal), reach(freezing, metal));
+    let interference = |range: Range<Length>, unit| shown::range(range, Amount::of_length, unit);
+    Ok(vec![
+        show::key(&grip[0], &grip[1]),
+        show::line("pushes it in or out, cold. Running, it is:"),
+        show::bars(
+            &[
+                ("Cold", newtons(&cold), grip[0].clone()),
+                ("Running", newtons(&hot), pushes(&hot)[0].clone()),
+            ],
+            0,
+        ),
+        show::line(left(&running, &hot)),
+        show::table(
+            "Press fit",
+            [
+                show::row("Warm the housing to", warm.0.clone(), warm.1),
+                show::row("or cool the pin to", freezing.0.clone(), freezing.1),
+                pressure_row("Pressure", cold.pressure),
+                pressure_row("Pull round the hole", cold.housing_hoop),
+                pressure_row("Push in the pin", cold.pin_hoop),
+                show::row(
+                    "Pin less hole, running",
+                    interference(running.interference, Unit::Micrometre),
+                    interference(running.interference, Unit::Thou),
+                ),
+            ],
+        ),
+        show::line(&cold.weakest.to_string()),
+        show::write_down(
+            "Press fit",
+            format!(
+                "push {} cold, {} running; housing to {}, or pin to {}",
+                grip[0],
+                pushes(&hot)[0],
+                warm.0,
+                freezing.0
+            ),
+        ),
+    ])
+}
+
+fn newtons(pressed: &Pressed) -> Range<f64> {
+    pressed.push.map(|force| force.get::<uom::si::force::newton>())
+}
+
+fn pushes(pressed: &Pressed) -> [String; 2] {
+    super::clamp::forces(pressed.push)
+}
+
+fn pressure_row(label: &str, pressure: Range<Pressure>) -> (String, String, String) {
+    let show = |unit| shown::range(pressure, Amount::of_pressure, unit);
+    show::row(label, show(Unit::Megapascal), show(Unit::Psi))
+}
+
+/// What is left of the grip, in words.
+fn left(running: &PressFit, hot: &Pressed) -> &'static str {
+    let nothing = Length::new::<uom::si::length::millimeter>(0.0);
+    if running.interference.greatest() <= nothing {
+        "Running, the pin is loose: it wants a locking screw or a tighter fit."
+    } else if hot.push.least().get::<uom::si::force::newton>() <= 0.0 {
+        "Running, the loosest pair lets go: it wants a locking screw or a tighter fit."
+    } else {
+        "It still grips when running."
+    }
+}
+
+/// A temperature to get to, or why it can't be had.
+fn reach(reach: Reach, metal: &str) -> (String, String) {
+    let show = |temperature, unit: Unit| {
+        Amount::of_temperature(temperature).map_or_else(String::new, |amount| {
+            format!("{} {}", amount.show(unit, 0, Rounding::Nearest), unit.symbol())
+        })
+    };
+    match reach {
+        Reach::Can(at) => (show(at, Unit::Celsius), show(at, Unit::Fahrenheit)),
+        Reach::TooWarm(at) => (
+            format!("{}: too warm", show(at, Unit::Celsius)),
+            format!("{metal} would lose its strength. Cool the pin as well, or press."),
+        ),
+        Reach::TooCold => (
+            "colder than can be had".to_owned(),
+            "Below liquid nitrogen. Warm the housing as well, or press.".to_owned(),
+        ),
+    }
+}

@@ -1,0 +1,197 @@
+//! Threads and boss ports: found by any of a shop's names, with what to drill for them.
+
+use super::Job;
+use super::show;
+use crate::dom::{El, el, link, text};
+use crate::draft;
+use crate::route::Route;
+use crate::screen::bench::list;
+use crate::widget::{frame, search};
+use leptos::prelude::*;
+use pitleaf_core::joints::threads::{
+    BossPort, ClearanceFit, Drill, Thread, clearance_hole, find_ports, find_threads, nearest_drills,
+};
+use pitleaf_core::joints::{Caution, shown};
+use pitleaf_core::quantity::{Amount, Rounding, Unit};
+use uom::si::area::square_millimeter;
+use uom::si::ratio::ratio;
+
+/// Shares of a full thread that a tap still cuts and that still hold. Common practice, no source.
+const USEFUL: std::ops::RangeInclusive<f64> = 0.5..=0.9;
+
+/// How a thread is addressed: the letters and digits of its name.
+fn slug(thread: Thread) -> String {
+    let name = thread.name().to_ascii_lowercase();
+    let pieces = name.split(|letter: char| !letter.is_ascii_alphanumeric());
+    pieces.filter(|piece| !piece.is_empty()).collect::<Vec<_>>().join("-")
+}
+
+/// A link to a thread, with its tap drill.
+pub(super) fn thread_link(thread: Thread) -> El {
+    let drill = format!("tap drill {}", thread.tap_drill());
+    link("row-link", &Route::Joints(Job::Thread(slug(thread))).hash())
+        .with(text("b", "", &thread.name()))
+        .with(text("span", "row-limit", &drill))
+}
+
+/// A link to a boss port, with its thread.
+pub(super) fn port_link(port: BossPort) -> El {
+    link("row-link", &Route::Joints(Job::Port(port.dash())).hash())
+        .with(text("b", "", &format!("Boss port −{}", port.dash())))
+        .with(text("span", "row-limit", &port.thread().map(Thread::name).unwrap_or_default()))
+}
+
+/// Finding one.
+pub fn screen() -> Vec<El> {
+    let hash = Route::Joints(Job::Threads).hash();
+    let query = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
+    crate::dom::follow(move || draft::put(&hash, &query.get(), None));
+    let page = el("main")
+        .class("page")
+        .with(search("Find a thread or a port", "M10, 10 fine, 7/16-20, dash 6…", query))
+        .live(move || {
+            let query = query.get();
+            if query.trim().is_empty() {
+                return vec![
+                    text("h2", "", "O-ring boss ports"),
+                    list("rows", "Ports", BossPort::all().map(port_link)),
+                    text("h2", "", "Threads"),
+                    list("rows", "Threads", Thread::all().map(thread_link)),
+                ];
+            }
+            let (threads, ports) = (find_threads(&query), find_ports(&query));
+            if threads.is_empty() && ports.is_empty() {
+                let words = "No thread of the tables answers to that: M5 to M16, 1/4 to 5/8 in, ports −3 to −16.";
+                return vec![text("p", "plain", words).attr("role", "status")];
+            }
+            let links = ports.into_iter().map(port_link);
+            vec![list("rows", "Found", threads.into_iter().map(thread_link).chain(links))]
+        });
+    frame(|| Job::Threads.name().to_owned(), || Job::Threads.about().to_owned(), true, page)
+}
+
+/// A length in millimetres and inches.
+pub(super) fn both(amount: Amount, mm: u8, inch: u8) -> (String, String) {
+    let show = |unit: Unit, places| {
+        format!("{} {}", amount.show(unit, places, Rounding::Nearest), unit.symbol())
+    };
+    (show(Unit::Millimetre, mm), show(Unit::Inch, inch))
+}
+
+fn size_row(label: &str, amount: Option<Amount>) -> Option<(String, String, String)> {
+    let (mm, inch) = both(amount?, 3, 4);
+    Some((label.to_owned(), mm, inch))
+}
+
+/// A drill with its size in both units.
+pub(super) fn drill_row(label: &str, drill: Drill) -> Option<(String, String, String)> {
+    let (mm, inch) = both(drill.diameter()?, 2, 4);
+    Some((label.to_owned(), drill.to_string(), format!("{mm}   {inch}")))
+}
+
+/// The drills near a thread's own, with the engagement each gives.
+fn tap_drills(thread: Thread) -> Vec<(String, String, String)> {
+    let own = thread.tap_drill();
+    let Some(diameter) = own.diameter() else { return Vec::new() };
+    let others = nearest_drills(diameter).into_iter().map(|(drill, _)| drill);
+    std::iter::once(own)
+        .chain(others.filter(|drill| *drill != own))
+        .filter_map(|drill| {
+            let engagement = thread.engagement(drill.diameter()?.length()?).get::<ratio>();
+            if !USEFUL.contains(&engagement) {
+                return None;
+            }
+            let (mm, inch) = both(drill.diameter()?, 2, 4);
+            let share = format!("{} % of full thread", shown::plain(engagement * 100.0, 0));
+            Some((drill.to_string(), share, format!("{mm}   {inch}")))
+        })
+        .collect()
+}
+
+fn unknown() -> Vec<El> {
+    frame(
+        || "No such thread".to_owned(),
+        String::new,
+        true,
+        text("p", "plain", "The tables here have no such thread or port."),
+    )
+}
+
+/// One thread.
+pub fn thread_screen(wanted: &str) -> Vec<El> {
+    let Some(thread) = Thread::all().find(|thread| slug(*thread) == wanted) else {
+        return unknown();
+    };
+    let (drill_mm, drill_inch) =
+        thread.tap_drill().diameter().map_or_else(Default::default, |size| both(size, 2, 4));
+    let mut sizes: Vec<_> = [
+        size_row("Outside", Some(thread.diameter())),
+        size_row("Pitch", Some(thread.pitch())),
+        size_row("Pitch diameter", Amount::of_length(thread.pitch_diameter())),
+        size_row("Minor, nut", Amount::of_length(thread.minor_diameter())),
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    let (area, unit) = thread.printed_stress_area();
+    let metric = shown::plain(thread.stress_area().get::<square_millimeter>(), 1);
+    sizes.push(show::row("Stress area", format!("{area} {unit}"), format!("{metric} mm²")));
+    if let Some(count) = thread.threads_per_inch() {
+        sizes.push(show::row("Per inch", count.to_string(), String::new()));
+    }
+    let fits = [
+        ("Close", ClearanceFit::Close),
+        ("Normal", ClearanceFit::Normal),
+        ("Loose", ClearanceFit::Loose),
+    ];
+    let holes: Vec<_> = fits
+        .into_iter()
+        .filter_map(|(label, fit)| Some((label, clearance_hole(thread, fit)?)))
+        .collect();
+    let mut body = el("main")
+        .class("page joint")
+        .with(show::key(&thread.tap_drill().to_string(), &format!("{drill_mm}   {drill_inch}")))
+        .with(show::line("is the tap drill. Others near it, and the thread each leaves:"))
+        .with(show::table("Tap drills", tap_drills(thread)))
+        .with(text("h2", "", "Hole the bolt passes through"));
+    body = match holes.first() {
+        Some((_, first)) => body
+            .with(show::table(
+                "Clearance holes",
+                holes.iter().filter_map(|(label, hole)| drill_row(label, hole.drill)),
+            ))
+            .with(show::source(&format!("{}, mostly from memory.", first.source))),
+        None => body.with(show::line("The standard has no row for this size.")),
+    };
+    let body = body
+        .with(text("h2", "", "Sizes"))
+        .with(show::table("Sizes", sizes))
+        .with_all(show::cautions(&[Caution::Drilling]));
+    frame(move || thread.name(), || Job::Thread(String::new()).about().to_owned(), true, body)
+}
+
+/// One boss port.
+pub fn port_screen(dash: u8) -> Vec<El> {
+    let Some(port) = BossPort::dash_size(dash) else { return unknown() };
+    let Some(thread) = port.thread() else { return unknown() };
+    let (depth, is_published) = port.full_thread();
+    let rows = [
+        drill_row("Tap drill", thread.tap_drill()),
+        size_row("Drill at least", Some(port.drill_depth())),
+        size_row("Full thread at least", Some(depth)),
+        size_row("Spot face at least", Some(port.spot_face())),
+    ];
+    let source = if is_published {
+        "SAE J1926-1 (ISO 11926-1): thread and its depth published; spot face and drill depth from memory. Confirm before metal is cut."
+    } else {
+        "SAE J1926-1 (ISO 11926-1): thread published; all depths and the spot face from memory. Confirm before metal is cut."
+    };
+    let body = el("main")
+        .class("page joint")
+        .with(show::key(&thread.name(), "straight thread, sealed by an O-ring"))
+        .with(show::table("Sizes", rows.into_iter().flatten()))
+        .with(show::source(source))
+        .with(list("rows", "Its thread", [thread_link(thread)]))
+        .with_all(show::cautions(&[Caution::Drilling, Caution::OilPressure]));
+    frame(move || format!("Boss port −{dash}"), || Job::Port(0).about().to_owned(), true, body)
+}

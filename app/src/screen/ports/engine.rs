@@ -1,0 +1,101 @@
+//! The engine's measures, from an invented preset, each with what is wrong beside it.
+
+use super::{fault_list, typed_engine};
+use crate::dom::{El, button, el, follow, text};
+use crate::draft;
+use crate::route::{PortsPlace, Route};
+use crate::state::app;
+use crate::widget::{field, frame, switch};
+use leptos::prelude::*;
+use pitleaf_core::book::Fact;
+use pitleaf_core::ports::SideHousing;
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::trochoid::{Measure, TypedEngine};
+
+/// The form.
+pub fn screen() -> Vec<El> {
+    let app = app();
+    let hash = Route::Ports(PortsPlace::Engine).hash();
+    let written = typed_engine(app);
+    let start = draft::at(&hash)
+        .and_then(|draft| serde_json::from_str(&draft.text).ok())
+        .unwrap_or_else(|| written.clone());
+    let unit = RwSignal::new(start.unit);
+    let texts = start.texts.map(RwSignal::new);
+    let typed =
+        Memo::new(move |_| TypedEngine { unit: unit.get(), texts: texts.map(|text| text.get()) });
+    let faults = Memo::new(move |_| typed.with(|typed| typed.engine().err().unwrap_or_default()));
+    {
+        let hash = hash.clone();
+        follow(move || {
+            let text = typed.with(|typed| {
+                if *typed == written {
+                    String::new()
+                } else {
+                    serde_json::to_string(typed).unwrap_or_default()
+                }
+            });
+            draft::put(&hash, &text, None);
+        });
+    }
+    let save = move || {
+        if faults.with_untracked(|faults| !faults.is_empty()) {
+            return;
+        }
+        let back = Route::Ports(PortsPlace::Plate(SideHousing::Front));
+        let hash = hash.clone();
+        let fact = Fact::Engine(typed.get_untracked());
+        app.write(vec![fact], "the engine’s measures".to_owned(), move || {
+            draft::put(&hash, "", None);
+            app.go(&back);
+        });
+    };
+    let preset = move || {
+        let preset = TypedEngine::preset();
+        unit.set(preset.unit);
+        for (text, typed) in texts.into_iter().zip(preset.texts) {
+            text.set(typed);
+        }
+    };
+    let fields = Measure::ALL.into_iter().zip(texts).map(|(measure, typed)| {
+        let said = move || {
+            faults.with(|faults| {
+                let own = faults.iter().filter(|fault| fault.measure == measure);
+                own.map(|fault| fault.words.clone()).collect::<Vec<_>>()
+            })
+        };
+        let name = measure.name();
+        let label = format!("{}{}", name[..1].to_ascii_uppercase(), &name[1..]);
+        el("div")
+            .with(field(&label, "0", typed))
+            .with(text("p", "how", measure.how()))
+            .with(fault_list(said))
+    });
+    let form = el("form")
+        .class("form measures")
+        .on_submit(save)
+        .with(switch(
+            "Unit",
+            &[(Unit::Millimetre, "mm"), (Unit::Inch, "in")],
+            move |choice| unit.get() == choice,
+            move |choice| unit.set(choice),
+        ))
+        .with(text(
+            "p",
+            "plain",
+            "A unit typed behind a number stands above the switch: “4.016 in”.",
+        ))
+        .with_all(fields)
+        .with(
+            text("button", "button action", "Put it in")
+                .attr("type", "submit")
+                .disabled(move || faults.with(|faults| !faults.is_empty())),
+        )
+        .with(button("quiet", "Back to the invented preset", preset));
+    frame(
+        || "Engine’s measures".to_owned(),
+        || "What bore, rotor and tracks follow from".to_owned(),
+        true,
+        el("main").class("page").with(form),
+    )
+}

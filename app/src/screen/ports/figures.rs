@@ -1,0 +1,202 @@
+//! A plate's figures, stock and cut side by side, and what its ports run into.
+
+use super::{Plate, care, under};
+use crate::dom::{El, el, svg, text};
+use crate::state::{App, app};
+use crate::widget::{field, frame};
+use leptos::prelude::*;
+use pitleaf_core::ports::{
+    Finding, Flow, Overlap, PortName, Row, SideHousing, Stage, Weight, as_it_will_be, findings,
+    shown, table,
+};
+use pitleaf_core::quantity::{Bounds, Number, Reading, Unit};
+use pitleaf_core::trochoid::Chamber;
+use std::rc::Rc;
+use uom::si::f64::Length;
+use uom::si::length::millimeter;
+
+/// What is kept from the coolant land until the builder says otherwise, as typed.
+pub(super) const MARGIN: &str = "1 mm";
+
+/// The figures of a plate.
+pub fn screen(housing: SideHousing) -> Vec<El> {
+    let app = app();
+    let (speed, margin) = (RwSignal::new("8000".to_owned()), RwSignal::new(MARGIN.to_owned()));
+    let page = el("main").class("page").with_all([
+        care(
+            "a cut into a seal’s track destroys the engine. The engine’s own manual stands above \
+             these figures.",
+        ),
+        text("h2", "", "Keep clear"),
+        field("Margin to the coolant land", "1 mm", margin),
+        el("div").live(move || keep_clear(app, housing, &margin.get())),
+        text("h2", "", "Before and after"),
+        field("Time-area at, turns a minute", "8000", speed),
+        el("div").live(move || tables(app, housing, &speed.get())),
+    ]);
+    frame(|| "Figures and keep-clear".to_owned(), move || under(app, housing), true, page)
+}
+
+fn keep_clear(app: App, housing: SideHousing, margin: &str) -> Vec<El> {
+    let margin = match length(margin) {
+        Ok(margin) => margin,
+        Err(words) => return vec![text("p", "refusal", &words)],
+    };
+    let plate = Plate::load(app, housing);
+    let ports = as_it_will_be(&plate.ports);
+    if ports.is_empty() {
+        return vec![text("p", "plain", "No port is drawn on this housing yet.")];
+    }
+    let found = findings(&plate.engine, plate.face.view, &ports, margin);
+    let mut cards: Vec<El> = found.iter().map(card).collect();
+    if found.iter().all(|finding| finding.weight == Weight::Know) {
+        cards.insert(0, card(&clear()));
+    }
+    cards
+}
+
+fn clear() -> Finding {
+    Finding {
+        weight: Weight::Know,
+        title: "Clear of every track".to_owned(),
+        words: "Corner seals, oil seal, coolant land and rotor housing.".to_owned(),
+        place: None,
+    }
+}
+
+/// The worst of what a plate's ports run into.
+pub(super) fn worst(plate: &Plate) -> Option<El> {
+    let margin = length(MARGIN).unwrap_or_default();
+    let ports = as_it_will_be(&plate.ports);
+    if ports.is_empty() {
+        return None;
+    }
+    let found = findings(&plate.engine, plate.face.view, &ports, margin);
+    let first = found.into_iter().next().filter(|finding| finding.weight != Weight::Know);
+    Some(card(&first.unwrap_or_else(clear)))
+}
+
+/// A finding with its mark: square and cross, diamond and bar, circle and tick.
+fn card(finding: &Finding) -> El {
+    let (class, paths): (&str, &[&str]) = match finding.weight {
+        Weight::Destroys => ("verdict fails", &["M4 4h32v32H4z", "m14 14 12 12m0-12L14 26"]),
+        Weight::Attend => ("verdict close", &["M20 3 37 20 20 37 3 20z", "M12 20h16"]),
+        Weight::Know => ("verdict", &["M20 4a16 16 0 1 0 .1 0z", "m12 20 6 6 11-12"]),
+    };
+    let mark = svg("svg")
+        .attrs(&[("viewBox", "0 0 40 40"), ("class", "call-mark"), ("aria-hidden", "true")])
+        .with_all(paths.iter().map(|d| svg("path").attr("d", d)));
+    let word = if finding.weight == Weight::Destroys { "Destroys the engine" } else { "" };
+    let words = el("div")
+        .with(text("b", "stop", word))
+        .with(text("p", "finding", &finding.title))
+        .with(text("p", "verdict-words", &finding.words));
+    el("section").class(class).attr("role", "status").with(mark).with(words)
+}
+
+fn tables(app: App, housing: SideHousing, speed: &str) -> Vec<El> {
+    let plate = Plate::load(app, housing);
+    let view = plate.face.view;
+    let mut shown_tables = Vec::new();
+    let speed = match Number::read(speed.trim()) {
+        Ok(number) => {
+            #[expect(clippy::cast_precision_loss, reason = "a speed in turns a minute")]
+            let speed = number.numerator() as f64 / number.denominator() as f64;
+            Some(speed)
+        }
+        Err(fault) => {
+            shown_tables.push(text("p", "refusal", &fault.to_string()));
+            None
+        }
+    };
+    let port = |name: PortName| plate.ports.iter().find(|port| port.name == name);
+    for name in PortName::all(housing).filter(|name| name.stage == Stage::Stock) {
+        let (stock, cut) = (port(name), port(name.at(Stage::Cut)));
+        if stock.is_none() && cut.is_none() {
+            continue;
+        }
+        shown_tables.push(text("h3", "", name.port()));
+        shown_tables.push(grid(&table(view, stock, cut, speed)));
+    }
+    shown_tables.extend(overlap(app, housing, Rc::new(plate)));
+    shown_tables
+}
+
+fn grid(rows: &[Row]) -> El {
+    el("dl").class("figures").with_all(rows.iter().flat_map(|row| {
+        let name = text("dt", "", row.name);
+        let cell = |what: &str, figure: &str| {
+            (!figure.is_empty())
+                .then(|| el("dd").with(text("span", "dim", what)).with(text("b", "number", figure)))
+        };
+        [Some(name), cell("stock", &row.stock), cell("cut", &row.cut), cell("change", &row.change)]
+            .into_iter()
+            .flatten()
+    }))
+}
+
+/// The overlap of intakes and exhausts, also with those of the other housings whose plugs are at
+/// the same end.
+fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
+    let others: Vec<Plate> = SideHousing::ALL
+        .into_iter()
+        .filter(|other| *other != housing)
+        .map(|other| Plate::load(app, other))
+        .filter(|other| other.face.view.plugs == plate.face.view.plugs)
+        .collect();
+    let view = plate.face.view;
+    let all: Vec<_> = [&*plate]
+        .into_iter()
+        .chain(&others)
+        .flat_map(|plate| as_it_will_be(&plate.ports))
+        .collect();
+    let of = |flow: Flow| all.iter().filter(move |port| port.name.flow == flow);
+    let mut lines = Vec::new();
+    for intake in of(Flow::Intake) {
+        for exhaust in of(Flow::Exhaust) {
+            if intake.name.housing != housing && exhaust.name.housing != housing {
+                continue;
+            }
+            let overlap = Overlap::of(&intake.sweep, &exhaust.sweep);
+            let when = overlap.stretches.iter().map(|stretch| {
+                let event = |theta| {
+                    let (angle, centre) = shown::timing(view, theta);
+                    format!("{angle} {centre}")
+                };
+                format!(
+                    "from {} to {}",
+                    event(stretch.opens(Chamber::First)),
+                    event(stretch.closes(Chamber::First))
+                )
+            });
+            let when: Vec<String> = when.collect();
+            let words = if when.is_empty() {
+                "never open together".to_owned()
+            } else {
+                let sum = shown::angle_area(overlap.angle_area);
+                format!(
+                    "{}, {}; angle-area {} ({})",
+                    shown::angle(overlap.duration()),
+                    when.join(", "),
+                    sum.metric,
+                    sum.inch
+                )
+            };
+            let name = |name: PortName| format!("{} ({})", name.port(), name.housing.name());
+            let pair = format!("{} with {}", name(intake.name), name(exhaust.name));
+            lines
+                .push(el("p").with(text("b", "", &pair)).text(": ").with(text("span", "", &words)));
+        }
+    }
+    if !lines.is_empty() {
+        lines.insert(0, text("h2", "", "Overlap"));
+    }
+    lines
+}
+
+/// A length as typed, in millimetres where no unit is behind it.
+pub(super) fn length(typed: &str) -> Result<Length, String> {
+    Reading::read(typed, Unit::Millimetre, &Bounds::SIZE)
+        .map(|reading| Length::new::<millimeter>(reading.amount().value(Unit::Millimetre)))
+        .map_err(|fault| fault.to_string())
+}

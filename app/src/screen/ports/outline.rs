@@ -1,0 +1,236 @@
+//! A port's outline: pasted as rows or dragged by its corners, checked as it changes.
+
+use super::outline_picture::{Drag, outline_picture};
+use super::{care, engine, face, fault_list, under};
+use crate::dom::{El, button, el, follow, link};
+use crate::draft;
+use crate::route::{PortsPlace, Route};
+use crate::state::{App, app};
+use crate::widget::{field, frame, switch};
+use leptos::prelude::*;
+use pitleaf_core::book::Fact;
+use pitleaf_core::ports::{
+    Corner, Form, PlatePort, PortFace, PortName, Stage, TypedOutline, add_corner, line,
+    remove_corner,
+};
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::trochoid::Engine;
+
+/// The outline as it is being typed and dragged.
+#[derive(Clone, Copy)]
+pub(super) struct Editing {
+    pub(super) port: PortName,
+    pub(super) engine: Engine,
+    pub(super) face: PortFace,
+    pub(super) rows: RwSignal<String>,
+    pub(super) unit: RwSignal<Unit>,
+    pub(super) form: RwSignal<Form>,
+    pub(super) width: RwSignal<String>,
+    in_bore: RwSignal<bool>,
+    /// The corner chosen, to be taken away or to have another put behind it.
+    pub(super) chosen: RwSignal<Option<usize>>,
+    /// The corner under the finger.
+    pub(super) drag: RwSignal<Option<Drag>>,
+}
+
+impl Editing {
+    pub(super) fn typed(self) -> TypedOutline {
+        TypedOutline {
+            port: self.port,
+            rows: self.rows.get(),
+            unit: self.unit.get(),
+            form: self.form.get(),
+            width: if self.in_bore.get() { self.width.get() } else { String::new() },
+            figures: String::new(),
+        }
+    }
+
+    /// The corners as typed; none if a row can't be read.
+    pub(super) fn corners(self) -> Vec<Corner> {
+        self.typed().corners().unwrap_or_default()
+    }
+
+    fn put(self, typed: TypedOutline) {
+        self.unit.set(typed.unit);
+        self.form.set(typed.form);
+        self.in_bore.set(!typed.width.is_empty());
+        self.width.set(typed.width);
+        self.rows.set(typed.rows);
+    }
+}
+
+/// The outline of a port.
+pub fn screen(port: PortName) -> Vec<El> {
+    let app = app();
+    let hash = Route::Ports(PortsPlace::Outline(port)).hash();
+    let written = written(app, port).unwrap_or_else(|| TypedOutline::empty(port, Unit::Millimetre));
+    let editing = Editing {
+        port,
+        engine: engine(app),
+        face: face(app, port.housing),
+        rows: RwSignal::default(),
+        unit: RwSignal::new(Unit::Millimetre),
+        form: RwSignal::new(Form::Coordinates),
+        width: RwSignal::default(),
+        in_bore: RwSignal::new(false),
+        chosen: RwSignal::new(None),
+        drag: RwSignal::new(None),
+    };
+    let drafted = draft::at(&hash).and_then(|draft| serde_json::from_str(&draft.text).ok());
+    editing.put(drafted.unwrap_or_else(|| written.clone()));
+    {
+        let (hash, written) = (hash.clone(), TypedOutline { figures: String::new(), ..written });
+        follow(move || {
+            let typed = editing.typed();
+            let text = if typed == written {
+                String::new()
+            } else {
+                serde_json::to_string(&typed).unwrap_or_default()
+            };
+            draft::put(&hash, &text, None);
+        });
+    }
+    let checked = RwSignal::new((Vec::new(), String::new()));
+    follow(move || {
+        let typed = editing.typed();
+        checked.set(if typed.rows.trim().is_empty() {
+            (Vec::new(), String::new())
+        } else {
+            match PlatePort::new(&typed, &editing.engine, editing.face) {
+                Ok(port) => (Vec::new(), line(editing.face.view, &port)),
+                Err(faults) => (faults, String::new()),
+            }
+        });
+    });
+    let page = el("main").class("page").with_all([
+        care(
+            "a cut into a seal’s track destroys the engine. Walls to the water jacket are thin, burrs \
+             are sharp; grind with goggles and a mask.",
+        ),
+        outline_picture(app, editing),
+        el("p").class("answer number").attr("role", "status").text_live(move || {
+            checked.with(|(_, figures)| figures.clone())
+        }),
+        fault_list(move || checked.with(|(faults, _)| faults.clone())),
+        corner_keys(editing),
+        rows_form(editing),
+        actions(app, editing, hash, checked),
+    ]);
+    frame(move || port.to_string(), move || under(app, port.housing), true, page)
+}
+
+fn written(app: App, port: PortName) -> Option<TypedOutline> {
+    let build = app.build()?;
+    app.book.with(|book| book.outline(&build, port).cloned())
+}
+
+/// Adding behind the corner touched last, and taking it away.
+fn corner_keys(editing: Editing) -> El {
+    let add = move || {
+        let Some(number) = editing.chosen.get_untracked() else { return };
+        let corners = editing.corners();
+        let (unit, form) = (editing.unit.get_untracked(), editing.form.get_untracked());
+        editing.rows.update(|rows| *rows = add_corner(rows, &corners, number, unit, form));
+        editing.chosen.set(Some(number + 1));
+    };
+    let remove = move || {
+        let Some(number) = editing.chosen.get_untracked() else { return };
+        editing.rows.update(|rows| *rows = remove_corner(rows, number));
+        editing.chosen.set(None);
+    };
+    let none = move || editing.chosen.get().is_none();
+    el("div").class("turn-keys").with_all([
+        button("button", "Add a corner", add).disabled(none),
+        button("button", "Take it away", remove).disabled(none),
+    ])
+}
+
+/// The rows, and what they are.
+fn rows_form(editing: Editing) -> El {
+    let rows = el("textarea")
+        .attrs(&[("rows", "7"), ("spellcheck", "false"), ("autocomplete", "off")])
+        .attr("placeholder", "60.5 -42 4\n74 -46 5\n70 -63 5")
+        .bound_rows(editing.rows);
+    let place = switch(
+        "The port is",
+        &[(false, "in the side"), (true, "in the bore")],
+        move |choice| editing.in_bore.get() == choice,
+        move |choice| editing.in_bore.set(choice),
+    );
+    let width = el("div")
+        .with(field("Width across the housing", "as measured", editing.width))
+        .attr_live("hidden", move || (!editing.in_bore.get()).then(String::new));
+    el("div").class("form").with_all([
+        switch(
+            "Unit",
+            &[(Unit::Millimetre, "mm"), (Unit::Inch, "in")],
+            move |choice| editing.unit.get() == choice,
+            move |choice| editing.unit.set(choice),
+        ),
+        switch(
+            "Rows are",
+            &[(Form::Coordinates, "x and y"), (Form::RadiusAndAngle, "radius and angle")],
+            move |choice| editing.form.get() == choice,
+            move |choice| editing.form.set(choice),
+        ),
+        place,
+        width,
+        el("label")
+            .class("rows-field")
+            .with(el("span").text_live(move || {
+                if editing.in_bore.get() {
+                    "The two edges, a row each".to_owned()
+                } else {
+                    "One corner a row; a third number rounds it".to_owned()
+                }
+            }))
+            .with(rows),
+    ])
+}
+
+fn actions(
+    app: App,
+    editing: Editing,
+    hash: String,
+    checked: RwSignal<(Vec<String>, String)>,
+) -> El {
+    let port = editing.port;
+    let back = Route::Ports(PortsPlace::Plate(port.housing));
+    let write = {
+        let back = back.clone();
+        move || {
+            let (faults, figures) = checked.get_untracked();
+            if !faults.is_empty() {
+                return;
+            }
+            let fact = Fact::Outline(TypedOutline { figures, ..editing.typed() });
+            let (back, hash) = (back.clone(), hash.clone());
+            app.write(vec![fact], port.to_string(), move || {
+                draft::put(&hash, "", None);
+                app.go(&back);
+            });
+        }
+    };
+    let other = port.at(if port.stage == Stage::Cut { Stage::Stock } else { Stage::Cut });
+    let start_from = move || {
+        if let Some(typed) = written(app, other) {
+            editing.put(TypedOutline { port, ..typed });
+        }
+    };
+    let clear = move || {
+        editing.rows.set(String::new());
+        editing.chosen.set(None);
+    };
+    let is_known = written(app, other).is_some();
+    let mut actions = vec![
+        button("button action", "Put it in the book", write)
+            .disabled(move || checked.with(|(faults, _)| !faults.is_empty())),
+        link("button", &Route::Ports(PortsPlace::Room(port)).hash())
+            .text("Room left: the line not to cross"),
+    ];
+    if is_known {
+        actions.push(button("button", &format!("Start from “{other}”"), start_from));
+    }
+    actions.push(button("quiet", "Clear all rows (writing none takes the port out)", clear));
+    el("div").class("form").with_all(actions)
+}

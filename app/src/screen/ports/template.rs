@@ -1,0 +1,156 @@
+//! A template at its true size, to be printed, cut out and scribed round.
+
+use super::{Plate, care, fault_list, under};
+use crate::device;
+use crate::dom::{El, button, el, follow, text};
+use crate::draft;
+use crate::route::{PortsPlace, Route};
+use crate::state::{App, Notice, app};
+use crate::widget::{frame, switch};
+use leptos::prelude::*;
+use pitleaf_core::book::Fact;
+use pitleaf_core::ports::{
+    Outline, Paper, Sheet, SideHousing, Template, TypedDatums, as_it_will_be,
+};
+use pitleaf_core::quantity::Unit;
+
+/// What the template is made from.
+#[derive(Clone, Copy)]
+struct Choice {
+    housing: SideHousing,
+    rows: RwSignal<String>,
+    unit: RwSignal<Unit>,
+    paper: RwSignal<Paper>,
+    mirrored: RwSignal<bool>,
+}
+
+impl Choice {
+    fn datums(self) -> TypedDatums {
+        TypedDatums { housing: self.housing, rows: self.rows.get(), unit: self.unit.get() }
+    }
+
+    fn sheets(self, app: App) -> Result<Vec<Sheet>, Vec<String>> {
+        let datums = self.datums().datums()?;
+        let plate = Plate::load(app, self.housing);
+        let view = plate.face.view;
+        let outlines: Vec<Outline> = as_it_will_be(&plate.ports)
+            .iter()
+            .filter_map(|port| port.outline())
+            .map(|outline| view.turn_outline_over(outline))
+            .collect();
+        let title = under(app, self.housing);
+        let template = Template {
+            engine: &plate.engine,
+            outlines: &outlines,
+            datums: &datums,
+            mirrored: self.mirrored.get(),
+            title: &title,
+        };
+        template.sheets(self.paper.get()).map_err(|fault| vec![fault.to_string()])
+    }
+}
+
+/// The print screen.
+pub fn screen(housing: SideHousing) -> Vec<El> {
+    let app = app();
+    let hash = Route::Ports(PortsPlace::Template(housing)).hash();
+    let known =
+        app.build().and_then(|build| app.book.with(|book| book.datums(&build, housing).cloned()));
+    let (rows, unit) =
+        known.map_or((String::new(), Unit::Millimetre), |known| (known.rows, known.unit));
+    let rows = draft::at(&hash).map_or(rows, |draft| draft.text);
+    let choice = Choice {
+        housing,
+        rows: RwSignal::new(rows),
+        unit: RwSignal::new(unit),
+        paper: RwSignal::new(Paper::A4),
+        mirrored: RwSignal::new(false),
+    };
+    follow(move || draft::put(&hash, &choice.rows.get(), None));
+    let page = el("main").class("page").with(form(app, choice)).with(el("div").live(move || {
+        match choice.sheets(app) {
+            Ok(sheets) => shown(&sheets, choice.paper.get()),
+            Err(faults) => super::sentences(&faults),
+        }
+    }));
+    frame(|| "Template".to_owned(), move || under(app, housing), true, page)
+}
+
+fn form(app: App, choice: Choice) -> El {
+    let print = || {
+        if let Some(window) = web_sys::window() {
+            // A browser without printing says so itself.
+            let _ = window.print();
+        }
+    };
+    let save_sheets = move || {
+        let Ok(sheets) = choice.sheets(app) else { return };
+        for (sheet, number) in sheets.iter().zip(1..) {
+            let name = format!("template-{}-{number}.svg", choice.housing.name());
+            if let Err(words) = device::save_file(&name, "image/svg+xml", &sheet.svg) {
+                app.notice.set(Some(Notice::Wrong(words)));
+            }
+        }
+    };
+    let keep = move || {
+        let datums = choice.datums();
+        if datums.datums().is_ok() {
+            app.write(vec![Fact::Datums(datums)], "datum holes".to_owned(), || {});
+        }
+    };
+    let rows = el("textarea")
+        .attrs(&[
+            ("rows", "4"),
+            ("spellcheck", "false"),
+            ("placeholder", "-96.5 62 10\n96.5 62 10"),
+        ])
+        .bound_rows(choice.rows);
+    el("div").class("form no-print").with_all([
+        care(
+            "print at 100 %, never “fit to page”, and measure both check bars before you scribe. \
+             Walls to the water jacket are thin.",
+        ),
+        switch(
+            "Paper",
+            &[(Paper::A4, "A4"), (Paper::Letter, "Letter")],
+            move |paper| choice.paper.get() == paper,
+            move |paper| choice.paper.set(paper),
+        ),
+        switch(
+            "Laid",
+            &[(false, "face up"), (true, "face down (mirrored)")],
+            move |mirrored| choice.mirrored.get() == mirrored,
+            move |mirrored| choice.mirrored.set(mirrored),
+        ),
+        button("button action", "Print", print),
+        button("button", "Save the pages as SVG", save_sheets),
+        el("label")
+            .class("rows-field")
+            .with(text("span", "", "Dowels and other holes: x, y and diameter, one a row"))
+            .with(rows),
+        switch(
+            "Unit of the holes",
+            &[(Unit::Millimetre, "mm"), (Unit::Inch, "in")],
+            move |unit| choice.unit.get() == unit,
+            move |unit| choice.unit.set(unit),
+        ),
+        fault_list(move || choice.datums().datums().err().unwrap_or_default()),
+        button("button", "Put the holes in the book", keep),
+    ])
+}
+
+/// The pages: as wide as the screen, and at their true size on paper.
+fn shown(sheets: &[Sheet], paper: Paper) -> Vec<El> {
+    sheets
+        .iter()
+        .map(|sheet| {
+            let class = match (paper, sheet.width > sheet.height) {
+                (Paper::A4, false) => "sheet a4",
+                (Paper::A4, true) => "sheet a4-across",
+                (Paper::Letter, false) => "sheet letter",
+                (Paper::Letter, true) => "sheet letter-across",
+            };
+            el("div").class(class).drawing(&sheet.svg)
+        })
+        .collect()
+}

@@ -1,0 +1,69 @@
+//! Where a finger is on a picture.
+
+use crate::dom::El;
+use pitleaf_core::ports::picture::Frame;
+use pitleaf_core::trochoid::Point;
+use std::cell::Cell;
+use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, Event, PointerEvent};
+
+/// What a finger does.
+pub(super) enum Touch {
+    /// It comes down.
+    Down(Point),
+    /// It moves.
+    Move(Point),
+    /// It lifts.
+    Up,
+}
+
+/// Tells `act` where a finger is on a picture that shows `frame`.
+pub(super) fn touched(
+    picture: El,
+    frame: impl Fn() -> Frame + 'static,
+    act: impl Fn(Touch) + 'static,
+) -> El {
+    let element = picture.element().clone();
+    let act = Rc::new(act);
+    let down = Rc::new(Cell::new(false));
+    let handle = {
+        let (frame, act, down) = (Rc::new(frame), act.clone(), down.clone());
+        move |starts: bool| {
+            let (element, frame, act, down) =
+                (element.clone(), frame.clone(), act.clone(), down.clone());
+            move |event: Event| {
+                let Some(event) = event.dyn_ref::<PointerEvent>() else { return };
+                if starts {
+                    // Without it the finger may leave the picture; that is no fault.
+                    let _ = element.set_pointer_capture(event.pointer_id());
+                    down.set(true);
+                }
+                if down.get() {
+                    let place = place(&element, frame(), event);
+                    act(if starts { Touch::Down(place) } else { Touch::Move(place) });
+                }
+            }
+        }
+    };
+    let (start, go_on) = (handle(true), handle(false));
+    let end = move |_: Event| {
+        if down.take() {
+            act(Touch::Up);
+        }
+    };
+    picture
+        .on("pointerdown", start)
+        .on("pointermove", go_on)
+        .on("pointerup", end.clone())
+        .on("pointercancel", end)
+}
+
+fn place(element: &Element, frame: Frame, event: &PointerEvent) -> Point {
+    let bounds = element.get_bounding_client_rect();
+    let share = |at: i32, start: f64, size: f64| (f64::from(at) - start) / size.max(1.0);
+    frame.place(
+        share(event.client_x(), bounds.left(), bounds.width()),
+        share(event.client_y(), bounds.top(), bounds.height()),
+    )
+}

@@ -1,0 +1,72 @@
+//! What a survey shows, in words: one finding after the other, each against its row of the sheet.
+
+mod bearing;
+mod end_play;
+mod face;
+mod finding;
+mod lapping;
+mod shaft;
+mod width;
+
+pub use end_play::SpacerChoice;
+pub use face::{Levelled, levelled};
+pub use finding::{Finding, figure};
+pub use shaft::{Direction, direction};
+pub use width::stack;
+
+use super::{ReadingSet, Sense, SetFault, Survey, Taken};
+use crate::limits::{BuildKind, Row, Sheet};
+use crate::quantity::Amount;
+
+/// What a report is written from beside its own readings.
+pub struct Bench<'a> {
+    /// The sheet in force.
+    pub sheet: &'a Sheet,
+    /// How the build breathes.
+    pub kind: BuildKind,
+    /// Its rotors.
+    pub rotors: u8,
+    /// The leaves at hand.
+    pub leaves: Vec<Amount>,
+    /// What a thicker spacer does.
+    pub sense: Sense,
+    /// The spacer chosen, if one was.
+    pub chosen: Option<SpacerChoice>,
+    /// The set in force of another survey on a piece.
+    pub set: &'a dyn Fn(Survey, &str) -> Option<ReadingSet>,
+}
+
+impl Bench<'_> {
+    fn row(&self, id: &str) -> Option<&Row> {
+        self.sheet.row(id)
+    }
+
+    /// Another set on the same piece; one that can't be read counts as none.
+    fn taken(&self, of: Survey, piece: &str) -> Option<Taken> {
+        (self.set)(of, piece)?.read().ok()
+    }
+}
+
+/// What a set of readings shows.
+///
+/// # Errors
+/// The [`SetFault`] of the first text that can't be read. What can't be computed is a finding that says why.
+pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFault> {
+    let taken = set.read()?;
+    let piece = set.piece.as_str();
+    Ok(match set.of {
+        Survey::Flatness => face::flatness_report(&taken, bench),
+        Survey::Straightedge => face::straightedge_report(&taken, piece, bench),
+        Survey::Lapping => lapping::report(&taken, piece, bench),
+        Survey::SideThickness => width::side_report(&taken, bench),
+        Survey::HousingWidth | Survey::RotorWidth | Survey::ApexSealLength => {
+            width::rotor_report(set.of, &taken, piece, bench)
+        }
+        Survey::Bore | Survey::Journal | Survey::PlasticGauge => {
+            bearing::report(set.of, &taken, piece, bench)
+        }
+        Survey::RunoutEight | Survey::RunoutTwelve => shaft::report(&taken, piece, bench),
+        Survey::Spacers | Survey::EndPlay => end_play::report(set.of, &taken, bench),
+        Survey::EndPlayAfter => end_play::after_report(&taken, bench),
+    })
+}

@@ -1,0 +1,129 @@
+//! The places of each survey, by name, and where they lie on the part.
+
+use super::super::input::of_mm;
+use super::super::layout::{Ring, side_housing_spots};
+use super::Survey;
+use crate::quantity::Bounds;
+use crate::trochoid::Engine;
+use std::f64::consts::TAU;
+use uom::si::f64::Length;
+
+/// One place to read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Place {
+    /// Its name, which is its key in the book.
+    pub name: String,
+    /// Where it lies on the part: in the housing frame on a housing, on a circle of radius 100 mm on a
+    /// shaft. None where the survey has no map.
+    pub at: Option<[Length; 2]>,
+    /// What a reading here may be.
+    pub bounds: &'static Bounds,
+}
+
+/// How many of a face's spots lie on the land; those on the swept band follow, in the same order.
+pub const LANDS: usize = 12;
+
+/// How far to either side of the bore's outline a face is read, and a rotor housing's width outside it.
+const ASIDE: f64 = 8.0;
+
+/// The clock hours a housing's width is read at, the long axis upright: both ends, both waists, between.
+const HOURS: [u8; 8] = [12, 2, 3, 4, 6, 8, 9, 10];
+
+impl Survey {
+    /// Its places, in the order they are read.
+    #[must_use]
+    pub fn places(self) -> Vec<Place> {
+        match self {
+            Self::Flatness => self.spots(|_, _| true),
+            Self::SideThickness | Self::HousingWidth => {
+                self.spots(|hour, ring| ring == Ring::Land && HOURS.contains(&hour))
+            }
+            Self::Straightedge => self.ends(
+                &["along", "across", "diagonal from 1 to 7", "diagonal from 11 to 5"],
+                &["goes under", "does not"],
+            ),
+            Self::Lapping => self.list(&[
+                "flatness now",
+                "worst place, under the highest",
+                "flatness wanted",
+                "case depth, least",
+                "case depth, most",
+                "growth in hardening, least",
+                "growth in hardening, most",
+            ]),
+            Self::RotorWidth => {
+                self.list(&["corner A", "flank AB", "corner B", "flank BC", "corner C", "flank CA"])
+            }
+            Self::ApexSealLength => self.list(&["seal A", "seal B", "seal C"]),
+            Self::Bore | Self::Journal => {
+                self.ends(&["front end", "middle", "rear end"], &["up and down", "across"])
+            }
+            Self::PlasticGauge => self.ends(
+                &[
+                    "strip 1, narrow end",
+                    "strip 1, wide end",
+                    "strip 2, narrow end",
+                    "strip 2, wide end",
+                ],
+                &["at least", "under"],
+            ),
+            Self::RunoutEight => self.round(8),
+            Self::RunoutTwelve => self.round(12),
+            Self::Spacers => {
+                ('A'..='Z').map(|letter| self.place(format!("spacer {letter}"))).collect()
+            }
+            Self::EndPlay => {
+                let mut places = self.list(&["reading 1", "reading 2", "reading 3"]);
+                places.push(Place {
+                    bounds: &Bounds::SIZE,
+                    ..self.place("spacer that is in".to_owned())
+                });
+                places
+            }
+            Self::EndPlayAfter => self.list(&["reading 1", "reading 2", "reading 3"]),
+        }
+    }
+
+    fn place(self, name: String) -> Place {
+        Place { name, at: None, bounds: self.bounds() }
+    }
+
+    fn list(self, names: &[&str]) -> Vec<Place> {
+        names.iter().map(|name| self.place((*name).to_owned())).collect()
+    }
+
+    fn ends(self, places: &[&str], ends: &[&str]) -> Vec<Place> {
+        let of = |place: &&str| {
+            ends.iter().map(|end| self.place(format!("{place}, {end}"))).collect::<Vec<_>>()
+        };
+        places.iter().flat_map(of).collect()
+    }
+
+    /// Spots by the clock; on a width they are named by the hour alone.
+    fn spots(self, kept: impl Fn(u8, Ring) -> bool) -> Vec<Place> {
+        let bore = Engine::preset().geometry().bore();
+        let spots = side_housing_spots(bore, of_mm(ASIDE)).unwrap_or_default();
+        let kept = spots.into_iter().filter(|spot| kept(spot.hour, spot.ring));
+        kept.map(|spot| Place {
+            name: if self == Self::Flatness {
+                spot.to_string()
+            } else {
+                format!("{} o’clock", spot.hour)
+            },
+            at: Some([spot.x, spot.y]),
+            bounds: self.bounds(),
+        })
+        .collect()
+    }
+
+    /// Places round a shaft as it is seen from the front, place 1 on top, counted clockwise.
+    fn round(self, count: u8) -> Vec<Place> {
+        const RADIUS: f64 = 100.0;
+        let place = |number: u8| {
+            let angle = TAU * f64::from(number) / f64::from(count);
+            let at = [of_mm(RADIUS * angle.cos()), of_mm(-RADIUS * angle.sin())];
+            Place { at: Some(at), ..self.place(format!("place {}", number + 1)) }
+        };
+        (0..count).map(place).collect()
+    }
+}

@@ -1,0 +1,170 @@
+//! The readings of one survey on one piece, as typed and as they stand in the book.
+
+use super::super::uncertainty::Doubt;
+use super::super::unit_slip::{UnitSlip, unit_slips};
+use super::{Place, Survey, piece_words};
+use crate::letters::capital;
+use crate::limits::{Gauge, GaugeKind};
+use crate::quantity::{Fault, Reading, Unit};
+use serde::{Deserialize, Serialize};
+use std::fmt;
+use uom::si::f64::Length;
+
+/// All readings of a survey on a piece: one entry of the book.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ReadingSet {
+    /// What was read.
+    pub of: Survey,
+    /// On which piece; empty where there is only one.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub piece: String,
+    /// The unit of every text that names none.
+    pub unit: Unit,
+    /// The gauge.
+    pub gauge: GaugeKind,
+    /// The readings, in the order of the survey's places; places not read are left out.
+    pub readings: Vec<PlacedReading>,
+}
+
+/// A reading at a place, as typed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PlacedReading {
+    /// The place's name.
+    pub place: String,
+    /// As typed.
+    pub text: String,
+}
+
+/// A text that can't be read, and where.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SetFault {
+    /// The place's name.
+    pub place: String,
+    /// What is wrong.
+    pub fault: Fault,
+}
+
+impl fmt::Display for SetFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}: {}", capital(&self.place), self.fault)
+    }
+}
+
+/// The readings of a set, each at its place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Taken {
+    /// What was read.
+    pub survey: Survey,
+    /// The survey's places.
+    pub places: Vec<Place>,
+    /// The reading at each; none where nothing was read.
+    pub readings: Vec<Option<Reading>>,
+    /// What can be said for the gauge.
+    pub doubt: Doubt,
+    /// The unit to show results in.
+    pub unit: Unit,
+}
+
+impl ReadingSet {
+    /// A set from the texts at a survey's places, in order; empty texts are left out.
+    #[must_use]
+    pub fn typed(of: Survey, piece: &str, unit: Unit, texts: &[String]) -> Self {
+        let readings =
+            of.places().into_iter().zip(texts).filter(|(_, text)| !text.trim().is_empty());
+        let readings = readings
+            .map(|(place, text)| PlacedReading { place: place.name, text: text.trim().to_owned() })
+            .collect();
+        Self { of, piece: piece.to_owned(), unit, gauge: of.gauge(), readings }
+    }
+
+    /// The texts at the survey's places, in order; empty where nothing was read.
+    #[must_use]
+    pub fn texts(&self) -> Vec<String> {
+        let at = |place: &Place| self.readings.iter().find(|reading| reading.place == place.name);
+        let text =
+            |place: &Place| at(place).map(|reading| reading.text.clone()).unwrap_or_default();
+        self.of.places().iter().map(text).collect()
+    }
+
+    /// Reads every text.
+    ///
+    /// # Errors
+    /// The first [`SetFault`].
+    pub fn read(&self) -> Result<Taken, SetFault> {
+        let places = self.of.places();
+        let mut readings = Vec::with_capacity(places.len());
+        for (place, text) in places.iter().zip(self.texts()) {
+            let read = |text: &str| Reading::read(text, self.unit, place.bounds);
+            let reading = (!text.is_empty()).then(|| read(&text)).transpose();
+            readings.push(reading.map_err(|fault| SetFault { place: place.name.clone(), fault })?);
+        }
+        // A bare 0 is where the gauge was set: it says nothing of the last digit.
+        let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
+        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().collect();
+        let doubt = Doubt::of(&read, &Gauge::usual(self.gauge));
+        Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
+    }
+
+    /// What was read and on which piece, for a heading.
+    #[must_use]
+    pub fn about(&self) -> String {
+        if self.piece.is_empty() {
+            self.of.name().to_owned()
+        } else {
+            format!("{} · {}", piece_words(&self.piece), self.of.name())
+        }
+    }
+
+    /// How many were read, in words.
+    #[must_use]
+    pub fn count_words(&self) -> String {
+        match self.readings.len() {
+            1 => "1 reading".to_owned(),
+            count => format!("{count} readings"),
+        }
+    }
+}
+
+impl Taken {
+    /// The lengths read, with the number of the place of each.
+    #[must_use]
+    pub fn lengths(&self) -> Vec<(usize, Length)> {
+        let read = self.readings.iter().enumerate();
+        read.filter_map(|(place, reading)| Some((place, reading.as_ref()?.amount().length()?)))
+            .collect()
+    }
+
+    /// The length at a place.
+    #[must_use]
+    pub fn length(&self, place: usize) -> Option<Length> {
+        self.readings.get(place)?.as_ref()?.amount().length()
+    }
+
+    /// Readings off by the factor between inch and millimetre, to be asked about: the place of each, and
+    /// the question. Only readings of one kind are compared.
+    #[must_use]
+    pub fn slips(&self) -> Vec<(usize, UnitSlip)> {
+        if matches!(self.survey, Survey::Straightedge | Survey::Lapping | Survey::PlasticGauge) {
+            return Vec::new();
+        }
+        let like = |place: usize| self.places[place].bounds == self.places[0].bounds;
+        let read: Vec<usize> = (0..self.readings.len())
+            .filter(|&place| self.readings[place].is_some() && like(place))
+            .collect();
+        let readings: Vec<Reading> =
+            read.iter().filter_map(|&place| self.readings[place].clone()).collect();
+        unit_slips(&readings).into_iter().map(|slip| (read[slip.reading], slip)).collect()
+    }
+
+    /// A reading's figure in the unit it may have been meant in; none where no unit fits.
+    #[must_use]
+    pub fn meant(&self, place: usize, slip: &UnitSlip) -> Option<String> {
+        let figure = self.readings.get(place)?.as_ref()?.number();
+        Some(format!("{figure} {}", slip.meant?.symbol()))
+    }
+
+    /// The name of a place.
+    pub(in super::super) fn name(&self, place: usize) -> &str {
+        &self.places[place].name
+    }
+}

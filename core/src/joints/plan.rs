@@ -1,0 +1,191 @@
+//! The tightening of one joint as planned: its order, its passes, and the full torque; and how far
+//! the book says it has come.
+
+use super::Refusal;
+use super::bounds::TORQUE;
+use super::sequence::{Order, OrderFault, Pass, own_passes};
+use crate::book::{Book, BuildId, Fact, Subject};
+use crate::quantity::{Amount, Number, Reading, Rounding, Unit};
+use std::fmt;
+use uom::si::ratio::ratio;
+
+/// A joint's plan.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// Which joint, in the builder's words.
+    pub joint: String,
+    /// The order of the passes.
+    pub order: Order,
+    /// The passes as typed, in percent.
+    pub shares: String,
+    /// The full torque.
+    pub torque: Reading,
+    passes: Vec<Pass>,
+}
+
+/// Why a plan was not taken.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum PlanFault {
+    /// It does not say which joint.
+    NoJoint,
+    /// The order, the count or the passes.
+    Order(OrderFault),
+    /// The torque.
+    Torque(Refusal),
+}
+
+impl Plan {
+    /// The plan of a joint: crosswise where `order` is empty, else the builder's own. The last pass
+    /// is followed by one more, once around at the full torque.
+    ///
+    /// # Errors
+    /// The first [`PlanFault`].
+    pub fn read(
+        joint: &str,
+        count: u16,
+        order: &str,
+        shares: &str,
+        torque: &str,
+        unit: Unit,
+    ) -> Result<Self, PlanFault> {
+        let joint = joint.trim();
+        if joint.is_empty() {
+            return Err(PlanFault::NoJoint);
+        }
+        let order = if order.trim().is_empty() {
+            Order::crosswise(count)
+        } else {
+            Order::read(order, count)
+        };
+        let order = order.map_err(PlanFault::Order)?;
+        let torque = Reading::read(torque, unit, &TORQUE)
+            .map_err(|fault| PlanFault::Torque(fault.into()))?;
+        let mut passes = own_passes(&order, &read_shares(shares)?).map_err(PlanFault::Order)?;
+        let around = Order::around(count).map_err(PlanFault::Order)?;
+        passes.extend(passes.last().map(|last| Pass { order: around, ..last.clone() }));
+        let shares = shares.trim().to_owned();
+        Ok(Self { joint: joint.to_owned(), order, shares, torque, passes })
+    }
+
+    /// The plan in force of a joint in a build.
+    #[must_use]
+    pub fn of(book: &Book, build: &BuildId, joint: &str) -> Option<Self> {
+        let subject = Subject::TighteningOrder(joint.to_owned());
+        match &book.current(build, &subject)?.fact {
+            Fact::TighteningOrder { joint, order, shares, torque, unit } => {
+                let count = u16::try_from(pieces(order).count()).ok()?;
+                Self::read(joint, count, order, shares, torque, *unit).ok()
+            }
+            _ => None,
+        }
+    }
+
+    /// What the book writes of it.
+    #[must_use]
+    pub fn fact(&self) -> Fact {
+        Fact::TighteningOrder {
+            joint: self.joint.clone(),
+            order: self.order.to_string(),
+            shares: self.shares.clone(),
+            torque: self.torque.number().to_owned(),
+            unit: self.torque.unit(),
+        }
+    }
+
+    /// Its passes, the last once around.
+    #[must_use]
+    pub fn passes(&self) -> &[Pass] {
+        &self.passes
+    }
+
+    /// What to set the wrench to in a pass, in the unit the torque was given in: to the tenth.
+    ///
+    /// The last passes take the torque as typed.
+    #[must_use]
+    pub fn wrench(&self, pass: &Pass) -> String {
+        let share = pass.share.get::<ratio>();
+        if share > 1.0 - 1e-9 {
+            return self.torque.number().to_owned();
+        }
+        let unit = self.torque.unit();
+        let set = Amount::nearest(self.torque.amount().value(unit) * share, unit);
+        set.map(|set| set.show(unit, 1, Rounding::Nearest)).unwrap_or_default()
+    }
+
+    /// What the book writes when a pass is done, counted from 1.
+    #[must_use]
+    pub fn tightened(&self, number: u16) -> Option<Fact> {
+        let pass = self.passes.get(usize::from(number).checked_sub(1)?)?;
+        Some(Fact::Tightened {
+            joint: self.joint.clone(),
+            pass: number,
+            of: u16::try_from(self.passes.len()).ok()?,
+            torque: self.wrench(pass),
+            unit: self.torque.unit(),
+        })
+    }
+}
+
+/// The passes of a joint that are done: those ticked off since its order was last written. A new order
+/// starts over, since the bolts were loosened for it.
+#[must_use]
+pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<u16> {
+    let planned = book
+        .current(build, &Subject::TighteningOrder(joint.to_owned()))
+        .map(|entry| (entry.order, &entry.id));
+    let mut done: Vec<u16> = book
+        .history(build, &Subject::Tightened(joint.to_owned()))
+        .filter(|line| !line.withdrawn && Some((line.entry.order, &line.entry.id)) > planned)
+        .filter_map(|line| match &line.entry.fact {
+            Fact::Tightened { pass, .. } => Some(*pass),
+            _ => None,
+        })
+        .collect();
+    done.sort_unstable();
+    done.dedup();
+    done
+}
+
+/// The joints of a build that have an order, each once, the first written first.
+#[must_use]
+pub fn joints(book: &Book, build: &BuildId) -> Vec<String> {
+    let mut joints: Vec<String> = Vec::new();
+    for line in book.lines(build) {
+        if let Fact::TighteningOrder { joint, .. } = &line.entry.fact
+            && !line.withdrawn
+            && !joints.contains(joint)
+        {
+            joints.push(joint.clone());
+        }
+    }
+    joints
+}
+
+fn pieces(text: &str) -> impl Iterator<Item = &str> {
+    text.split(|letter: char| letter.is_whitespace() || ",;-–→%".contains(letter))
+        .filter(|piece| !piece.is_empty())
+}
+
+/// Percents as typed: `33, 67, 100`.
+fn read_shares(text: &str) -> Result<Vec<f64>, PlanFault> {
+    pieces(text)
+        .map(|piece| {
+            let number = Number::read(piece).map_err(|_| PlanFault::Order(OrderFault::Passes))?;
+            #[expect(clippy::cast_precision_loss, reason = "twelve digits fit a float's 53 bits")]
+            let value = number.numerator() as f64 / number.denominator() as f64;
+            Ok(value)
+        })
+        .collect()
+}
+
+impl fmt::Display for PlanFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NoJoint => f.write_str("Say which joint it is: “Tension bolts”."),
+            Self::Order(fault) => fault.fmt(f),
+            Self::Torque(refusal) => refusal.fmt(f),
+        }
+    }
+}
+
+impl std::error::Error for PlanFault {}

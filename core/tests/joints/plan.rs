@@ -1,0 +1,204 @@
+//! A joint's tightening plan, as typed and as the book has it; and the hold on a shut oil passage.
+
+use pitleaf_core::book::{Book, Entry, EntryId, FORMAT, Fact};
+use pitleaf_core::joints::oil_feed::{Feed, Held};
+use pitleaf_core::joints::plan::{Plan, joints, passes_done};
+use pitleaf_core::limits::{BuildKind, Sheet};
+use pitleaf_core::quantity::Unit;
+
+fn id(text: &str) -> EntryId {
+    EntryId(text.into())
+}
+
+/// A book with facts written one after the other, called e1, e2, …
+fn book(facts: &[Fact]) -> Book {
+    let mut book = Book::default();
+    for (fact, order) in facts.iter().zip(1..) {
+        let name = if order == 1 { "kestrel".to_owned() } else { format!("e{order}") };
+        let entry = Entry {
+            format: FORMAT,
+            id: id(&name),
+            build: id("kestrel"),
+            order,
+            at: 1_800_000_000_000,
+            fact: fact.clone(),
+        };
+        assert!(book.take(entry), "{name} is new");
+    }
+    book
+}
+
+fn opened() -> Fact {
+    let name = "Kestrel".to_owned();
+    Fact::Opened { name, kind: BuildKind::ForcedInduction, rotors: 2, demo: true }
+}
+
+fn plan(joint: &str, order: &str) -> Plan {
+    Plan::read(joint, 4, order, "33, 67, 100", "38", Unit::NewtonMetre).expect("a plan")
+}
+
+fn done(number: u16) -> Fact {
+    plan("Tension bolts", "").tightened(number).expect("a pass")
+}
+
+#[test]
+fn a_plan_goes_crosswise_in_rising_passes_and_once_around() {
+    let plan = plan("Tension bolts", "");
+    let passes: Vec<(String, String)> =
+        plan.passes().iter().map(|pass| (plan.wrench(pass), pass.order.to_string())).collect();
+    let wanted = [
+        ("12.5", "1-3-2-4"),
+        ("25.5", "1-3-2-4"),
+        // As typed, not 38.0.
+        ("38", "1-3-2-4"),
+        ("38", "1-2-3-4"),
+    ];
+    assert_eq!(passes, wanted.map(|(torque, order)| (torque.into(), order.into())), "passes");
+}
+
+#[test]
+fn a_plan_of_the_builders_own_reads_back_from_the_book() {
+    let own = plan("Front cover", "2 4 1 3");
+    let book = book(&[opened(), own.fact()]);
+    assert_eq!(Plan::of(&book, &id("kestrel"), "Front cover"), Some(own), "the same plan");
+    assert_eq!(Plan::of(&book, &id("kestrel"), "Oil pan"), None, "another joint");
+}
+
+#[test]
+fn what_makes_no_plan_says_why() {
+    let sentence = |joint: &str, count, order: &str, shares: &str, torque: &str| {
+        Plan::read(joint, count, order, shares, torque, Unit::NewtonMetre)
+            .expect_err("refused")
+            .to_string()
+    };
+    let passes = "The passes must rise and end at 100 %. Write them as 33, 67, 100.";
+    assert_eq!(
+        sentence(" ", 4, "", "100", "38"),
+        "Say which joint it is: “Tension bolts”.",
+        "no joint"
+    );
+    assert_eq!(
+        sentence("x", 61, "", "100", "38"),
+        "61 bolts make no pattern here. Give 2 to 60.",
+        "too many bolts"
+    );
+    assert_eq!(
+        sentence("x", 4, "1 2 3", "100", "38"),
+        "Bolt 4 is missing. Every bolt comes once.",
+        "a bolt left out"
+    );
+    assert_eq!(sentence("x", 4, "", "100, 50", "38"), passes, "falling");
+    assert_eq!(sentence("x", 4, "", "half, 100", "38"), passes, "a word");
+    assert_eq!(sentence("x", 4, "", "", "38"), passes, "no pass");
+    assert_eq!(
+        sentence("x", 4, "", "100", "3800"),
+        "A tightening torque lies between 1 and 1000 N·m. Check the decimal point and the unit.",
+        "ten times too much"
+    );
+}
+
+#[test]
+fn passes_are_ticked_off_and_a_new_order_starts_over() {
+    let order = plan("Tension bolts", "").fact();
+    let mut facts = vec![opened(), order.clone(), done(2), done(1), done(2)];
+    let passes = |facts: &[Fact]| passes_done(&book(facts), &id("kestrel"), "Tension bolts");
+    assert_eq!(passes(&facts), [1, 2], "each once, in order");
+    facts.push(Fact::Withdrawn { entry: id("e4") });
+    assert_eq!(passes(&facts), [2], "the first was withdrawn");
+    facts.push(order);
+    assert_eq!(passes(&facts), [0; 0], "loosened: nothing counts");
+    facts.push(done(1));
+    assert_eq!(passes(&facts), [1], "and again from the first");
+    assert_eq!(plan("x", "").tightened(0), None, "passes are counted from 1");
+    assert_eq!(plan("x", "").tightened(5), None, "there are four");
+}
+
+#[test]
+fn the_joints_of_a_build_are_those_with_an_order_in_force() {
+    let cover = plan("Front cover", "").fact();
+    let book = book(&[
+        opened(),
+        cover.clone(),
+        plan("Tension bolts", "").fact(),
+        cover,
+        plan("Oil pan", "").fact(),
+        Fact::Withdrawn { entry: id("e5") },
+    ]);
+    assert_eq!(joints(&book, &id("kestrel")), ["Front cover", "Tension bolts"], "each once");
+}
+
+#[test]
+fn solid_dowels_hold_the_build_until_a_feed_is_recorded() {
+    let solid = |solid| Fact::DowelsSolid { solid };
+    let feed = Fact::OilFeed {
+        words: "filter block to front cover".to_owned(),
+        bore: "6".to_owned(),
+        unit: Unit::Millimetre,
+    };
+    let state = |facts: &[Fact]| Feed::of(&book(facts), &id("kestrel"));
+    assert_eq!(state(&[opened()]), Feed::NotKnown, "nothing written");
+    assert_eq!(state(&[opened(), solid(false)]), Feed::Passage, "hollow");
+    assert_eq!(state(&[opened(), solid(true)]), Feed::Shut, "solid");
+    assert_eq!(state(&[opened(), feed.clone(), solid(true)]), Feed::Outside, "fed, then solid");
+    let fed = [opened(), solid(true), feed];
+    assert_eq!(state(&fed), Feed::Outside, "solid, then fed");
+    let mut withdrawn = fed.to_vec();
+    withdrawn.push(Fact::Withdrawn { entry: id("e3") });
+    assert_eq!(state(&withdrawn), Feed::Shut, "the feed was withdrawn");
+    assert_eq!(state(&[opened(), solid(true), solid(false)]), Feed::Passage, "hollow after all");
+    assert_eq!(Feed::Shut.sign_off(), Err(Held), "held");
+    for free in [Feed::NotKnown, Feed::Passage, Feed::Outside] {
+        assert_eq!(free.sign_off(), Ok(()), "{free}");
+    }
+}
+
+#[test]
+fn the_feed_in_words() {
+    for (feed, words) in [
+        (Feed::NotKnown, "Nothing is written of the upper dowels yet."),
+        (Feed::Passage, "Hollow upper dowels: the passage to the front bearing is open."),
+        (
+            Feed::Outside,
+            "Solid upper dowels, and an outside feed to the front bearing is recorded.",
+        ),
+        (
+            Feed::Shut,
+            "Not to be signed off: the upper dowels are solid and shut the oil passage to the front bearing. Record the outside feed, or say that the dowels are hollow.",
+        ),
+    ] {
+        assert_eq!(feed.to_string(), words, "{feed:?}");
+    }
+}
+
+#[test]
+fn the_book_tells_them_in_words() {
+    let facts = [
+        opened(),
+        plan("Tension bolts", "").fact(),
+        done(1),
+        Fact::DowelsSolid { solid: true },
+        Fact::DowelsSolid { solid: false },
+        Fact::OilFeed {
+            words: "block to cover".to_owned(),
+            bore: "6".to_owned(),
+            unit: Unit::Millimetre,
+        },
+        Fact::OilFeed { words: "block to cover".to_owned(), bore: String::new(), unit: Unit::Inch },
+    ];
+    let sheet = Sheet::starter();
+    let words: Vec<(String, String)> = book(&facts)
+        .entries()
+        .skip(1)
+        .map(|entry| entry.words(&sheet))
+        .map(|words| (words.about, words.says))
+        .collect();
+    let wanted = [
+        ("Tension bolts · order", "1-3-2-4 to 38 N·m"),
+        ("Tension bolts · tightened", "pass 1 of 4 at 12.5 N·m"),
+        ("Upper dowels", "solid"),
+        ("Upper dowels", "hollow"),
+        ("Outside oil feed", "block to cover, bore 6 mm"),
+        ("Outside oil feed", "block to cover"),
+    ];
+    assert_eq!(words, wanted.map(|(about, says)| (about.into(), says.into())), "lines");
+}
