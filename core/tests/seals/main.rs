@@ -9,13 +9,19 @@ mod grinding;
 #[cfg(test)]
 mod growth;
 #[cfg(test)]
+mod hot_gap_sheet;
+#[cfg(test)]
 mod leaves;
+#[cfg(test)]
+mod loose;
 #[cfg(test)]
 mod next_leaf;
 #[cfg(test)]
 mod place;
 #[cfg(test)]
 mod set;
+#[cfg(test)]
+mod spoken;
 #[cfg(test)]
 mod state;
 

@@ -253,3 +253,23 @@ fn every_step_that_can_hurt_says_how() {
     }
     assert_eq!(Step::ALL.len(), 5);
 }
+
+#[test]
+fn a_gap_typed_later_than_any_leaf_is_shown_in_place_of_the_bracket() {
+    let mut pen = Pen::new();
+    let gap = |pen: &Pen| slot_report(&pen.book, &build(), slot(), &row()).gap(Unit::Millimetre);
+    assert_eq!(gap(&pen), "", "nothing known");
+    pen.tried(Outcome::Goes, &[50], None);
+    pen.tried(Outcome::DoesNotGo, &[80], None);
+    assert_eq!(gap(&pen), "0.047…0.083 mm", "the bracket");
+    pen.write(Fact::Figure(Figure {
+        row: row().id,
+        place: slot().to_string(),
+        text: "2½".to_owned(),
+        unit: Unit::Thou,
+        gauge: GaugeKind::FeelerLeaf,
+    }));
+    assert_eq!(gap(&pen), "2½ thou", "as typed");
+    pen.tried(Outcome::Goes, &[60], None);
+    assert_eq!(gap(&pen), "0.057…0.083 mm", "a later leaf counts again");
+}

@@ -295,6 +295,7 @@ impl TrialKeys {
                     self.leaf.set(self.proposed_now());
                     self.open.set(false);
                     self.stacking.set(false);
+                    self.alone.set(false);
                 });
             }
         }
