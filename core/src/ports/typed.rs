@@ -202,8 +202,9 @@ impl TypedOutline {
             .map_err(|fault| vec![format!("width: {fault}")])?;
         let width = Length::new::<millimeter>(width.amount().value(Unit::Millimetre));
         let [one, other] = corners[..] else {
+            let rows = if corners.len() == 1 { "row" } else { "rows" };
             return Err(vec![format!(
-                "a port in the bore has two edges, given as two rows: {} rows found",
+                "a port in the bore has two edges, each a row of its own: {} {rows} found",
                 corners.len()
             )]);
         };

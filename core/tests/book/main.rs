@@ -6,6 +6,7 @@ mod fold;
 mod fuzz;
 mod join;
 mod order;
+mod plates;
 mod record;
 mod saved;
 mod shop;
