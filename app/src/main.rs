@@ -16,7 +16,7 @@ mod widget;
 use dom::{El, el, follow};
 use leptos::prelude::*;
 use settings::Light;
-use state::{App, Keeping};
+use state::App;
 
 fn main() {
     leptos::mount::mount_to_body(|| {

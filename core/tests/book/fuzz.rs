@@ -22,7 +22,7 @@ fn config() -> ProptestConfig {
 }
 
 fn valid() -> String {
-    file::write(&folded(&sample())).unwrap()
+    file::write(&folded(&sample())).expect("a sample that can be written")
 }
 
 /// A change to a text's bytes.
@@ -178,7 +178,7 @@ fn put(value: &mut Value, left: &mut usize, new: &Value) {
 }
 
 fn revalued() -> impl Strategy<Value = String> {
-    let sound: Value = serde_json::from_str(&valid()).unwrap();
+    let sound: Value = serde_json::from_str(&valid()).expect("a sample that can be written");
     prop::collection::vec((any::<Index>(), values()), 1..3).prop_map(move |changes| {
         let mut value = sound.clone();
         for (at, new) in changes {
@@ -249,7 +249,7 @@ proptest! {
                     std::hint::black_box(entry.words(&sheet));
                 }
                 prop_assert!(csv::write(&book, &sheet).ends_with("\r\n"));
-                let again = file::read(&file::write(&book).unwrap());
+                let again = file::read(&file::write(&book).expect("a sample that can be written"));
                 let all: Vec<_> = book.entries().cloned().collect();
                 prop_assert_eq!(again, Ok(all));
             }

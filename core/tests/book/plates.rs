@@ -10,12 +10,8 @@ use pitleaf_core::ports::{
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::TypedEngine;
 
-const PORT: PortName = PortName {
-    housing: SideHousing::Front,
-    flow: Flow::Intake,
-    number: 1,
-    stage: Stage::Cut,
-};
+const PORT: PortName =
+    PortName { housing: SideHousing::Front, flow: Flow::Intake, number: 1, stage: Stage::Cut };
 
 fn outline(rows: &str, figures: &str) -> Fact {
     Fact::Outline(TypedOutline {

@@ -19,7 +19,10 @@ fn of(entries: &[&str]) -> String {
 }
 
 fn texts(entries: &[Entry]) -> Vec<String> {
-    entries.iter().map(|entry| serde_json::to_string(entry).unwrap()).collect()
+    entries
+        .iter()
+        .map(|entry| serde_json::to_string(entry).expect("a sample that can be written"))
+        .collect()
 }
 
 #[track_caller]
@@ -40,18 +43,23 @@ const SECOND_UNREADABLE: &str = "Nothing taken in: entry 2 of the file is sound,
 #[test]
 fn a_file_holds_one_entry_a_line_in_order() {
     let book = folded(&[entry("a", 2, figure("0,0025")), opened()]);
-    assert_eq!(file::write(&book).unwrap(), TINY, "a person can read and compare it");
-    let empty = file::write(&Book::default()).unwrap();
+    assert_eq!(
+        file::write(&book).expect("a sample that can be written"),
+        TINY,
+        "a person can read and compare it"
+    );
+    let empty = file::write(&Book::default()).expect("a sample that can be written");
     assert_eq!(empty, "{\"file\":\"pitleaf book\",\"format\":1,\"entries\":[\n]}\n", "no entry");
     assert_eq!(file::read(&empty), Ok(vec![]), "and back");
 }
 
 #[test]
 fn every_kind_of_entry_reads_back() {
-    let text = file::write(&folded(&sample())).unwrap();
+    let text = file::write(&folded(&sample())).expect("a sample that can be written");
     assert_eq!(file::read(&text), Ok(sample()), "entry for entry");
     assert_eq!(
-        file::write(&folded(&file::read(&text).unwrap())).unwrap(),
+        file::write(&folded(&file::read(&text).expect("a sample that can be written")))
+            .expect("a sample that can be written"),
         text,
         "letter for letter"
     );
@@ -59,10 +67,11 @@ fn every_kind_of_entry_reads_back() {
 
 #[test]
 fn a_file_laid_out_anew_is_the_same_file() {
-    let value: serde_json::Value = serde_json::from_str(TINY).unwrap();
-    let pretty = serde_json::to_string_pretty(&value).unwrap();
+    let value: serde_json::Value =
+        serde_json::from_str(TINY).expect("a sample that can be written");
+    let pretty = serde_json::to_string_pretty(&value).expect("a sample that can be written");
     assert_eq!(file::read(&pretty), file::read(TINY), "by an editor, its keys in other order");
-    assert_eq!(file::read(TINY).unwrap().len(), 2, "two entries");
+    assert_eq!(file::read(TINY).expect("a sample that can be written").len(), 2, "two entries");
 }
 
 #[test]
@@ -76,7 +85,8 @@ fn markup_and_script_go_through_as_the_text_they_are() {
         "{{constructor.constructor('alert(1)')()}}",
     ] {
         let book = folded(&[opened(), entry("a", 2, figure(words))]);
-        let read = file::read(&file::write(&book).unwrap()).unwrap();
+        let read = file::read(&file::write(&book).expect("a sample that can be written"))
+            .expect("a sample that can be written");
         assert_eq!(read[1].fact, figure(words), "not a letter is lost or added");
     }
 }
