@@ -122,7 +122,7 @@ fn rotor(engine: &Engine, sealed_by: SealedBy) -> El {
     let radius = picture::drawn_length(seals.corner_radius);
     let middle = engine.first_flank_mark();
     svg("g")
-        .class("rotor")
+        .attr("class", "rotor")
         .with(cover)
         .with(line("rotor-edge", edge))
         .with(line("side-seal", seal))
