@@ -28,10 +28,10 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
              these figures.",
         ),
         text("h2", "", "Keep clear"),
-        field("Margin to the coolant land", "1 mm", margin),
+        el("div").class("form").with(field("Margin to the coolant land", "1 mm", margin)),
         el("div").live(move || keep_clear(app, housing, &margin.get())),
         text("h2", "", "Before and after"),
-        field("Time-area at, turns a minute", "8000", speed),
+        el("div").class("form").with(field("Time-area at, turns a minute", "8000", speed)),
         el("div").live(move || tables(app, housing, &speed.get())),
     ]);
     frame(|| "Figures and keep-clear".to_owned(), move || under(app, housing), true, page)
@@ -89,7 +89,7 @@ fn card(finding: &Finding) -> El {
     let word = if finding.weight == Weight::Destroys { "Destroys the engine" } else { "" };
     let words = el("div")
         .with(text("b", "stop", word))
-        .with(text("p", "finding", &finding.title))
+        .with(text("p", "port-finding", &finding.title))
         .with(text("p", "verdict-words", &finding.words));
     el("section").class(class).attr("role", "status").with(mark).with(words)
 }
@@ -123,7 +123,7 @@ fn tables(app: App, housing: SideHousing, speed: &str) -> Vec<El> {
 }
 
 fn grid(rows: &[Row]) -> El {
-    el("dl").class("figures").with_all(rows.iter().flat_map(|row| {
+    el("dl").class("port-figures").with_all(rows.iter().flat_map(|row| {
         let name = text("dt", "", row.name);
         let cell = |what: &str, figure: &str| {
             (!figure.is_empty())

@@ -125,7 +125,8 @@ fn open_now(plate: &Rc<Plate>, at: usize, port: &PlatePort, tenths: RwSignal<i32
             .collect();
         areas.set((open[0].metric.clone(), format!("{}{}", open[0].inch, others.concat())));
     });
-    let stage = if port.name.stage == Stage::Stock { "swatch stock" } else { "swatch cut" };
+    let stage =
+        if port.name.stage == Stage::Stock { "port-swatch stock" } else { "port-swatch cut" };
     el("div").class("open-now").with_all([
         el("span").class(stage),
         text("span", "", &port.name.to_string()),

@@ -113,9 +113,19 @@ pub fn screen(name: PortName) -> Vec<El> {
             })
         }),
         button("button action", "Draw the line", on_press),
-        field("Margin to every track", "1 mm", typed.margin),
-        field(&format!("Opens no earlier than, ° after {first} (− before)"), "-30", typed.opens),
-        field(&format!("Closes no later than, ° after {second} (− before)"), "50", typed.closes),
+        el("div").class("form").with_all([
+            field("Margin to every track", "1 mm", typed.margin),
+            field(
+                &format!("Opens no earlier than, ° after {first} (− before)"),
+                "-30",
+                typed.opens,
+            ),
+            field(
+                &format!("Closes no later than, ° after {second} (− before)"),
+                "50",
+                typed.closes,
+            ),
+        ]),
         button("button", "Take the line as the cut outline", take)
             .disabled(move || result.with(|result| !matches!(result, Ok(Some(_))))),
         care(

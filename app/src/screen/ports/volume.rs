@@ -28,7 +28,7 @@ pub fn screen() -> Vec<El> {
         [text("dt", "", name), el("dd").with(text("b", "number", figure))]
     };
     let lean = engine.geometry().bore().greatest_lean();
-    let table = el("dl").class("figures").with_all(
+    let table = el("dl").class("port-figures").with_all(
         [
             row("Displacement of a chamber", &both(chambers.displacement())),
             row("Least volume, no recess", &both(chambers.least_volume())),
@@ -101,12 +101,12 @@ pub fn screen() -> Vec<El> {
             .with(text("span", "", "Chamber 1: "))
             .with(el("b").class("number").text_live(at)),
         chart::turning(tenths, at),
-        el("dl").class("figures").live(now),
+        el("dl").class("port-figures").live(now),
         text("h2", "", "Ratio from a measured recess"),
-        field("Recess, cm³", "cm³, or with its unit", recess),
+        el("div").class("form").with(field("Recess, cm³", "cm³, or with its unit", recess)),
         answer(Box::new(with_recess)),
         text("h2", "", "Recess for a wanted ratio"),
-        field("Ratio, to 1", "9", wanted),
+        el("div").class("form").with(field("Ratio, to 1", "9", wanted)),
         answer(Box::new(for_ratio)),
     ]);
     frame(
