@@ -5,10 +5,10 @@ use super::{Plate, picture, touch};
 use crate::dom::{El, el};
 use crate::state::App;
 use leptos::prelude::*;
-use pitleaf_core::ports::picture::Frame;
+use pitleaf_core::ports::picture::{Frame, drawn, path};
 use pitleaf_core::ports::{Corner, Outline, Port, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};
-use uom::si::f64::Length;
+use uom::si::f64::{Angle, Length};
 use uom::si::length::millimeter;
 
 /// A corner under the finger: its number and where it is now.
@@ -38,68 +38,113 @@ pub(super) fn outline_picture(app: App, editing: Editing) -> El {
             if port.name.at(editing.port.stage) == editing.port { "other" } else { "beside" };
         picture::path(&format!("edge {stage}"), &picture::port_path(view, port))
     });
-    let corners = move || {
-        let mut corners = editing.corners();
-        if let Some(drag) = editing.drag.get()
-            && let Some(corner) = corners.get_mut(drag.number)
-        {
-            corner.point = drag.place;
-        }
-        corners
-    };
-    let drawn = picture::sheet("The outline. Drag a corner.", whole)
+    // Read once for every change of the rows, not for every move of the finger.
+    let typed = RwSignal::new(Vec::new());
+    crate::dom::follow(move || typed.set(editing.corners()));
+    let made = RwSignal::new(Made { line: String::new(), outline: None });
+    crate::dom::follow(move || {
+        let drag = editing.drag.get();
+        made.set(typed.with(|corners| make(corners, drag, editing)));
+    });
+    let radius = move || (shows.get().width / 60).to_string();
+    let sheet = picture::sheet("The outline. Drag a corner.", whole)
         .attr_live("viewBox", move || Some(shows.get().view_box()))
         .with_all(picture::ground(&editing.engine))
         .with_all(picture::tracks(&editing.engine))
         .with_all(edges)
-        .live(move || outline(editing, &corners(), shows.get_untracked()));
+        .with(
+            picture::path("edited", "")
+                .attr_live("d", move || made.with(|made| Some(made.line.clone())))
+                .attr_live("class", move || {
+                    let wrong = made.with(|made| made.outline.is_none());
+                    Some(if wrong { "edited wrong" } else { "edited" }.to_owned())
+                }),
+        )
+        .live(move || {
+            let radius = shows.get().width / 60;
+            typed.with(|corners| {
+                corners.iter().map(|at| picture::circle("handle", at.point, radius)).collect()
+            })
+        })
+        .with(
+            picture::circle("handle chosen", Point::default(), 0)
+                .attr_live("r", move || Some(radius()))
+                .attr_live("transform", move || Some(chosen_at(editing, typed))),
+        );
     let picture =
-        touch::touched(drawn, move || shows.get_untracked(), move |touch| act(editing, touch));
+        touch::touched(sheet, move || shows.get_untracked(), move |touch| act(editing, touch));
     el("div").with(picture::framed(picture)).with(el("p").class("turn-at number").text_live(
-        move || {
-            editing.drag.get().map_or_else(
-                || match editing.chosen.get() {
-                    Some(number) => format!("Corner in row {} chosen", number + 1),
-                    None => "Touch a corner to drag it.".to_owned(),
-                },
-                |drag| format!("{}  {}", shown::place(drag.place), open_now(editing, &corners())),
-            )
+        move || match (editing.drag.get(), editing.chosen.get()) {
+            (Some(drag), _) => {
+                format!(
+                    "{}  {}",
+                    shown::place(drag.place),
+                    made.with(|made| open_now(editing, made))
+                )
+            }
+            (None, Some(number)) => format!("Corner {} chosen", number + 1),
+            (None, None) => "Touch a corner to drag it.".to_owned(),
         },
     ))
 }
 
-/// The outline and its corners; dashed where it makes no port.
-fn outline(editing: Editing, corners: &[Corner], shows: Frame) -> Vec<El> {
-    let view = editing.face.view;
-    let (class, points) = match outline_of(corners, view) {
-        Ok(outline) => {
-            ("edited", outline.points().iter().map(|p| view.turn_over(*p)).collect::<Vec<_>>())
-        }
-        Err(_) => ("edited wrong", corners.iter().map(|corner| corner.point).collect()),
-    };
-    let radius = shows.width / 60;
-    let chosen = editing.chosen.get();
-    let handles = corners.iter().enumerate().map(|(number, corner)| {
-        let class = if chosen == Some(number) { "handle chosen" } else { "handle" };
-        picture::circle(class, corner.point, radius)
-    });
-    [picture::line(class, points)].into_iter().chain(handles).collect()
+/// What the corners make.
+struct Made {
+    /// As a path.
+    line: String,
+    /// The outline; none if they make none.
+    outline: Option<Outline>,
 }
 
-/// What is open at the greatest, while the finger moves.
-fn open_now(editing: Editing, corners: &[Corner]) -> String {
+/// The outline with the corner under the finger where the finger is.
+fn make(corners: &[Corner], drag: Option<Drag>, editing: Editing) -> Made {
     let view = editing.face.view;
-    let made = outline_of(corners, view).and_then(|outline: Outline| {
-        Port::new(&editing.engine, &outline, editing.face.sealed_by)
-            .map_err(|fault| vec![fault.to_string()])
-    });
-    match made {
+    let mut corners = corners.to_vec();
+    if let Some(drag) = drag
+        && let Some(corner) = corners.get_mut(drag.number)
+    {
+        corner.point = drag.place;
+    }
+    match outline_of(&corners, view) {
+        Ok(outline) => {
+            let points = outline.points().iter().map(|point| view.turn_over(*point));
+            Made { line: path(points, true), outline: Some(outline) }
+        }
+        Err(_) => {
+            let points = corners.iter().map(|corner| corner.point);
+            Made { line: path(points, true), outline: None }
+        }
+    }
+}
+
+/// The chosen corner's handle, moved to where it is; out of sight if there is none.
+fn chosen_at(editing: Editing, typed: RwSignal<Vec<Corner>>) -> String {
+    let place = match (editing.drag.get(), editing.chosen.get()) {
+        (Some(drag), _) => Some(drag.place),
+        (None, Some(number)) => typed.with(|corners| corners.get(number).map(|at| at.point)),
+        (None, None) => None,
+    };
+    place.map_or_else(
+        || "scale(0)".to_owned(),
+        |place| {
+            let (x, y) = drawn(place);
+            format!("translate({x} {y})")
+        },
+    )
+}
+
+/// What the outline comes to while the finger moves.
+fn open_now(editing: Editing, made: &Made) -> String {
+    let Some(outline) = &made.outline else {
+        return "makes no outline here: edges cross, or a corner has no room".to_owned();
+    };
+    match Port::new(&editing.engine, outline, editing.face.sealed_by) {
         Ok(port) => {
-            let theta = view.theta(uom::si::f64::Angle::default());
-            let open = port.open_areas(theta).areas()[Chamber::First as usize];
+            let top = editing.face.view.theta(Angle::default());
+            let open = port.open_areas(top).areas()[Chamber::First as usize];
             format!("area {}, at top {}", shown::area(port.area()).metric, shown::area(open).metric)
         }
-        Err(faults) => faults.concat(),
+        Err(fault) => fault.to_string(),
     }
 }
 

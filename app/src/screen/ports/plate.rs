@@ -23,7 +23,7 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
     let app = app();
     let tenths = RwSignal::new(START);
     let faces =
-        el("div").class("faces").attrs(&[("role", "group"), ("aria-label", "Side housing")]);
+        el("div").class("faces plates").attrs(&[("role", "group"), ("aria-label", "Side housing")]);
     let faces = faces.with_all(SideHousing::ALL.map(|other| {
         let key = link("unit", &Route::Ports(PortsPlace::Plate(other)).hash()).text(other.name());
         if other == housing { key.attr("aria-current", "true") } else { key }

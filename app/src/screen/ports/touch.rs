@@ -26,7 +26,9 @@ pub(super) fn touched(
 ) -> El {
     let element = picture.element().clone();
     let act = Rc::new(act);
-    let down = Rc::new(Cell::new(false));
+    // Where the picture is on the screen while a finger is down: asking again at every move would
+    // have the page laid out anew each time.
+    let down = Rc::new(Cell::new(None::<Bounds>));
     let handle = {
         let (frame, act, down) = (Rc::new(frame), act.clone(), down.clone());
         move |starts: bool| {
@@ -37,10 +39,10 @@ pub(super) fn touched(
                 if starts {
                     // Without it the finger may leave the picture; that is no fault.
                     let _ = element.set_pointer_capture(event.pointer_id());
-                    down.set(true);
+                    down.set(Some(bounds(&element)));
                 }
-                if down.get() {
-                    let place = place(&element, frame(), event);
+                if let Some(bounds) = down.get() {
+                    let place = place(bounds, frame(), event);
                     act(if starts { Touch::Down(place) } else { Touch::Move(place) });
                 }
             }
@@ -48,7 +50,7 @@ pub(super) fn touched(
     };
     let (start, go_on) = (handle(true), handle(false));
     let end = move |_: Event| {
-        if down.take() {
+        if down.take().is_some() {
             act(Touch::Up);
         }
     };
@@ -59,11 +61,15 @@ pub(super) fn touched(
         .on("pointercancel", end)
 }
 
-fn place(element: &Element, frame: Frame, event: &PointerEvent) -> Point {
+/// Left, top, width and height on the screen.
+type Bounds = [f64; 4];
+
+fn bounds(element: &Element) -> Bounds {
     let bounds = element.get_bounding_client_rect();
+    [bounds.left(), bounds.top(), bounds.width(), bounds.height()]
+}
+
+fn place([left, top, width, height]: Bounds, frame: Frame, event: &PointerEvent) -> Point {
     let share = |at: i32, start: f64, size: f64| (f64::from(at) - start) / size.max(1.0);
-    frame.place(
-        share(event.client_x(), bounds.left(), bounds.width()),
-        share(event.client_y(), bounds.top(), bounds.height()),
-    )
+    frame.place(share(event.client_x(), left, width), share(event.client_y(), top, height))
 }
