@@ -10,6 +10,7 @@ mod engine;
 mod journal;
 mod locate;
 mod pages;
+mod printed;
 mod process;
 mod server;
 
@@ -19,5 +20,6 @@ pub use locate::{
     Named, alert, button, combobox, group, heading, image, link, list, searchbox, status, table,
     textbox,
 };
+pub use printed::Printed;
 pub use process::Tree;
 pub use server::{Server, dist};

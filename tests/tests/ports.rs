@@ -1,0 +1,141 @@
+//! Ports: the rotor turned by a finger, outlines put in and refused, and a template on paper.
+
+use pitleaf_tests::{Browser, Printed, Server, alert, button, textbox};
+use serde_json::json;
+
+const ROWS: &str = "One corner a row; a third number rounds it";
+
+/// The printed millimetre.
+const TRUE: f64 = 0.1;
+
+fn at_demo(server: &Server, place: &str) -> Browser {
+    let phone = Browser::open(server.url());
+    phone.open_demo();
+    phone.go(place);
+    phone
+}
+
+#[test]
+fn a_finger_turns_the_rotor_and_the_open_area_follows() {
+    let server = Server::start();
+    let phone = at_demo(&server, "#/ports/front");
+    phone.until_says("120.00° after top");
+    phone.until_says("opens 31.58° after top, closes 70.96° after intake bottom");
+    phone.until_says("Destroys the engine");
+    let open = |phone: &Browser| {
+        let script = "return document.querySelectorAll('.open-now b')[1].textContent";
+        phone.run(script, &[]).as_str().unwrap_or_default().to_owned()
+    };
+    let before = open(&phone);
+    // A quarter turn of the finger against the clock, from the right of the shaft to above it.
+    for (kind, across, down) in [
+        ("mousePressed", 0.9, 0.5),
+        ("mouseMoved", 0.8, 0.3),
+        ("mouseMoved", 0.5, 0.1),
+        ("mouseReleased", 0.5, 0.1),
+    ] {
+        let place = phone.run(
+            "const b = document.querySelector('.plate-picture').getBoundingClientRect();
+             return [b.left + b.width * arguments[0], b.top + b.height * arguments[1]];",
+            &[json!(across), json!(down)],
+        );
+        phone.devtools(
+            "Input.dispatchMouseEvent",
+            json!({ "type": kind, "x": place[0], "y": place[1], "button": "left", "clickCount": 1 }),
+        );
+    }
+    // Three times a quarter turn: 120° + 270° is 120° after the intake's bottom. A finger is placed to
+    // the pixel, which is about a degree of the shaft.
+    phone.until_says("° after intake bottom\n");
+    let turned = angle(&phone);
+    assert!((turned - 120.0).abs() <= 1.5, "three times the finger's turn: {turned}°");
+    assert_ne!(open(&phone), before, "the open area");
+    phone.tap(&button("+1°"));
+    phone.until("a step of a degree", |phone| (angle(phone) - turned - 1.0).abs() < 1e-6);
+}
+
+/// Where the first chamber is said to be, in degrees from its dead centre.
+fn angle(phone: &Browser) -> f64 {
+    let said = phone.run("return document.querySelector('.turn-at b').textContent", &[]);
+    let number = said.as_str().and_then(|said| said.split('°').next()?.parse().ok());
+    number.expect("an angle")
+}
+
+#[test]
+fn an_outline_that_cannot_be_gets_its_sentence_and_is_not_written() {
+    let server = Server::start();
+    let phone = at_demo(&server, "#/ports/front/outline/intake-1-cut");
+    for (rows, sentence) in [
+        (
+            "50 -45\n70 -65\n70 -45\n50 -65",
+            "the edge after row 1 and the edge after row 3 cross or touch: put the points in order \
+             round the port",
+        ),
+        ("50 -45\n70 -65", "2 points make no outline: give three or more"),
+        ("50 -45\nabc 2\n70 -65", "row 2: “abc” is no number. Use digits with one point or comma."),
+        (
+            "250 -45\n270 -45\n270 -65",
+            "the outline lies wholly outside the bore, so this port would never open: check the signs \
+             and the unit of its points",
+        ),
+    ] {
+        phone.fill(&textbox(ROWS), rows);
+        let said = phone.until_in(&alert(""), sentence);
+        assert_eq!(said, sentence, "for {rows:?}");
+        assert_eq!(phone.property(&textbox(ROWS), "value"), rows, "the text stays");
+        let disabled = phone.property(&button("Put it in the book"), "disabled");
+        assert_eq!(disabled, true, "nothing to write for {rows:?}");
+    }
+}
+
+/// A square of 20 mm, with a hole beside it, comes out of the printer as it was drawn.
+#[test]
+fn a_template_is_true_on_paper() {
+    let server = Server::start();
+    let phone = at_demo(&server, "#/ports/front/outline/intake-1-cut");
+    phone.fill(&textbox(ROWS), "50 -45\n70 -45\n70 -65\n50 -65");
+    phone.tap(&button("Put it in the book"));
+    phone.until_notice("Written Primary intake, cut");
+    phone.go("#/ports/front/template");
+    phone.until_says("Print at 100 %");
+    measure(&phone.print(), (210.0, 297.0));
+    phone.tap(&button("Letter"));
+    phone.until("the pages are Letter", |phone| {
+        phone.run("return document.querySelectorAll('.sheet.letter').length > 0", &[])
+            == json!(true)
+    });
+    measure(&phone.print(), (215.9, 279.4));
+}
+
+#[track_caller]
+fn measure(sheets: &[Printed], paper: (f64, f64)) {
+    assert_eq!(sheets.len(), 2, "the bore is wider than the paper");
+    for sheet in sheets {
+        // Chromium gives a page's size in whole pixels of 1/96 in.
+        close(sheet.size.0, paper.0, 0.27, "the paper's width");
+        close(sheet.size.1, paper.1, 0.27, "the paper's height");
+        let bars: Vec<f64> = [50.0, 50.8]
+            .iter()
+            .flat_map(|bar| sheet.boxes(*bar, 4.0).map(|[left, _, right, _]| right - left))
+            .filter(|width| [50.0, 50.8].iter().any(|bar| (width - bar).abs() <= TRUE))
+            .collect();
+        assert!(bars.len() == 2, "50 mm and 2 in on every sheet: {bars:?}");
+    }
+    let (square, hole) = sheets
+        .iter()
+        .find_map(|sheet| Some((sheet.boxes(20.0, 20.0).next()?, sheet.boxes(10.0, 10.0).next()?)))
+        .expect("the square, and the hole of 10 mm");
+    let middle =
+        |[left, top, right, bottom]: [f64; 4]| (0.5 * (left + right), 0.5 * (top + bottom));
+    close(square[2] - square[0], 20.0, TRUE, "the square's width");
+    close(square[3] - square[1], 20.0, TRUE, "the square's height");
+    close(hole[2] - hole[0], 10.0, TRUE, "the hole's diameter");
+    // The square's middle is at 60, −55, the hole at 98, −64.
+    close(middle(hole).0 - middle(square).0, 38.0, TRUE, "from the square to the hole, across");
+    close(middle(hole).1 - middle(square).1, 9.0, TRUE, "from the square to the hole, down");
+}
+
+#[track_caller]
+fn close(got: f64, wanted: f64, within: f64, what: &str) {
+    assert!((got - wanted).abs() <= within, "{what}: got {got}, wanted {wanted} ± {within} mm");
+}
