@@ -37,7 +37,7 @@ fn with_a_full_book(phone: Phone, server: &Server) -> (Browser, String) {
     browser.go("#/open");
     browser.tap(&button("Open the demo engine (invented figures)"));
     browser.until_notice("Written");
-    browser.go("#/slot/1F-BC");
+    browser.go("#/mark/1F-BC");
     browser.fill(&textbox("As scribed on the part"), LONG);
     browser.tap(&button("Write down"));
     browser.until_notice("Written");
