@@ -50,7 +50,7 @@ fn two_tabs_that_write_at_once_both_keep_all() {
         // Pressed by the page itself, so that the driver doesn't put them in a row.
         phone.run(
             "const press = () => {
-                 Array.from(document.querySelectorAll('button')).find((one) => /itted/.test(one.textContent)).click();
+                 Array.from(document.querySelectorAll('button')).find((one) => /fresh seal/.test(one.textContent)).click();
              };
              window.pressed = 0;
              const again = setInterval(() => { press(); if (++window.pressed === 20) clearInterval(again); }, 20);",
