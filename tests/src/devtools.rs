@@ -56,4 +56,19 @@ impl Browser {
             json!({ "behavior": "allow", "downloadPath": folder }),
         );
     }
+
+    /// Runs a script before every page from now on, ahead of the page's own.
+    pub fn before_every_page(&self, script: &str) {
+        self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script }));
+    }
+
+    /// Leaves this origin so many bytes of storage, or as many as the disk has.
+    pub fn quota(&self, bytes: Option<u64>) {
+        let origin = self.run("return location.origin", &[]);
+        let mut parameters = json!({ "origin": origin });
+        if let Some(bytes) = bytes {
+            parameters["quotaSize"] = json!(bytes);
+        }
+        self.devtools("Storage.overrideQuotaForOrigin", parameters);
+    }
 }

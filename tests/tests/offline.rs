@@ -30,7 +30,7 @@ fn with_the_server_dead_a_check_a_conversion_and_a_mark_go_on() {
     phone.fill(&textbox("Figure"), "0.0025 in");
     phone.until_says("0.0635");
 
-    phone.go("#/slot/2R-CA");
+    phone.go("#/mark/2R-CA");
     phone.fill(&textbox("As scribed on the part"), "two dots and a short line");
     phone.tap(&button("Write down"));
     phone.until_notice("Written mark of 2R-CA: two dots and a short line");

@@ -118,9 +118,9 @@ fn three_long_seals_come_to_fit_on_one_face() {
         assert!(tries > 1, "{slot} was over-long: it can't fit at once");
     }
     phone.go("#/seals/1F");
-    phone.until_says("3 of 6 fitted");
+    phone.until_says("3 of 12 fitted");
     phone.reload();
-    phone.until_says("3 of 6 fitted");
+    phone.until_says("3 of 12 fitted");
     phone.find(&link("Rotor 1 front: fitted, fitted, fitted"));
 }
 

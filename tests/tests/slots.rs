@@ -8,14 +8,16 @@ fn a_mark_is_found_again_in_two_taps_after_an_hour() {
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
     phone.tap_screen("Seals");
-    phone.tap(&link("2 rear"));
+    phone.tap(&link("Rotor 2 rear").starting());
     phone.tap(&link("2R-CA").starting());
+    phone.tap(&link("no mark yet").starting());
     phone.fill(&textbox("As scribed on the part"), "two dots and a short line");
     phone.tap(&button("Write down"));
     phone.until_notice("Written mark of 2R-CA: two dots and a short line");
+    phone.tap(&link("Back"));
     phone.tap(&button("Seal is fitted"));
     phone.until_notice("Written 2R-CA: seal fitted");
-    phone.tap(&link("Measure the gap"));
+    phone.tap(&link("Type a gap measured"));
     phone.tap_keys(&["2", "and a half"]);
     phone.until_verdict("Meets");
     phone.tap(&button("Write down"));
@@ -26,7 +28,7 @@ fn a_mark_is_found_again_in_two_taps_after_an_hour() {
     phone.reload();
     let _ = phone.taps();
     phone.tap_screen("Seals");
-    phone.tap(&link("2 rear"));
+    phone.tap(&link("Rotor 2 rear").starting());
     let slots = phone.text(&list("Slots of this face"));
     assert_eq!(phone.taps(), 2, "touches from the bench to the slot");
     let line = slots.split("2R-CA").nth(1).expect("the slot is listed");
@@ -48,7 +50,7 @@ fn a_draft_is_there_again_when_the_tab_was_thrown_away() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
-    phone.go("#/slot/1F-AB");
+    phone.go("#/mark/1F-AB");
     phone.fill(&textbox("As scribed on the part"), "three do");
     phone.reload();
     assert_eq!(

@@ -83,7 +83,7 @@ fn a_new_version_is_offered_and_taken_only_when_asked_for() {
     renew(folder.path());
 
     // Something is being typed: the new version waits, unseen.
-    phone.go("#/slot/1F-AB");
+    phone.go("#/mark/1F-AB");
     phone.fill(&textbox("As scribed on the part"), "three do");
     assert_eq!(look(&phone), "installed", "the new version is whole");
     phone.until("the page knows", |phone| {

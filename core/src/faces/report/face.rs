@@ -35,7 +35,7 @@ pub struct Levelled {
 /// Levels the points of a face by the minimum zone, for its relief.
 ///
 /// # Errors
-/// As [`flatness`].
+/// As [`flatness()`].
 pub fn levelled(taken: &Taken) -> Result<Levelled, Refusal> {
     let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).collect();
     let flat = flatness(&points, Reference::MinimumZone)?;

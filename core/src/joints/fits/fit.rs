@@ -63,7 +63,7 @@ impl Sizes {
     /// The limits of a nominal size in a tolerance class.
     ///
     /// # Errors
-    /// As [`limits`].
+    /// As [`limits()`].
     pub fn of_class(nominal: Amount, class: Class) -> Result<Self, FitFault> {
         let limits = limits(nominal, class)?;
         Ok(Self { least: nominal.plus(limits.lower), greatest: nominal.plus(limits.upper) })
