@@ -325,6 +325,11 @@ impl Browser {
             answer.as_str().map(str::to_owned)
         };
         let role = computed("role")?;
+        // An element taken off the page meanwhile has no role any more, and is no fault.
+        let is_there = self.run_on(element, "return arguments[0].isConnected", &[])?;
+        if is_there == json!(false) {
+            return None;
+        }
         assert_eq!(role, named.role, "the browser's role of {named}");
         let close = |text: &str| text.split_whitespace().collect::<String>();
         let (label, name) = (close(&computed("label")?), close(&named.name));
