@@ -76,7 +76,8 @@ impl El {
     #[must_use]
     pub fn class(self, names: &str) -> Self {
         if !names.is_empty() {
-            self.0.set_class_name(names);
+            // A picture's element has a class attribute, but no class name that can be set.
+            set(&self.0, "class", Some(names));
         }
         self
     }
