@@ -16,7 +16,7 @@ mod widget;
 use dom::{El, el, follow};
 use leptos::prelude::*;
 use settings::Light;
-use state::App;
+use state::{App, Keeping};
 
 fn main() {
     leptos::mount::mount_to_body(|| {
@@ -54,6 +54,10 @@ fn shell() -> El {
     let in_hand = Memo::new(move |_| (app.build(), app.opening()));
     el("div")
         .class("shell")
+        // What is drawn before the book has been read is drawn once more after it.
+        .attr_live("aria-busy", move || {
+            app.keeping.with(|keeping| *keeping == Keeping::Opening).then(|| "true".to_owned())
+        })
         .with(el("div").class("screen").live(move || {
             let route = app.route.get();
             // A screen is made anew for another build or sheet, but not for every entry: what is typed stays.

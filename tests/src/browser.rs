@@ -246,8 +246,9 @@ impl Browser {
     /// Waits until the app shows a screen and has read its book.
     #[track_caller]
     pub fn until_open(&self) {
-        self.until("the app shows a screen", |browser| {
-            browser.run("return document.querySelector('.shell h1') !== null", &[]) == json!(true)
+        self.until("the app shows a screen, and has read the book", |browser| {
+            browser.run("return document.querySelector('.shell:not([aria-busy]) h1') !== null", &[])
+                == json!(true)
         });
     }
 
