@@ -1,142 +1,142 @@
 //! A finished folder on loopback, for trying out and for tests.
 
 use anyhow::{Context, Result, ensure};
-use std::fs;
-use std::io::{Cursor, Write as _};
-use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::thread;
-use tiny_http::{Header, Request, Response, Server};
+use axum::Router;
+use axum::http::{HeaderValue, header};
+use std::io::Write as _;
+use std::path::Path;
+use tokio::net::TcpListener;
+use tower_http::services::ServeDir;
+use tower_http::set_header::SetResponseHeaderLayer;
 
 /// Serves until the process is ended, and says where on the standard output.
 ///
 /// # Errors
 /// The folder is missing or the port is taken.
-pub(crate) fn serve(folder: &Path, port: u16) -> Result<()> {
+#[tokio::main(flavor = "current_thread")]
+pub(crate) async fn serve(folder: &Path, port: u16) -> Result<()> {
     ensure!(folder.is_dir(), "there is no folder {}; build first", folder.display());
-    let server = Server::http(("127.0.0.1", port))
-        .map_err(|error| anyhow::anyhow!("port {port} can't be opened: {error}"))?;
-    let address = server.server_addr().to_ip().context("the server has no address")?;
-    println!("serving http://{address}/");
+    let listener = TcpListener::bind(("127.0.0.1", port))
+        .await
+        .with_context(|| format!("port {port} can't be opened"))?;
+    println!("serving http://{}/", listener.local_addr()?);
     std::io::stdout().flush()?;
-    let server = Arc::new(server);
-    // A slow reader must not hold up the others.
-    let threads: Vec<_> = (0..4)
-        .map(|_| {
-            let (server, folder) = (Arc::clone(&server), folder.to_owned());
-            thread::spawn(move || {
-                for request in server.incoming_requests() {
-                    answer(&folder, request);
-                }
-            })
-        })
-        .collect();
-    for thread in threads {
-        thread.join().map_err(|_| anyhow::anyhow!("a serving thread has ended"))?;
-    }
-    Ok(())
+    Ok(axum::serve(listener, files(folder)).await?)
 }
 
-fn answer(folder: &Path, request: Request) {
-    let found =
-        file(folder, request.url()).and_then(|path| Some((kind(&path), fs::read(path).ok()?)));
-    let (status, kind, body) = match found {
-        Some((kind, bytes)) => (200, kind, bytes),
-        None => (404, "text/plain; charset=utf-8", b"There is no such file here.\n".to_vec()),
-    };
-    let length = body.len();
-    let headers = [("Content-Type", kind), ("Cache-Control", "no-cache")]
-        .into_iter()
-        .filter_map(|(name, value)| Header::from_bytes(name, value).ok())
-        .collect();
-    let response = Response::new(status.into(), headers, Cursor::new(body), Some(length), None);
-    // A browser that went away before the end is no fault of ours.
-    let _ = request.respond(response);
-}
-
-/// The file that a request's target stands for, inside `folder` whatever the target says: only plain
-/// names are known, so `..`, hidden files and escapes are simply not there.
-fn file(folder: &Path, target: &str) -> Option<PathBuf> {
-    let path = target.split(['?', '#']).next()?.strip_prefix('/')?;
-    let mut file = folder.to_owned();
-    for segment in path.split('/').filter(|segment| !segment.is_empty()) {
-        let plain = |byte: u8| byte.is_ascii_alphanumeric() || b"-_.".contains(&byte);
-        if segment.starts_with('.') || !segment.bytes().all(plain) {
-            return None;
-        }
-        file.push(segment);
-    }
-    if path.is_empty() || path.ends_with('/') {
-        file.push("index.html");
-    }
-    file.is_file().then_some(file)
-}
-
-fn kind(path: &Path) -> &'static str {
-    match path.extension().and_then(|extension| extension.to_str()) {
-        Some("html") => "text/html; charset=utf-8",
-        Some("js") => "text/javascript; charset=utf-8",
-        Some("css") => "text/css; charset=utf-8",
-        Some("wasm") => "application/wasm",
-        Some("woff2") => "font/woff2",
-        Some("svg") => "image/svg+xml",
-        Some("png") => "image/png",
-        Some("webmanifest") => "application/manifest+json",
-        Some("json") => "application/json",
-        Some("txt") => "text/plain; charset=utf-8",
-        _ => "application/octet-stream",
-    }
+/// The folder's files; a browser must ask each time whether they are still the same.
+fn files(folder: &Path) -> Router {
+    let no_cache = HeaderValue::from_static("no-cache");
+    Router::new()
+        .fallback_service(ServeDir::new(folder))
+        .layer(SetResponseHeaderLayer::overriding(header::CACHE_CONTROL, no_cache))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use std::io::Read as _;
+    use std::net::{SocketAddr, TcpStream};
+    use std::time::Duration;
+    use tempfile::TempDir;
 
-    #[test]
-    fn only_plain_names_inside_the_folder_are_found() {
+    /// A folder with something beside it, and where it is served.
+    fn served() -> (TempDir, SocketAddr) {
         let outside = tempfile::tempdir().expect("a folder for this test");
         let folder = outside.path().join("dist");
-        fs::create_dir_all(folder.join("sub")).expect("folders");
-        for name in
-            ["secret.txt", "dist/index.html", "dist/a-1.js", "dist/.hidden", "dist/sub/index.html"]
-        {
-            fs::write(outside.path().join(name), "").expect("a file");
-        }
-        for (target, wanted) in [
-            ("/", Some("index.html")),
-            ("/?a=b", Some("index.html")),
-            ("/a-1.js", Some("a-1.js")),
-            ("/a-1.js?again", Some("a-1.js")),
-            ("/sub/", Some("sub/index.html")),
-            ("/sub", None),
-            ("/b.js", None),
-            ("/.hidden", None),
-            ("/../secret.txt", None),
-            ("/sub/../../secret.txt", None),
-            ("/%2e%2e/secret.txt", None),
-            ("/..%2fsecret.txt", None),
-            ("/..\\secret.txt", None),
-            ("//secret.txt", None),
-            ("secret.txt", None),
-            ("", None),
+        std::fs::create_dir(&folder).expect("a folder");
+        for name in [
+            "secret.txt",
+            "dist/index.html",
+            "dist/a.wasm",
+            "dist/a.js",
+            "dist/a.css",
+            "dist/a.svg",
+            "dist/a.png",
+            "dist/a.woff2",
+            "dist/a.webmanifest",
         ] {
-            assert_eq!(
-                file(&folder, target),
-                wanted.map(|name| folder.join(name)),
-                "for {target:?}"
-            );
+            std::fs::write(outside.path().join(name), name).expect("a file");
+        }
+        let (tell, told) = std::sync::mpsc::channel();
+        std::thread::spawn(move || {
+            let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
+            runtime.expect("a runtime").block_on(async {
+                let listener = TcpListener::bind("127.0.0.1:0").await.expect("a port");
+                tell.send(listener.local_addr().expect("its address")).expect("told");
+                axum::serve(listener, files(&folder)).await.expect("serving");
+            });
+        });
+        (outside, told.recv().expect("an address"))
+    }
+
+    fn connect(address: SocketAddr) -> TcpStream {
+        let stream = TcpStream::connect(address).expect("a connection");
+        stream.set_read_timeout(Some(Duration::from_secs(20))).expect("a limit to waiting");
+        stream
+    }
+
+    fn ask(stream: &mut TcpStream, target: &str) {
+        write!(stream, "GET {target} HTTP/1.1\r\nHost: here\r\n\r\n").expect("asked");
+    }
+
+    /// Status line and headers, in small letters.
+    fn head(stream: &mut TcpStream) -> String {
+        let mut bytes = [0; 2048];
+        let count = stream.read(&mut bytes).expect("an answer");
+        String::from_utf8_lossy(&bytes[..count]).to_lowercase()
+    }
+
+    fn answer(address: SocketAddr, target: &str) -> String {
+        let mut stream = connect(address);
+        ask(&mut stream, target);
+        head(&mut stream)
+    }
+
+    #[test]
+    fn only_what_is_in_the_folder_is_served() {
+        let (_folder, address) = served();
+        for target in ["/", "/?a=b", "/index.html", "/a.js?again"] {
+            let head = answer(address, target);
+            assert!(head.starts_with("http/1.1 200 "), "for {target}: {head}");
+            assert!(head.contains("cache-control: no-cache"), "for {target}: {head}");
+        }
+        for target in ["/b.js", "/../secret.txt", "/%2e%2e/secret.txt", "/..%2fsecret.txt"] {
+            let head = answer(address, target);
+            assert!(!head.starts_with("http/1.1 200 "), "for {target}: {head}");
+            assert!(!head.contains("secret"), "for {target}: {head}");
         }
     }
 
     #[test]
     fn browsers_are_strict_about_these_kinds() {
-        for (name, wanted) in [
+        let (_folder, address) = served();
+        for (name, kind) in [
+            ("index.html", "text/html"),
             ("a.wasm", "application/wasm"),
-            ("a.js", "text/javascript; charset=utf-8"),
-            ("a.css", "text/css; charset=utf-8"),
+            ("a.js", "text/javascript"),
+            ("a.css", "text/css"),
+            ("a.svg", "image/svg+xml"),
+            ("a.png", "image/png"),
+            ("a.woff2", "font/woff2"),
             ("a.webmanifest", "application/manifest+json"),
         ] {
-            assert_eq!(kind(Path::new(name)), wanted, "for {name}");
+            let head = answer(address, &format!("/{name}"));
+            assert!(head.contains(&format!("content-type: {kind}")), "for {name}: {head}");
+        }
+    }
+
+    /// A browser opens six connections at once and keeps each: none may wait for another to close.
+    #[test]
+    fn connections_kept_open_hold_up_no_other() {
+        let (_folder, address) = served();
+        let mut streams: Vec<TcpStream> = (0..32).map(|_| connect(address)).collect();
+        for stream in &mut streams {
+            ask(stream, "/");
+        }
+        for stream in &mut streams {
+            let head = head(stream);
+            assert!(head.starts_with("http/1.1 200 "), "{head}");
         }
     }
 }
