@@ -126,3 +126,24 @@ fn a_half_delivered_version_never_breaks_the_one_in_use() {
     phone.reload();
     assert_eq!(title(&phone), "Pitleaf", "the version in use, without a server");
 }
+
+#[test]
+fn a_first_visit_over_a_bad_line_is_made_whole_without_loading_again() {
+    let folder = copy();
+    let icon = folder.path().join("icon.svg");
+    let whole = fs::read(&icon).expect("the icon");
+    fs::write(&icon, &whole[..whole.len() / 2]).expect("half of it");
+    let server = Server::of(folder.path());
+    let phone = Browser::open(server.url());
+    // Seen to be tried, then to be given up.
+    for count in [1, 0] {
+        phone.until(&format!("{count} installations under way"), |phone| {
+            let registrations = "const done = arguments[0];
+                 navigator.serviceWorker.getRegistrations().then((all) => done(all.length));";
+            phone.run_until_called(registrations, &[]) == json!(count)
+        });
+    }
+    assert!(!phone.words().contains("works without network"), "it says what is not so");
+    fs::write(&icon, whole).expect("all of it");
+    phone.until_says("Everything is on this phone: works without network now.");
+}

@@ -43,20 +43,35 @@ const keep = async () => {
     else document.addEventListener("visibilitychange", again, { once: true });
   });
 
-  const registration = await workers.register("service-worker.js", { updateViaCache: "none" });
-  const offer = () => registration.waiting && workers.controller && tell("update", "ready");
-  registration.addEventListener("updatefound", () => {
-    registration.installing?.addEventListener("statechange", offer);
-  });
-  registration.installing?.addEventListener("statechange", offer);
-  offer();
+  // One file that does not arrive fails the whole first installation: tried again, ever more rarely,
+  // as long as the page is open.
+  const install = async (pause) => {
+    const later = () => setTimeout(() => install(2 * pause).catch(later), pause);
+    const registration = await workers.register("service-worker.js", { updateViaCache: "none" });
+    const offer = () => registration.waiting && workers.controller && tell("update", "ready");
+    let worker = null;
+    const watch = () => {
+      if (worker === registration.installing) return;
+      worker = registration.installing;
+      worker?.addEventListener("statechange", (event) => {
+        if (event.target.state === "redundant" && !registration.active) later();
+        offer();
+      });
+    };
+    registration.addEventListener("updatefound", watch);
+    watch();
+    offer();
+    current = registration;
+  };
+  let current;
+  await install(2000);
   window.addEventListener("pitleaf-take-update", () => {
     asked = true;
-    registration.waiting?.postMessage({ take: true });
+    current.waiting?.postMessage({ take: true });
   });
   // A phone's page lives for days: look for a new version when it comes back to the front.
   document.addEventListener("visibilitychange", () => {
-    if (!document.hidden) registration.update().catch(() => {});
+    if (!document.hidden) current.update().catch(() => {});
   });
   await workers.ready;
   tell("offline", "ready");
