@@ -35,6 +35,14 @@ impl App {
 
     async fn read_all(self) -> Result<(), Fault> {
         let database = Database::open().await?;
+        // Listening begins before reading does: what another tab writes in between is in one or the other.
+        let channel = Channel::open(move |record| {
+            if let Ok(entry) = written::entry(&record) {
+                self.book.update(|book| {
+                    book.take(entry);
+                });
+            }
+        });
         let (sheaves, mut behind) = database.sheaves().await?;
         let mut book = Book::default();
         if !sheaves.iter().all(|sheaf| take_sheaf(&mut book, &sheaf)) {
@@ -52,7 +60,12 @@ impl App {
                 Err(damage) => damaged.push((place, damage)),
             }
         }
-        self.book.set(book);
+        self.book.update(|shown| {
+            let heard = std::mem::replace(shown, book);
+            for entry in heard.entries() {
+                shown.take(entry.clone());
+            }
+        });
         if !damaged.is_empty() {
             let keys = database.keys(&behind).await?;
             let aside = |(place, damage): (u32, Damage)| Aside {
@@ -64,14 +77,6 @@ impl App {
             // The next opening will be the quicker for it; if it fails, nothing is lost.
             spawn_local(bind(database.clone(), records, behind));
         }
-        // What another tab writes from now on comes by the line between them.
-        let channel = Channel::open(move |record| {
-            if let Ok(entry) = written::entry(&record) {
-                self.book.update(|book| {
-                    book.take(entry);
-                });
-            }
-        });
         self.store.set_value(Some((database, channel)));
         Ok(())
     }

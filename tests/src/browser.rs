@@ -72,26 +72,31 @@ impl Browser {
     /// Opens a page on a phone, with what an earlier browser has kept.
     #[must_use]
     pub fn open_on(phone: Phone, profile: Profile, url: &str) -> Self {
-        Self::open_with(Engine::Chromium, phone, profile, &[], url)
+        Self::open_in(Engine::Chromium, phone, profile, url)
     }
 
-    /// Opens a page, with more arguments for the browser.
+    /// Opens a page in a browser of any engine.
     ///
     /// # Panics
     /// The browser does not start, or the page does not show the app.
     #[must_use]
-    pub fn open_with(
-        engine: Engine,
-        phone: Phone,
-        profile: Profile,
-        arguments: &[&str],
-        url: &str,
-    ) -> Self {
+    pub fn open_in(engine: Engine, phone: Phone, profile: Profile, url: &str) -> Self {
+        let browser = Self::start(engine, phone, profile, url);
+        browser.go("");
+        browser
+    }
+
+    /// Starts a browser that looks at nothing yet.
+    ///
+    /// # Panics
+    /// It does not start.
+    #[must_use]
+    pub fn start(engine: Engine, phone: Phone, profile: Profile, url: &str) -> Self {
         let (driver, address) = engine.drive();
         let runtime =
             tokio::runtime::Builder::new_current_thread().enable_all().build().expect("a runtime");
         let capabilities: Capabilities =
-            serde_json::from_value(engine.capabilities(profile.folder.path(), phone, arguments))
+            serde_json::from_value(engine.capabilities(profile.folder.path(), phone))
                 .expect("capabilities");
         let mut browser = Self {
             session: None,
@@ -103,7 +108,6 @@ impl Browser {
         };
         let session = browser.wait_for(WebDriver::new(address, capabilities), "a session");
         browser.session = Some(session);
-        browser.go("");
         browser
     }
 
@@ -150,6 +154,11 @@ impl Browser {
         self.runtime
             .block_on(answer)
             .unwrap_or_else(|error| panic!("the driver refuses {what}: {error:?}"))
+    }
+
+    /// Whether the driver answers with an error.
+    pub(crate) fn fails<T, E>(&self, answer: impl Future<Output = Result<T, E>>) -> bool {
+        self.runtime.block_on(answer).is_err()
     }
 
     /// Sends the driver a command of the standard, below the session's address.
@@ -449,6 +458,16 @@ impl Browser {
         assert_eq!(chosen, true, "{named} has the choice {words}");
     }
 
+    /// Chooses a file for the page's one file field.
+    ///
+    /// # Panics
+    /// The page has none.
+    pub fn choose_file(&self, file: &std::path::Path) {
+        let field = self.run("return document.querySelector('input[type=file]')", &[]);
+        let path = format!("element/{}/value", id(&field));
+        self.command(http::Method::POST, &path, Some(json!({ "text": file })));
+    }
+
     fn perform(&self, actions: Value) {
         self.command(http::Method::POST, "actions", Some(json!({ "actions": actions })));
     }
@@ -458,6 +477,13 @@ impl Browser {
         let made = self.command(http::Method::POST, "window/new", Some(json!({ "type": "tab" })));
         self.look_at(made["handle"].as_str().unwrap_or_default());
         self.go(place);
+    }
+
+    /// Opens a file of the same host that is no app in another tab, and looks at that.
+    pub fn open_file_tab(&self, file: &str) {
+        let made = self.command(http::Method::POST, "window/new", Some(json!({ "type": "tab" })));
+        self.look_at(made["handle"].as_str().unwrap_or_default());
+        self.wait_for(self.session().goto(format!("{}{file}", self.url)), file);
     }
 
     /// The tabs, in the order they were opened.

@@ -62,13 +62,24 @@ impl Browser {
         self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script }));
     }
 
-    /// Leaves this origin so many bytes of storage, or as many as the disk has.
-    pub fn quota(&self, bytes: Option<u64>) {
-        let origin = self.run("return location.origin", &[]);
-        let mut parameters = json!({ "origin": origin });
-        if let Some(bytes) = bytes {
-            parameters["quotaSize"] = json!(bytes);
-        }
-        self.devtools("Storage.overrideQuotaForOrigin", parameters);
+    /// Leaves an origin so many bytes of storage. To be said before a page of it first writes: the browser
+    /// remembers for half a minute how much room there was.
+    pub fn quota(&self, url: &str, bytes: u64) {
+        let origin = url.trim_end_matches('/');
+        self.devtools(
+            "Storage.overrideQuotaForOrigin",
+            json!({ "origin": origin, "quotaSize": bytes }),
+        );
+    }
+
+    /// Ends the page's own process, as a phone short of memory does, and looks at a fresh tab.
+    pub fn throw_away(&self) {
+        let fresh = self.command(http::Method::POST, "window/new", Some(json!({ "type": "tab" })));
+        let devtools = self.session().cdp();
+        assert!(
+            self.fails(devtools.send_raw("Page.crash", json!({}))),
+            "a page that is gone can't answer"
+        );
+        self.look_at(fresh["handle"].as_str().unwrap_or_default());
     }
 }

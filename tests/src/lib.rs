@@ -8,6 +8,7 @@ mod browser;
 mod devtools;
 mod engine;
 mod journal;
+pub mod kills;
 mod locate;
 mod pages;
 mod printed;

@@ -1,31 +1,32 @@
-//! The whole browser is ended with SIGKILL just after it said "Written".
+//! The whole browser is ended with SIGKILL: what it said was written is there.
+//!
+//! `cargo test -p pitleaf-tests --bench kills` fills the whole table, in other engines too.
 
-use pitleaf_tests::{Browser, Phone, Profile, Server, button, textbox};
+use pitleaf_tests::kills::{after, in_a_stream};
+use pitleaf_tests::{Engine, Server};
+use std::time::Duration;
 
 #[test]
-fn what_was_written_is_there_after_the_browser_was_killed_ten_times() {
+fn killed_at_once_ten_times_nothing_is_lost() {
     let server = Server::start();
-    let mut profile = Profile::fresh();
-    for run in 0..10 {
-        let phone = Browser::open_on(Phone::USUAL, profile, server.url());
-        if run == 0 {
-            phone.open_build("Merlin");
-        }
-        phone.go("#/book");
-        for earlier in 0..run {
-            phone.until_says(&format!("note of run {earlier}"));
-        }
-        let note = format!("note of run {run}");
-        phone.fill(&textbox("Note"), &note);
-        let tree = phone.tree();
-        phone.tap(&button("Write down"));
-        phone.until_notice("Written");
-        tree.kill();
-        profile = phone.kill();
+    assert_eq!(after(Engine::Chromium, &server, Duration::ZERO, 10), 0, "lost");
+}
+
+#[test]
+fn killed_later_nothing_is_lost() {
+    let server = Server::start();
+    for wait in [50, 200, 1000, 3000].map(Duration::from_millis) {
+        assert_eq!(after(Engine::Chromium, &server, wait, 2), 0, "lost when killed after {wait:?}");
     }
-    let phone = Browser::open_on(Phone::USUAL, profile, server.url());
-    phone.go("#/book");
-    for run in 0..10 {
-        phone.until_says(&format!("note of run {run}"));
+}
+
+#[test]
+fn killed_in_a_stream_of_writes_nothing_acknowledged_is_lost() {
+    let server = Server::start();
+    // Times that fall anywhere in a write: they have no common measure with it.
+    for wait in [137, 311, 523, 797, 1049].map(Duration::from_millis) {
+        let stream = in_a_stream(Engine::Chromium, &server, wait);
+        assert!(stream.acknowledged > 0, "it was killed before anything was written");
+        assert_eq!(stream.lost, 0, "lost of {} when killed after {wait:?}", stream.acknowledged);
     }
 }

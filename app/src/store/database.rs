@@ -29,6 +29,8 @@ pub enum Fault {
     Newer,
     /// A newer version in another tab has taken the storage over.
     TakenOver,
+    /// The storage can't be opened, in the browser's words: some say so where they forbid it.
+    Unopened(String),
     /// Anything else, in the browser's words.
     Other(String),
 }
@@ -46,6 +48,10 @@ impl fmt::Display for Fault {
                 "This book was opened by a newer Pitleaf. Nothing was changed. Close this page and open it again with the network on.",
             ),
             Self::TakenOver => f.write_str("A newer Pitleaf is open in another tab. Reload this page to go on."),
+            Self::Unopened(words) => write!(
+                f,
+                "The book can’t be opened, so nothing written here will last. The browser says “{words}”. Load the page again, in a normal window; or save the book as a file before you leave."
+            ),
             Self::Other(words) => write!(f, "Not written: the browser says “{words}”. Try again; what is typed stays here."),
         }
     }
@@ -82,7 +88,11 @@ impl Database {
         let upgraded = request.clone();
         let upgrade = Closure::once(move |_: JsValue| make_stores(&upgraded));
         request.set_onupgradeneeded(Some(upgrade.as_ref().unchecked_ref()));
-        let database: IdbDatabase = settled(&request).await?.dyn_into()?;
+        let opened = settled(&request).await.map_err(|fault| match fault {
+            Fault::Other(words) => Fault::Unopened(words),
+            known => known,
+        })?;
+        let database: IdbDatabase = opened.dyn_into()?;
         // Another tab that upgrades must not wait for this one.
         let closing = database.clone();
         let give_way = Closure::<dyn FnMut(JsValue)>::new(move |_| closing.close());
