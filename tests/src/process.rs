@@ -79,6 +79,18 @@ impl Tree {
         }
     }
 
+    /// The memory of the largest of them: in a browser with one tab, that of the page.
+    #[must_use]
+    pub fn largest_kilobytes(&self) -> u32 {
+        let resident = |pid: &Pid| {
+            let status =
+                fs::read_to_string(format!("/proc/{}/status", pid.as_raw_nonzero())).ok()?;
+            let line = status.lines().find_map(|line| line.strip_prefix("VmRSS:"))?.trim();
+            line.trim_end_matches(" kB").parse().ok()
+        };
+        self.0.iter().filter_map(resident).max().unwrap_or_default()
+    }
+
     /// Whether none of them runs any more.
     #[must_use]
     pub fn is_gone(&self) -> bool {

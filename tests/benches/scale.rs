@@ -1,0 +1,138 @@
+//! A large book in the browser: `cargo test -p pitleaf-tests --bench scale`.
+//!
+//! Prints, for books of 1,000, 10,000 and 100,000 entries at four-fold CPU throttling: opening it for the
+//! first time, opening it again, writing one more entry, and the memory of the page. The app must be
+//! built. The budget at 100,000 entries: 1500 ms to open, 30 ms to write.
+
+use pitleaf_tests::{Browser, Server, button};
+use serde_json::json;
+
+fn main() {
+    let server = Server::start();
+    println!("entries | first opening | next openings | one more entry, median and worst | memory");
+    for count in [1_000, 10_000, 100_000] {
+        let phone = Browser::open(server.url());
+        fill(&phone, count);
+        phone.go("#/book");
+        phone.slow_down(4);
+        let first = opening(&phone);
+        // Copies for quicker openings are made in the background.
+        phone.until("the copies are made", |phone| sheaves(phone) == count / 4096);
+        let next: Vec<f64> = (0..5).map(|_| opening(&phone)).collect();
+        let writing = writing(&phone);
+        phone.devtools("HeapProfiler.collectGarbage", json!({}));
+        println!(
+            "{count} | {first:.0} ms | {:.0} ms | {:.1} ms, {:.1} ms | {:.0} MB",
+            median(&next),
+            median(&writing),
+            writing.iter().copied().fold(0.0, f64::max),
+            f64::from(phone.tree().largest_kilobytes()) / 1000.0,
+        );
+    }
+}
+
+const ROWS: [&str; 3] = ["end-play", "side-seal-gap-na", "side-housing-warp"];
+
+/// A build and its notes and figures, put straight into the storage.
+fn fill(phone: &Browser, count: usize) {
+    let record = |number: usize| {
+        let fact = match number {
+            0 => {
+                json!({ "opened": { "name": "Merlin", "kind": "naturally-aspirated", "rotors": 2 } })
+            }
+            _ if number % 10 == 0 => {
+                json!({ "note": { "about": "", "words": format!("note {number}") } })
+            }
+            _ => json!({ "figure": {
+                "row": ROWS[number % 3],
+                "place": format!("place {}", number % 40),
+                "text": format!("{}.{}", number % 7, number % 100), "unit": "thou", "gauge": "feeler-leaf",
+            } }),
+        };
+        let entry = json!({
+            "format": 1, "id": format!("{number:032x}"), "build": format!("{:032x}", 0),
+            "order": number, "at": 1_790_000_000_000_u64 + number as u64, "fact": fact,
+        });
+        let text = entry.to_string();
+        format!("{:08x} {text}", crc32fast::hash(text.as_bytes()))
+    };
+    let records: Vec<String> = (0..count).map(record).collect();
+    for part in records.chunks(5_000) {
+        let done = phone.run_until_called(
+            "const [records, done] = arguments;
+             const open = indexedDB.open('pitleaf');
+             open.onsuccess = () => {
+                 const transaction = open.result.transaction('entries', 'readwrite');
+                 for (const record of records) transaction.objectStore('entries').add(record);
+                 transaction.oncomplete = () => { open.result.close(); done('done'); };
+             };",
+            &[json!(part)],
+        );
+        assert_eq!(done, "done", "records were put in");
+    }
+}
+
+fn sheaves(phone: &Browser) -> usize {
+    let count = phone.run_until_called(
+        "const [done] = arguments;
+         const open = indexedDB.open('pitleaf');
+         open.onsuccess = () => {
+             const count = open.result.transaction('sheaves').objectStore('sheaves').count();
+             count.onsuccess = () => { open.result.close(); done(count.result); };
+         };",
+        &[],
+    );
+    count.as_u64().and_then(|count| usize::try_from(count).ok()).unwrap_or_default()
+}
+
+/// From the start of the navigation until the book is read and drawn.
+fn opening(phone: &Browser) -> f64 {
+    phone.before_every_page(
+        "new MutationObserver((_, observer) => {
+             if (!document.querySelector('.shell:not([aria-busy]) h1')) return;
+             observer.disconnect();
+             requestAnimationFrame(() => setTimeout(() => { window.opened = performance.now(); }));
+         }).observe(document, { subtree: true, childList: true, attributes: true });",
+    );
+    phone.reload();
+    let opened = phone.until_some("the book is open", |phone| {
+        phone.run("return window.opened ?? null", &[]).as_f64()
+    });
+    let entries = phone.words();
+    assert!(entries.contains("Merlin"), "the book is there: {entries}");
+    opened
+}
+
+/// From the press of the button until the screen says so, twenty times.
+fn writing(phone: &Browser) -> Vec<f64> {
+    let write = |run: usize| {
+        let took = phone.run_until_called(WRITE, &[json!(run)]).as_f64();
+        phone.tap(&button("Close this line"));
+        took.expect("a time")
+    };
+    (0..20).map(write).collect()
+}
+
+const WRITE: &str = "
+    const [run, done] = arguments;
+    const field = document.querySelector('main form input, main form textarea');
+    const notices = document.querySelector('.notices');
+    field.value = `note of the benchmark ${run}`;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    setTimeout(() => {
+        const start = performance.now();
+        const observer = new MutationObserver(() => {
+            if (!notices.innerText.includes('Written')) return;
+            observer.disconnect();
+            done(performance.now() - start);
+        });
+        observer.observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
+        field.form.requestSubmit();
+    }, 100);
+";
+
+fn median(times: &[f64]) -> f64 {
+    let mut times = times.to_vec();
+    times.sort_by(f64::total_cmp);
+    times[times.len() / 2]
+}
