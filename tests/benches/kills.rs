@@ -1,4 +1,5 @@
-//! The table of kills: `cargo test -p pitleaf-tests --bench kills -- [chromium|firefox] [RUNS]`.
+//! The table of kills: `cargo test -p pitleaf-tests --bench kills -- [RUNS]`, in the engine that
+//! `PITLEAF_ENGINE` names.
 //!
 //! The app must be built; Firefox needs firefox-esr and geckodriver in the path.
 
@@ -7,13 +8,8 @@ use pitleaf_tests::{Engine, Server};
 use std::time::Duration;
 
 fn main() {
-    let mut arguments = std::env::args().skip(1).filter(|word| !word.starts_with("--"));
-    let engine = match arguments.next().as_deref() {
-        None | Some("chromium") => Engine::Chromium,
-        Some("firefox") => Engine::Firefox,
-        Some(other) => panic!("no engine is called {other}: chromium or firefox"),
-    };
-    let runs = arguments.next().map_or(20, |runs| runs.parse().expect("a number of runs"));
+    let engine = Engine::chosen();
+    let runs = std::env::args().skip(1).find_map(|word| word.parse().ok()).unwrap_or(20);
     let server = Server::start();
     println!("{engine:?}\nkilled after “Written” | runs | lost");
     for wait in [0, 50, 200, 1000, 3000] {

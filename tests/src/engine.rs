@@ -3,8 +3,10 @@
 use crate::browser::Phone;
 use crate::process::Process;
 use serde_json::{Value, json};
+use std::net::{TcpListener, TcpStream};
 use std::path::Path;
 use std::process::Command;
+use std::time::{Duration, Instant};
 
 /// A browser engine.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -15,27 +17,50 @@ pub enum Engine {
     ChromiumKeepingNothing,
     /// Firefox by geckodriver, which must be installed by hand.
     Firefox,
+    /// WebKitGTK by its own driver, in a window on a screen that is only in memory.
+    WebKit,
+}
+
+/// A driver, and the screen its browser draws on where it needs one. Dropped in this order.
+#[derive(Debug)]
+pub(crate) struct Driver {
+    /// The driver.
+    pub(crate) process: Process,
+    _screen: Option<Process>,
 }
 
 impl Engine {
+    /// The engine to test in: Chromium, or what `PITLEAF_ENGINE` says.
+    ///
+    /// # Panics
+    /// It says something else.
+    #[must_use]
+    pub fn chosen() -> Self {
+        match std::env::var("PITLEAF_ENGINE").as_deref() {
+            Err(_) | Ok("chromium") => Self::Chromium,
+            Ok("firefox") => Self::Firefox,
+            Ok("webkit") => Self::WebKit,
+            Ok(other) => panic!("no engine is called {other}: chromium, firefox or webkit"),
+        }
+    }
+
     /// Starts its driver on a free port and gives the driver's address.
     ///
     /// # Panics
     /// The driver is not installed.
-    pub(crate) fn drive(self) -> (Process, String) {
-        let at = |port: &str| format!("http://127.0.0.1:{}", port.trim_end_matches('.'));
-        match self {
-            Self::Chromium | Self::ChromiumKeepingNothing => {
-                Process::start(Command::new("chromedriver").arg("--port=0"), |line| {
-                    line.split("successfully on port ").nth(1).map(at)
-                })
-            }
-            Self::Firefox => {
-                Process::start(Command::new("geckodriver").args(["--port=0"]), |line| {
-                    line.split("Listening on 127.0.0.1:").nth(1).map(at)
-                })
-            }
+    pub(crate) fn drive(self) -> (Driver, String) {
+        if self == Self::WebKit {
+            return webkit();
         }
+        let at = |port: &str| format!("http://127.0.0.1:{}", port.trim_end_matches('.'));
+        let (program, before_port) = match self {
+            Self::Firefox => ("geckodriver", "Listening on 127.0.0.1:"),
+            _ => ("chromedriver", "successfully on port "),
+        };
+        let (process, address) = Process::start(Command::new(program).arg("--port=0"), |line| {
+            line.split(before_port).nth(1).map(at)
+        });
+        (Driver { process, _screen: None }, address)
     }
 
     /// What to ask the driver for: a phone's screen and touch, this profile, and every line of its log.
@@ -53,8 +78,33 @@ impl Engine {
                     ],
                 },
             }),
+            Self::WebKit => json!({
+                "webkitgtk:browserOptions": {
+                    "binary": concat!(env!("CARGO_MANIFEST_DIR"), "/src/webkit.py"),
+                    "args": [profile, phone.width.to_string(), phone.height.to_string()],
+                },
+            }),
         }
     }
+}
+
+/// The driver says nothing when it is ready, so it is asked until it answers.
+fn webkit() -> (Driver, String) {
+    let (screen, number) = Process::start(
+        Command::new("Xvfb").args(["-displayfd", "1", "-screen", "0", "1280x1024x24"]),
+        |line| line.trim().parse::<u32>().ok(),
+    );
+    let free = TcpListener::bind("127.0.0.1:0").and_then(|listener| listener.local_addr());
+    let address = free.expect("a free port");
+    let mut command = Command::new("WebKitWebDriver");
+    command.arg(format!("--port={}", address.port())).env("DISPLAY", format!(":{number}"));
+    let process = Process::start_silent(&mut command);
+    let start = Instant::now();
+    while TcpStream::connect(address).is_err() {
+        assert!(start.elapsed() < Duration::from_secs(20), "WebKitWebDriver does not answer");
+        std::thread::sleep(Duration::from_millis(10));
+    }
+    (Driver { process, _screen: Some(screen) }, format!("http://{address}"))
 }
 
 /// `cookies` is the browser's own setting for all that a page may keep: 1 lets it, 2 forbids it.

@@ -35,6 +35,16 @@ impl Process {
         (process, found)
     }
 
+    /// Starts a program that says nothing.
+    ///
+    /// # Panics
+    /// The program can't be started.
+    pub(crate) fn start_silent(command: &mut Command) -> Self {
+        let name = command.get_program().to_string_lossy().into_owned();
+        let command = command.stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null());
+        Self(command.spawn().unwrap_or_else(|error| panic!("{name} can't be started: {error}")))
+    }
+
     /// It and everything it has started.
     pub(crate) fn tree(&self) -> Tree {
         Tree::below(self.0.id())

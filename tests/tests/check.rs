@@ -55,7 +55,9 @@ fn bad_input_gets_its_sentence_and_changes_nothing_else() {
     ] {
         phone.fill(&textbox("Reading"), typed);
         let verdict = phone.until_in(&status("Verdict"), sentence);
-        assert_eq!(verdict, format!("{word}\n\n{sentence}"), "for {typed:?}");
+        // Engines differ in how many line ends stand between two lines.
+        let lines: Vec<&str> = verdict.lines().filter(|line| !line.is_empty()).collect();
+        assert_eq!(lines, [word, sentence], "for {typed:?}");
         assert_eq!(phone.property(&textbox("Reading"), "value"), typed, "the text stays");
         assert_eq!(phone.property(&button("Write down"), "disabled"), true, "for {typed:?}");
         phone.type_keys("\u{e007}");
