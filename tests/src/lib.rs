@@ -11,6 +11,7 @@ mod journal;
 pub mod kills;
 mod locate;
 mod pages;
+pub mod places;
 mod printed;
 mod process;
 mod server;

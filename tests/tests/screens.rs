@@ -1,80 +1,11 @@
 //! Every screen, in both lights, on a usual and on the smallest phone: nothing hangs over its edge, nothing
 //! is too small for a thumb or for eyes, nothing is asked of another origin, and a picture is made of each.
 
-use pitleaf_tests::{Browser, Phone, Profile, Server, button, link, textbox};
+use pitleaf_tests::places::{each_place, with_a_full_book};
+use pitleaf_tests::{Browser, Phone, Server, button};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
-
-/// Every place, and a name for its picture. "ENTRY" stands for an entry's id.
-const PLACES: [(&str, &str); 18] = [
-    ("bench", "#/"),
-    ("open", "#/open"),
-    ("limits", "#/limits"),
-    ("part", "#/limits/side-seals"),
-    ("check", "#/check/side-seal-gap-fi"),
-    ("check-piece", "#/check/side-seal-gap-fi/1F-AB"),
-    ("no-such-limit", "#/check/nothing"),
-    ("own-limit", "#/own-limit/end-play"),
-    ("convert", "#/convert"),
-    ("seals-front", "#/seals/1F"),
-    ("seals-rear", "#/seals/2R"),
-    ("slot", "#/slot/1F-BC"),
-    ("slot-empty", "#/slot/2R-CA"),
-    ("book", "#/book"),
-    ("take-in", "#/take-in"),
-    ("entry", "#/entry/ENTRY"),
-    ("gauges", "#/gauges"),
-    ("settings", "#/settings"),
-];
-
-/// The words and names that a person may type have no place to break.
-const LONG: &str = "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW";
-
-fn with_a_full_book(phone: Phone, server: &Server) -> (Browser, String) {
-    let browser = Browser::open_on(phone, Profile::fresh(), server.url());
-    browser.open_build(LONG);
-    browser.go("#/open");
-    browser.tap(&button("Open the demo engine (invented figures)"));
-    browser.until_notice("Written");
-    browser.go("#/mark/1F-BC");
-    browser.fill(&textbox("As scribed on the part"), LONG);
-    browser.tap(&button("Write down"));
-    browser.until_notice("Written");
-    browser.go("#/check/side-seal-gap-fi/1F-BC");
-    browser.fill(&textbox("Reading"), "0.0555 in");
-    browser.tap(&button("Write down"));
-    browser.until_notice("Written 0.0555");
-    browser.go("#/book");
-    browser.fill(&textbox("Note"), LONG);
-    browser.tap(&button("Write down"));
-    browser.until_notice("Written a note");
-    browser.tap(&link("0.0555 in").starting());
-    let id = browser.until_some("an entry's own place", |browser| {
-        browser.place().strip_prefix("#/entry/").map(str::to_owned)
-    });
-    (browser, id)
-}
-
-fn each_place(browser: &Browser, id: &str, mut look: impl FnMut(&str)) {
-    for (name, place) in PLACES {
-        browser.go(&place.replace("ENTRY", id));
-        look(name);
-    }
-    // States that have to be typed first.
-    for (name, typed) in [("meets", "2½"), ("fails", "5"), ("close", "1.5"), ("bad", "abc")] {
-        browser.go("#/check/side-seal-gap-fi/1F-AB");
-        browser.fill(&textbox("Reading"), typed);
-        look(&format!("check-{name}"));
-    }
-    browser.fill(&textbox("Reading"), "");
-    for (name, typed) in [("figure", "0.0025 in"), ("tolerance", "11±0.3 mm")] {
-        browser.go("#/convert");
-        browser.fill(&textbox("Figure"), typed);
-        look(&format!("convert-{name}"));
-    }
-    browser.fill(&textbox("Figure"), "");
-}
 
 /// What a script found wrong on a screen.
 fn faults(name: &str, found: &Value) -> Vec<String> {

@@ -6,7 +6,8 @@ use crate::draft;
 use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, figure_input, frame, how_picture, keypad, rule_picture, unit_keys, verdict_card,
+    Shown, figure_input, frame, how_picture, keypad, no_such_limit, rule_picture, unit_keys,
+    verdict_card,
 };
 use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
@@ -22,16 +23,7 @@ pub fn screen(row: &str, place: &str) -> Vec<El> {
     let app = app();
     match app.sheet.with_untracked(|sheet| sheet.row(row).cloned()) {
         Some(row) => row_check(app, row, place.to_owned()),
-        None => frame(
-            || "No such limit".to_owned(),
-            String::new,
-            true,
-            text(
-                "p",
-                "plain",
-                "The sheet has no row of this name. It may belong to another phone’s book.",
-            ),
-        ),
+        None => no_such_limit(),
     }
 }
 

@@ -4,7 +4,7 @@ use crate::device;
 use crate::dom::{El, el, text};
 use crate::route::Route;
 use crate::state::{App, app};
-use crate::widget::{field, frame, switch};
+use crate::widget::{fault_list, field, frame, no_such_limit, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::limits::{Edge, Limit, Row, Source};
@@ -15,12 +15,7 @@ pub fn screen(row: &str) -> Vec<El> {
     let app = app();
     match app.sheet.with_untracked(|sheet| sheet.row(row).cloned()) {
         Some(row) => form(app, row),
-        None => frame(
-            || "No such limit".to_owned(),
-            String::new,
-            true,
-            text("p", "plain", "The sheet has no row of this name."),
-        ),
+        None => no_such_limit(),
     }
 }
 
@@ -93,10 +88,7 @@ fn form(app: App, row: Row) -> Vec<El> {
         }
         Err(faults) => wrong.set(faults),
     };
-    let faults = el("ul")
-        .class("faults")
-        .attr("role", "alert")
-        .live(move || wrong.get().iter().map(|words| text("li", "", words)).collect());
+    let faults = fault_list(move || wrong.get());
     let form = el("form")
         .class("form")
         .on_submit(save)

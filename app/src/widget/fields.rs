@@ -50,3 +50,13 @@ pub fn switch<T: Copy + PartialEq + 'static>(
         }),
     )
 }
+
+/// Where the sentences about what was typed go.
+pub fn fault_list(faults: impl Fn() -> Vec<String> + 'static) -> El {
+    el("div").class("faults").attr("role", "alert").live(move || sentences(&faults()))
+}
+
+/// A line for each sentence.
+pub fn sentences(faults: &[String]) -> Vec<El> {
+    faults.iter().map(|words| text("p", "", words)).collect()
+}

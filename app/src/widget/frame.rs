@@ -40,6 +40,13 @@ pub fn frame(
     vec![head.with(words).with(settings), body]
 }
 
+/// What stands in the place of a limit that is not there.
+pub fn no_such_limit() -> Vec<El> {
+    const WORDS: &str = "The sheet has no row of this name. It may belong to another phone’s book.";
+    let page = el("main").class("page").with(text("p", "plain", WORDS));
+    frame(|| "No such limit".to_owned(), String::new, true, page)
+}
+
 /// A drawn sign; what it stands for is said beside it or in its control's label.
 pub fn icon(view: &str, paths: &[&str]) -> El {
     svg("svg")

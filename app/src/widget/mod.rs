@@ -11,8 +11,8 @@ mod update_line;
 mod verdict_card;
 
 pub use bracket_picture::bracket_picture;
-pub use fields::{field, figure_input, search, switch};
-pub use frame::{frame, nav, notice_bar};
+pub use fields::{fault_list, field, figure_input, search, sentences, switch};
+pub use frame::{frame, nav, no_such_limit, notice_bar};
 pub use how_picture::how_picture;
 pub use keypad::{keypad, unit_keys};
 pub use mark::call_mark;

@@ -166,6 +166,7 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     let body = body
         .with(text("h2", "", "Sizes"))
         .with(show::table("Sizes", sizes))
+        .with(link("plate-link", &Route::Joints(Job::Clamp).hash()).text("Its torque and clamp"))
         .with_all(show::cautions(&[Caution::Drilling]));
     frame(move || thread.name(), || Job::Thread(String::new()).about().to_owned(), true, body)
 }

@@ -1,11 +1,11 @@
 //! The engine's measures, from an invented preset, each with what is wrong beside it.
 
-use super::{fault_list, typed_engine};
+use super::typed_engine;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route};
 use crate::state::app;
-use crate::widget::{field, frame, switch};
+use crate::widget::{fault_list, field, frame, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::SideHousing;

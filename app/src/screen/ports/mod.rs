@@ -85,16 +85,6 @@ fn under(app: App, housing: SideHousing) -> String {
     format!("{} side housing · {name}", housing.name())
 }
 
-/// Sentences about a field, under it.
-fn sentences(faults: &[String]) -> Vec<El> {
-    faults.iter().map(|words| text("li", "", words)).collect()
-}
-
-/// Where sentences about a field go.
-fn fault_list(faults: impl Fn() -> Vec<String> + 'static) -> El {
-    el("ul").class("faults").attr("role", "alert").live(move || sentences(&faults()))
-}
-
 /// What can hurt, and what can't be undone.
 fn care(words: &str) -> El {
     el("p").class("caution").with(text("b", "", "Care: ")).text(words)

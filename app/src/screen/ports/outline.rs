@@ -1,12 +1,12 @@
 //! A port's outline: pasted as rows or dragged by its corners, checked as it changes.
 
 use super::outline_picture::{Drag, outline_picture};
-use super::{care, engine, face, fault_list, under};
+use super::{care, engine, face, under};
 use crate::dom::{El, button, el, follow, link};
 use crate::draft;
 use crate::route::{PortsPlace, Route};
 use crate::state::{App, app};
-use crate::widget::{field, frame, switch};
+use crate::widget::{fault_list, field, frame, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::{

@@ -1,10 +1,10 @@
 //! The room left: the line a port must not cross to keep clear and to keep its times.
 
-use super::{Plate, care, fault_list, figures, picture, touch, under};
+use super::{Plate, care, figures, picture, touch, under};
 use crate::dom::{El, button, el, text};
 use crate::route::{PortsPlace, Route};
 use crate::state::app;
-use crate::widget::{field, frame};
+use crate::widget::{fault_list, field, frame};
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::picture::Frame;

@@ -1,12 +1,12 @@
 //! A template at its true size, to be printed, cut out and scribed round.
 
-use super::{Plate, care, fault_list, under};
+use super::{Plate, care, under};
 use crate::device;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route};
 use crate::state::{App, Notice, app};
-use crate::widget::{frame, switch};
+use crate::widget::{fault_list, frame, sentences, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::{
@@ -70,7 +70,7 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
     let page = el("main").class("page").with(form(app, choice)).with(el("div").live(move || {
         match choice.sheets(app) {
             Ok(sheets) => shown(&sheets, choice.paper.get()),
-            Err(faults) => super::sentences(&faults),
+            Err(faults) => sentences(&faults),
         }
     }));
     frame(|| "Template".to_owned(), move || under(app, housing), true, page)

@@ -5,7 +5,7 @@ use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
 use crate::state::{App, app};
-use crate::widget::{field, frame, switch};
+use crate::widget::{field, frame, sentences, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::quantity::{Rounding, Unit};
@@ -196,12 +196,7 @@ fn shown(answer: &Result<HotGap, Vec<String>>, unit: Unit) -> Vec<El> {
             lines = lines.with(words);
             vec![lines, text("p", "caution", ESTIMATE)]
         }
-        Err(faults) => vec![
-            el("ul")
-                .class("faults")
-                .attr("aria-label", "Still missing or wrong")
-                .with_all(faults.iter().map(|fault| text("li", "", fault))),
-        ],
+        Err(faults) => vec![el("div").class("faults").with_all(sentences(faults))],
     }
 }
 

@@ -6,7 +6,7 @@ use crate::dom::{El, button, el, text};
 use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::{
-    call_mark, figure_input, frame, keypad, rule_picture, unit_keys, verdict_card,
+    call_mark, figure_input, frame, keypad, no_such_limit, rule_picture, unit_keys, verdict_card,
 };
 use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
@@ -21,12 +21,7 @@ pub(in crate::screen) fn screen(row: &str) -> Vec<El> {
     let app = app();
     match app.sheet.with_untracked(|sheet| sheet.row(row).cloned()) {
         Some(row) => of_row(app, row),
-        None => frame(
-            || "No such limit".to_owned(),
-            String::new,
-            true,
-            text("p", "plain", "The sheet has no row of this name."),
-        ),
+        None => no_such_limit(),
     }
 }
 
