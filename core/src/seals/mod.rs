@@ -40,7 +40,7 @@ pub use assignment::{AssignFault, Assignment, Empty, Placed, assign};
 pub use bracket::{Answer, Bracket, Proof, Standing, sentence};
 pub use caution::Step;
 pub use drawing::{Drawing, TooMuchInk};
-pub use grinding::{Advice, Rate, Refusal, Removal, Strokes, advise, removal};
+pub use grinding::{Advice, Rate, Refusal, Removal, Strokes, advise, removal, removal_for};
 pub use ground::{Ground, GroundBy};
 pub use growth::{
     Band, Chain, ESTIMATE, GrowthFault, Piece, Temperatures, gap_at_reference, hot_gap, length_at,

@@ -17,6 +17,7 @@ pub struct SpreadCheck {
     pub greatest: usize,
     /// The verdict on the spread; none of a single piece.
     pub call: Option<Call>,
+    guard: Span,
     pieces: Vec<(Place, String)>,
     limit: Limit,
 }
@@ -48,16 +49,24 @@ impl SpreadCheck {
         // Two readings, each with its own doubt: JCGM 100:2008, 5.1.2, adds them in squares.
         let doubt = |reading| gauge.uncertainty(reading, Unit::Millimetre);
         let standard = Span::nearest(doubt(low).hypot(doubt(high)), Unit::Millimetre);
-        let call = standard
+        let verdict = standard
             .filter(|_| readings.len() > 1 && limit.has_edge())
-            .map(|standard| decide_computed(limit, Amount::whole(0, Unit::Millimetre).plus(spread), standard).call);
+            .map(|standard| decide_computed(limit, length(spread), standard));
+        let call = verdict.as_ref().map(|verdict| verdict.call);
+        let guard = verdict.map_or(Span::whole(0, Unit::Millimetre), |verdict| verdict.guard);
         let pieces = readings
             .iter()
             .map(|(place, reading)| {
                 (*place, format!("{} {}", reading.number(), reading.unit().symbol()))
             })
             .collect();
-        Ok(Self { spread, least, greatest, call, pieces, limit: limit.clone() })
+        Ok(Self { spread, least, greatest, call, guard, pieces, limit: limit.clone() })
+    }
+
+    /// Where the spread stands on its limit's rule, and the doubt of it; none of a single piece.
+    #[must_use]
+    pub fn hand(&self) -> Option<(Amount, Span)> {
+        self.call.map(|_| (length(self.spread), self.guard))
     }
 
     /// How many, the spread, its verdict, and the shortest and the tallest.
@@ -84,4 +93,8 @@ impl SpreadCheck {
             letters::lower(call.word())
         )
     }
+}
+
+fn length(spread: Span) -> Amount {
+    Amount::whole(0, Unit::Millimetre).plus(spread)
 }
