@@ -3,7 +3,8 @@
 use crate::bench::{limit, micrometres, strokes, trial};
 use pitleaf_core::quantity::{Amount, Span, Unit};
 use pitleaf_core::seals::{
-    Bracket, Ground, GroundBy, History, Outcome, Rate, Refusal, Removal, Stage, advise, removal, removal_for,
+    Bracket, Ground, GroundBy, History, Outcome, Rate, Refusal, Removal, Stage, advise, removal,
+    removal_for,
 };
 use proptest::prelude::*;
 

@@ -37,7 +37,11 @@ fn the_spread_is_judged_and_the_tired_one_named() {
 fn two_readings_bring_two_doubts() {
     // Usual depth micrometer: steps of 2 µm, good to 5: but each reading's last digit is 10 µm. One
     // reading: √(10²/12 + 5²/3) = 4.08 µm; two: 5.77 µm; guard band 1.65 · 5.77 = 9.53 µm.
-    assert_eq!(check(&[("1F-A", "3.50"), ("1F-B", "3.21")]).call, Some(Call::Meets), "10 µm inside");
+    assert_eq!(
+        check(&[("1F-A", "3.50"), ("1F-B", "3.21")]).call,
+        Some(Call::Meets),
+        "10 µm inside"
+    );
     let fine = |low| check(&[("1F-A", "3.500"), ("1F-B", low)]).call;
     // To the micrometre: √(2²/12 + 5²/3) = 2.94 µm; two: 4.16 µm; guard band 6.87 µm.
     assert_eq!(fine("3.207"), Some(Call::Meets), "7 µm inside");
@@ -75,7 +79,10 @@ fn every_set_of_springs_is_measured_at_each_place_of_its_part() {
         }
     }
     assert_eq!(found, 5, "apex long and short, corner, side, oil");
-    assert!(sheet.rows().iter().all(|row| row.limit.has_edge()), "no row of the list lacks an edge");
+    assert!(
+        sheet.rows().iter().all(|row| row.limit.has_edge()),
+        "no row of the list lacks an edge"
+    );
 }
 
 #[test]
