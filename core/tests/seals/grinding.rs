@@ -188,7 +188,7 @@ fn one_hasty_seal_does_not_hold_back_the_next() {
         removal_for(own, seals, GroundBy::Strokes).map(|known| known.fastest)
     };
     let one = |removed, strokes| Some(Rate { removed: span(removed), strokes });
-    assert_eq!(fastest(&[], &[hasty.clone()]), one(40, 1), "nothing else is known");
+    assert_eq!(fastest(&[], std::slice::from_ref(&hasty)), one(40, 1), "nothing else is known");
     assert_eq!(fastest(&own, &[hasty.clone(), own.clone()]), one(20, 4), "its own rate");
     assert_eq!(fastest(&[], &[hasty, own.clone()]), one(40, 1), "of both the faster");
     // But what is proved is proved: from under 10 to at least 60 in 2 strokes.
