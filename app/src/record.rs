@@ -170,48 +170,46 @@ impl App {
         if let (Ok(records), Some((_, channel))) = (records, &store) {
             records.iter().for_each(|record| channel.tell(record));
         }
-        let last = entries.last().map(|entry| entry.id.clone());
+        let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).collect();
         self.book.update(|book| {
             for entry in entries {
                 book.take(entry);
             }
         });
-        self.notice.set(match (last, store) {
-            (Some(id), Some(_)) => Some(Notice::Written(id, said)),
-            (Some(_), None) => Some(Notice::Said(format!("On the screen only, not kept: {said}"))),
-            (None, _) => None,
+        self.notice.set(match store {
+            _ if ids.is_empty() => None,
+            Some(_) => Some(Notice::Written(ids, said)),
+            None => Some(Notice::Said(format!("On the screen only, not kept: {said}"))),
         });
         then();
     }
 
-    /// Withdraws an entry, which stays in the book.
-    pub fn withdraw(self, id: &EntryId) {
-        self.about(id, Fact::Withdrawn { entry: id.clone() }, "Withdrawn; still in the book");
+    /// Withdraws entries of one build, which stay in the book.
+    pub fn withdraw(self, ids: &[EntryId]) {
+        self.about(ids, |entry| Fact::Withdrawn { entry }, Notice::Withdrawn(ids.to_vec()));
     }
 
-    /// Lets a withdrawn entry hold again.
-    pub fn restore(self, id: &EntryId) {
-        self.about(id, Fact::Restored { entry: id.clone() }, "Holds again");
+    /// Lets withdrawn entries hold again.
+    pub fn restore(self, ids: &[EntryId]) {
+        self.about(ids, |entry| Fact::Restored { entry }, Notice::Said("Holds again".to_owned()));
     }
 
-    fn about(self, id: &EntryId, fact: Fact, said: &str) {
-        let build =
-            self.book.with_untracked(|book| book.entry(id).map(|entry| entry.build.clone()));
-        let Some(build) = build else { return };
-        // The signing off itself can be undone; anything else waits until the build is open again.
-        let is_sign_off = self.book.with_untracked(|book| {
-            book.entry(id).is_some_and(|entry| matches!(entry.fact, Fact::SignedOff { .. }))
+    fn about(self, ids: &[EntryId], fact: fn(EntryId) -> Fact, then: Notice) {
+        let first = self.book.with_untracked(|book| {
+            let entry = book.entry(ids.first()?)?;
+            let is_sign_off = matches!(entry.fact, Fact::SignedOff { .. });
+            Some((entry.build.clone(), !is_sign_off && book.is_signed_off(&entry.build)))
         });
-        if !is_sign_off && self.book.with_untracked(|book| book.is_signed_off(&build)) {
+        let Some((build, is_closed)) = first else { return };
+        // The signing off itself can be undone; anything else waits until the build is open again.
+        if is_closed {
             self.wrong(
                 "This build is signed off, so nothing was changed. Reopen it in the book first.",
             );
             return;
         }
-        let said = said.to_owned();
-        self.write_for(build, vec![fact], String::new(), move || {
-            self.notice.set(Some(Notice::Said(said)))
-        });
+        let facts = ids.iter().cloned().map(fact).collect();
+        self.write_for(build, facts, String::new(), move || self.notice.set(Some(then)));
     }
 
     /// Opens a signed-off build again.

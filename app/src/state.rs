@@ -21,8 +21,10 @@ pub enum Keeping {
 /// A line over the screen: what was just done, or what went wrong.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Notice {
-    /// An entry was written; it can be undone.
-    Written(EntryId, String),
+    /// Entries were written in one go, and are undone in one go.
+    Written(Vec<EntryId>, String),
+    /// They were withdrawn, and can hold again.
+    Withdrawn(Vec<EntryId>),
     /// Said, nothing to undo.
     Said(String),
     /// Something went wrong; nothing was changed.

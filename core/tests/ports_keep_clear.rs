@@ -177,3 +177,26 @@ fn walked(engine: &Engine, slot: &Outline) -> f64 {
     }
     longest
 }
+
+/// Numbered marks lie beside their places and never on one another, even for places that are the same.
+#[test]
+fn marks_of_findings_keep_clear_of_one_another() {
+    use pitleaf_core::ports::picture::{MARK, drawn, marks};
+    let at = Point::from_millimetres;
+    let places = [at(70.0, -60.0), at(70.0, -60.0), at(69.0, -60.5), at(-90.0, 10.0), at(0.0, 0.0)];
+    let placed = marks(&places);
+    assert_eq!(placed.len(), places.len(), "one each");
+    let apart = |a: (i32, i32), b: (i32, i32)| f64::from(a.0 - b.0).hypot(f64::from(a.1 - b.1));
+    let two = f64::from(2 * MARK);
+    for (i, one) in placed.iter().enumerate() {
+        for other in &placed[i + 1..] {
+            assert!(apart(*one, *other) >= two, "{one:?} and {other:?}");
+        }
+    }
+    for (place, mark) in places.iter().zip(&placed) {
+        let off = apart(drawn(*place), *mark);
+        assert!(off > f64::from(MARK), "a mark must not hide its place: {off}");
+    }
+    assert!(apart(drawn(places[0]), placed[0]) < two, "the first is right beside its place");
+    assert!(apart(drawn(places[3]), placed[3]) < two, "and so is one that is alone");
+}

@@ -4,8 +4,8 @@ use pitleaf_core::{
     ports::{
         Flow, Form, PlatePort, PlugSide, PortFace, PortName, Rotation, Shape, SideHousing, Stage,
         TypedDatums, TypedOutline, View, Weight, Window, add_corner, as_it_will_be, chart,
-        findings, line, move_corner, nearest_corner, picture, read_rows, remove_corner, shown,
-        table, write_rows,
+        corner_radius, findings, line, move_corner, nearest_corner, on_bore, picture, read_rows,
+        remove_corner, round_corner, shown, table, write_rows,
     },
     quantity::Unit,
     trochoid::{Chamber, Engine, Measure, Point, TypedEngine},
@@ -56,7 +56,7 @@ fn close(got: f64, wanted: f64, within: f64, what: &str) {
 fn rows_in_other_units_and_forms_are_the_same_port() {
     let engine = Engine::preset();
     let metric = typed(Stage::Stock, "61 -42\n74 -46\n70 -63\n50 -72");
-    let corners = metric.corners().expect("rows that can be read");
+    let corners = metric.corners_in(&engine).expect("rows that can be read");
     let points = || corners.iter().map(|corner| corner.point);
     let area = |outline: &TypedOutline| match outline.shape(&engine, face().view) {
         Ok(Shape::Side(outline)) => outline.area().get::<square_millimeter>(),
@@ -92,6 +92,35 @@ fn a_corner_is_moved_added_and_taken_away_and_the_others_stay_as_typed() {
 }
 
 #[test]
+fn a_corners_radius_is_typed_and_its_place_stays() {
+    let rows = "61, -42, 4\n\n74;-46\n70,5 -63 2,5\n10,20,3";
+    let read =
+        |rows: &str| read_rows(rows, Unit::Millimetre, Form::Coordinates).expect("readable rows");
+    for (number, was, typed, wanted) in [
+        (0, "4", "6.5", "61 -42 6.5\n\n74;-46\n70,5 -63 2,5\n10,20,3"),
+        (1, "", "1,5", "61, -42, 4\n\n74 -46 1,5\n70,5 -63 2,5\n10,20,3"),
+        (2, "2,5", "", "61, -42, 4\n\n74;-46\n70,5 -63\n10,20,3"),
+        (3, "3", "2,5", "61, -42, 4\n\n74;-46\n70,5 -63 2,5\n10 20 2,5"),
+    ] {
+        assert_eq!(corner_radius(rows, number), was, "corner {number}");
+        let rounded = round_corner(rows, number, typed);
+        assert_eq!(rounded, wanted, "corner {number}");
+        assert_eq!(corner_radius(&rounded, number), typed, "read back as typed");
+        for (at, (old, new)) in read(rows).iter().zip(read(&rounded)).enumerate() {
+            assert_eq!(old.point, new.point, "the place of corner {at}");
+            assert!(at == number || old.radius == new.radius, "the radius of corner {at}");
+        }
+    }
+    let odd = round_corner(rows, 0, "4 x");
+    assert_eq!(corner_radius(&odd, 0), "4 x", "what can't be read stays as typed");
+    assert_eq!(round_corner(rows, 9, "5"), rows, "one that is not there");
+    assert_eq!(corner_radius(rows, 9), "", "of none");
+    let to = Point::from_millimetres(75.0, -45.0);
+    let moved = move_corner("74;-46;2,5", 0, to, Unit::Millimetre, Form::Coordinates);
+    assert_eq!(moved, "75.00 -45.00 2,5", "a decimal comma is no end of the radius");
+}
+
+#[test]
 fn an_outline_that_cannot_be_says_why() {
     let refused = |outline: &TypedOutline| {
         PlatePort::new(outline, &Engine::preset(), face()).expect_err("no port")
@@ -120,6 +149,62 @@ fn an_outline_that_cannot_be_says_why() {
         ["hole 2 has no diameter: give it as the third number of its row"],
         "holes"
     );
+}
+
+/// The angle alone is a place on the bore: the same port as by its coordinates.
+#[test]
+fn edges_in_the_bore_may_be_given_by_their_angle() {
+    let engine = Engine::preset();
+    let bore = engine.geometry().bore();
+    let points = [200.0, 215.0].map(|alpha| bore.point(deg(alpha)));
+    let by_points = TypedOutline {
+        width: "20".to_owned(),
+        ..typed(Stage::Stock, &write_rows(points, Unit::Millimetre, Form::Coordinates))
+    };
+    let angle = |point: Point| {
+        let (x, y) = point.millimetres();
+        format!("{:.6}", y.atan2(x).to_degrees())
+    };
+    let rows = points.map(angle).join("\n");
+    let form = Form::RadiusAndAngle;
+    let by_angles = TypedOutline { rows, form, ..by_points.clone() };
+    let (one, other) = (put_in(&by_points, face()), put_in(&by_angles, face()));
+    let opens = |port: &PlatePort| port.figures.openings[0].opens(Chamber::First).get::<degree>();
+    close(opens(&other), opens(&one), 0.02, "opens");
+    let area = |port: &PlatePort| port.figures.area.get::<square_millimeter>();
+    close(area(&other), area(&one), 0.3, "area");
+    // Against the curve itself: on it, and in the direction asked for, all round.
+    for degrees in -36..=36 {
+        let wanted = f64::from(degrees) * 5.0;
+        let (x, y) = on_bore(engine.geometry(), deg(wanted)).millimetres();
+        let (sin, cos) = wanted.to_radians().sin_cos();
+        close(x * sin - y * cos, 0.0, 1e-9, "to the side of the direction");
+        assert!(x * cos + y * sin > 0.0, "{wanted}°: on the other side of the shaft");
+        let near = (0..7200).fold(f64::MAX, |least, step| {
+            let (a, b) = bore.point(deg(f64::from(step) * 0.05)).millimetres();
+            least.min((a - x).hypot(b - y))
+        });
+        // Samples lie up to a tenth of a millimetre apart.
+        assert!(near < 0.06, "{wanted}°: {near} mm off the bore");
+    }
+    let refused = |rows: &str, form| {
+        let outline = TypedOutline { rows: rows.to_owned(), form, ..by_points.clone() };
+        PlatePort::new(&outline, &engine, face()).expect_err("no port")
+    };
+    assert_eq!(
+        refused("200\nabc", Form::RadiusAndAngle),
+        ["row 2: “abc” is no number. Use digits with one point or comma."]
+    );
+    assert_eq!(
+        refused("200\n215", Form::Coordinates),
+        [
+            "row 1: one number found, give two, or three with the corner's radius",
+            "row 2: one number found, give two, or three with the corner's radius"
+        ],
+        "of x and y one is no place"
+    );
+    let side = TypedOutline { width: String::new(), ..by_angles };
+    assert_eq!(side.corners_in(&engine).unwrap_err().len(), 2, "in the side an angle is no place");
 }
 
 /// A port in the bore runs the shorter way between its edges, however the face is looked at.

@@ -1,6 +1,6 @@
 //! A face read spot by spot, an inch among millimetres asked about, and the end play's loop closed.
 
-use pitleaf_tests::{Browser, Server, button, link, textbox};
+use pitleaf_tests::{Browser, Phone, Profile, Server, button, link, textbox};
 
 /// Types a reading at the place in hand and goes on to the next.
 fn read(phone: &Browser, text: &str) {
@@ -81,4 +81,44 @@ fn the_spacer_is_chosen_and_the_end_play_measured_again() {
         read(&phone, text);
     }
     phone.until_says("than predicted, and the gauges explain only");
+}
+
+#[test]
+fn a_bearing_to_be_pressed_in_tells_its_interference() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Kestrel");
+    for (survey, text) in [("bearing-seat", "49.950"), ("bearing-shell", "50.005")] {
+        phone.go(&format!("#/faces/{survey}/rotor-1"));
+        for _ in 0..6 {
+            read(&phone, text);
+        }
+        phone.until_says("Mean diameter");
+        phone.tap(&button("Write down"));
+        phone.until_notice("6 readings");
+    }
+    phone.until_says("0.055 mm · 2.17 thou");
+    phone.until_says("grips all round");
+    phone.go("#/faces");
+    phone.until_says("Front cover over the front stack, room");
+}
+
+/// On the smallest phone every key of the reading screen is in sight.
+#[test]
+fn the_keys_of_a_reading_are_in_sight_on_a_small_phone() {
+    let server = Server::start();
+    let phone = Browser::open_on(Phone::SMALL, Profile::fresh(), server.url());
+    phone.open_build("Kestrel");
+    for place in ["#/faces/flatness/front", "#/faces/runout-twelve/front-end", "#/faces/spacers"] {
+        phone.go(place);
+        phone.until_says("1 of ");
+        let hidden = phone.run(
+            "const low = document.querySelector('nav').getBoundingClientRect().top;
+             return [...document.querySelectorAll('.check-keys button')]
+               .filter(key => key.getBoundingClientRect().bottom > low + 1)
+               .map(key => key.ariaLabel || key.textContent);",
+            &[],
+        );
+        assert_eq!(hidden, serde_json::json!([]), "{place}: keys under the fold");
+    }
 }

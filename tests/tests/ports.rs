@@ -88,6 +88,55 @@ fn an_outline_that_cannot_be_gets_its_sentence_and_is_not_written() {
     }
 }
 
+#[test]
+fn a_corner_touched_gets_its_radius_in_a_field() {
+    let server = Server::start();
+    let phone = at_demo(&server, "#/ports/front/outline/intake-1-cut");
+    phone.fill(&textbox(ROWS), "50 -45\n70 -45\n70 -65\n50 -65");
+    phone.until("four corners", |phone| {
+        phone.run("return document.querySelectorAll('.handle').length", &[]) == json!(5)
+    });
+    // The second corner is nearest to where it is touched.
+    let place = phone.run(
+        "const b = document.querySelectorAll('.handle')[1].getBoundingClientRect();
+         return [b.left + b.width / 2, b.top + b.height / 2];",
+        &[],
+    );
+    for kind in ["mousePressed", "mouseReleased"] {
+        phone.devtools(
+            "Input.dispatchMouseEvent",
+            json!({ "type": kind, "x": place[0], "y": place[1], "button": "left", "clickCount": 1 }),
+        );
+    }
+    phone.fill(&textbox("Radius of corner 2"), "4,5");
+    phone.until("its row has it", |phone| {
+        let rows = phone.property(&textbox(ROWS), "value");
+        rows.as_str()
+            .is_some_and(|rows| rows.lines().nth(1).is_some_and(|row| row.ends_with(" 4,5")))
+    });
+    phone.fill(&textbox("Radius of corner 2"), "400");
+    phone.until_in(&alert(""), "the corner in row 2 has no room for a radius of 400");
+}
+
+/// Each card of the keep-clear check repeats the number of a mark on the picture.
+#[test]
+fn findings_are_marked_on_the_picture_by_number() {
+    let server = Server::start();
+    let phone = at_demo(&server, "#/ports/front");
+    let numbers = |phone: &Browser, within: &str| {
+        let script = "return [...document.querySelectorAll(arguments[0])].map(e => e.textContent)";
+        phone.run(script, &[json!(within)])
+    };
+    phone.until_says("Destroys the engine");
+    assert_eq!(numbers(&phone, ".plate-picture .finding text"), json!(["1"]), "the worst");
+    phone.go("#/ports/front/figures");
+    phone.until_says("Before and after");
+    let marks = numbers(&phone, ".plate-picture .finding text");
+    assert!(marks.as_array().is_some_and(|marks| marks.len() >= 2), "{marks}");
+    assert_eq!(numbers(&phone, ".call-mark.finding text"), marks, "the list repeats them");
+    phone.until_says("1 on the picture.");
+}
+
 /// A square of 20 mm, with a hole beside it, comes out of the printer as it was drawn.
 #[test]
 fn a_template_is_true_on_paper() {

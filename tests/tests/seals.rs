@@ -150,3 +150,40 @@ fn a_bracket_of_two_leaves_is_judged_and_a_contradiction_is_named() {
     phone.until_in(&alert(""), "A leaf is thicker than 0. Type the thickness marked on it.");
     assert_eq!(phone.property(&textbox(LEAF), "value"), "0", "what was typed stays");
 }
+
+#[test]
+fn springs_are_typed_place_by_place_and_a_set_is_undone_as_one() {
+    let server = Server::start();
+    let phone = Browser::open_on(Phone::SMALL, Profile::fresh(), server.url());
+    phone.open_build("Saltmarsh");
+    phone.go("#/sets");
+    phone.tap(&link("Corner seal springs, free height, spread in a set").starting());
+    phone.until_says("Type the reading.");
+    let write = |text: &str, place: &str| {
+        phone.fill(&textbox("Reading"), text);
+        phone.tap(&button(&format!("Write {place}")));
+        phone.until_notice(&format!("{text} mm on {place}"));
+    };
+    phone.tap(&button("mm"));
+    write("3.52", "1F-A");
+    phone.until_says("1 measured. A spread takes two or more.");
+    write("3.10", "1F-B");
+    let verdict = phone.until_verdict("Does not meet");
+    assert!(verdict.contains("Shortest, and the first to suspect: 1F-B at 3.10 mm."), "{verdict}");
+
+    // All that is left alike: written in one go, undone in one go, and back in one go.
+    let before = phone.entries();
+    phone.go("#/set/corner-seal-spring-spread");
+    phone.until_says("2 of 12");
+    phone.fill(&textbox("Reading"), "3.50");
+    phone.tap(&button("All 10 left alike"));
+    phone.until_notice("3.50 mm on 10 places");
+    phone.until_says("12 of 12");
+    phone.tap(&button("Undo"));
+    phone.until_notice("Withdrawn; still in the book");
+    phone.until_says("2 of 12");
+    phone.tap(&button("Hold again"));
+    phone.until_notice("Holds again");
+    phone.until_says("12 of 12");
+    assert_eq!(phone.entries(), before + 30, "ten readings, ten withdrawals, ten that hold again");
+}

@@ -41,7 +41,7 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
             text("p", "dim", &when),
         ];
         if !matches!(entry.fact, Fact::Withdrawn { .. } | Fact::Restored { .. }) {
-            let id = id.clone();
+            let id = [id.clone()];
             lines.push(button(
                 "button",
                 if withdrawn { "Let it hold again" } else { "Withdraw" },

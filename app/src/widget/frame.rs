@@ -107,10 +107,14 @@ pub fn notice_bar() -> El {
         move || {
             let line = match app.notice.get() {
                 None => return update_line(),
-                Some(Notice::Written(id, said)) => el("div")
+                Some(Notice::Written(ids, said)) => el("div")
                     .class("notice")
                     .with(el("p").with(text("b", "", "Written")).text(" ").text(&said))
-                    .with(button("quiet", "Undo", move || app.withdraw(&id))),
+                    .with(button("quiet", "Undo", move || app.withdraw(&ids))),
+                Some(Notice::Withdrawn(ids)) => el("div")
+                    .class("notice")
+                    .with(text("p", "", "Withdrawn; still in the book"))
+                    .with(button("quiet", "Hold again", move || app.restore(&ids))),
                 Some(Notice::Said(said)) => el("div").class("notice").with(text("p", "", &said)),
                 Some(Notice::Wrong(said)) => {
                     el("div").class("notice wrong").attr("role", "alert").with(text("p", "", &said))

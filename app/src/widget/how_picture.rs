@@ -74,6 +74,12 @@ fn drawing(picture: Picture) -> Drawing {
             "M222 72v36m-6-8 6 8 6-8M216 80l6-8 6 8",
             false,
         ),
+        Picture::CoverOverStack => (
+            "M20 8h26v134H20zM46 66h16V44h12v22h14V34h14v32h30v18H102v32H88V84H74v22H62V84H46zM46 14h186v122H46v-12h172V26H46z",
+            "M236 50h10v50h-10zM246 66h44v18h-44z",
+            "M138 75h74m-8-6 8 6-8 6M146 69l-8 6 8 6",
+            false,
+        ),
         Picture::DialOverTrack => (
             "M10 90H110q20 22 50 22t50-22H310v46H10z",
             "M60 68H260v14H60zM76 82h12v8H76zM232 82h12v8h-12zM138 30a22 22 0 1 0 44 0a22 22 0 1 0-44 0zM157 52h6v58h-6z",

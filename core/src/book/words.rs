@@ -24,12 +24,13 @@ impl Words {
     }
 }
 
-/// The verdict on a figure by the row it names; none where the row or the text can't be read.
+/// The verdict on a figure by the row it names; none where the row or the text can't be read, or the row
+/// has no edge.
 #[must_use]
 pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
     let row = sheet.row(&figure.row)?;
     let reading = figure.reading().ok()?;
-    (reading.amount().dimension() == row.unit.dimension())
+    (row.limit.has_edge() && reading.amount().dimension() == row.unit.dimension())
         .then(|| decide(&row.limit, &reading, &sheet.gauge(figure.gauge)).call)
 }
 

@@ -112,37 +112,57 @@ impl Plan {
         set.map(|set| set.show(unit, 1, Rounding::Nearest)).unwrap_or_default()
     }
 
-    /// What the book writes when a pass is done, counted from 1.
-    #[must_use]
-    pub fn tightened(&self, number: u16) -> Option<Fact> {
-        let pass = self.passes.get(usize::from(number).checked_sub(1)?)?;
-        Some(Fact::Tightened {
-            joint: self.joint.clone(),
-            pass: number,
-            of: u16::try_from(self.passes.len()).ok()?,
-            torque: self.wrench(pass),
-            unit: self.torque.unit(),
-        })
+    /// What the book writes when a pass is done, counted from 1: at what the wrench was to be set to, or
+    /// where it read otherwise, at what is typed. None of a pass that is not planned.
+    ///
+    /// # Errors
+    /// What is typed is no torque within [`TORQUE`].
+    pub fn tightened(&self, number: u16, read: &str, unit: Unit) -> Result<Option<Fact>, Refusal> {
+        let at = usize::from(number).checked_sub(1);
+        let (Some(pass), Ok(of)) =
+            (at.and_then(|at| self.passes.get(at)), u16::try_from(self.passes.len()))
+        else {
+            return Ok(None);
+        };
+        let (torque, unit) = if read.trim().is_empty() {
+            (self.wrench(pass), self.torque.unit())
+        } else {
+            let read = Reading::read(read, unit, &TORQUE)?;
+            (read.number().to_owned(), read.unit())
+        };
+        Ok(Some(Fact::Tightened { joint: self.joint.clone(), pass: number, of, torque, unit }))
     }
 }
 
-/// The passes of a joint that are done: those ticked off since its order was last written. A new order
-/// starts over, since the bolts were loosened for it.
+/// A pass that is done.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Done {
+    /// Which, counted from 1.
+    pub pass: u16,
+    /// At which torque, as written.
+    pub torque: String,
+    /// Its unit.
+    pub unit: Unit,
+}
+
+/// The passes of a joint that are done, in order, each as ticked off last: those since its order was last
+/// written. A new order starts over, since the bolts were loosened for it.
 #[must_use]
-pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<u16> {
+pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<Done> {
     let planned = book
         .current(build, &Subject::TighteningOrder(joint.to_owned()))
         .map(|entry| (entry.order, &entry.id));
-    let mut done: Vec<u16> = book
-        .history(build, &Subject::Tightened(joint.to_owned()))
-        .filter(|line| !line.withdrawn && Some((line.entry.order, &line.entry.id)) > planned)
-        .filter_map(|line| match &line.entry.fact {
-            Fact::Tightened { pass, .. } => Some(*pass),
-            _ => None,
-        })
-        .collect();
-    done.sort_unstable();
-    done.dedup();
+    let mut done: Vec<Done> = Vec::new();
+    for line in book.history(build, &Subject::Tightened(joint.to_owned())) {
+        if let Fact::Tightened { pass, torque, unit, .. } = &line.entry.fact
+            && !line.withdrawn
+            && Some((line.entry.order, &line.entry.id)) > planned
+        {
+            done.retain(|old| old.pass != *pass);
+            done.push(Done { pass: *pass, torque: torque.clone(), unit: *unit });
+        }
+    }
+    done.sort_by_key(|done| done.pass);
     done
 }
 

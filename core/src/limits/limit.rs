@@ -98,6 +98,12 @@ pub struct Limit {
 }
 
 impl Limit {
+    /// Whether there is an edge to keep; without one nothing can be judged.
+    #[must_use]
+    pub fn has_edge(&self) -> bool {
+        self.lower.is_some() || self.upper.is_some()
+    }
+
     /// Whether an amount meets both edges; equal to an edge meets it. Exact.
     #[must_use]
     pub fn holds(&self, amount: Amount) -> bool {

@@ -24,6 +24,8 @@ pub enum Picture {
     BoreGauge,
     /// A depth micrometer, or a gauge on a bridge, from one face down to another.
     DepthFromFace,
+    /// A cover over a stack on a shaft's end, and the room between them.
+    CoverOverStack,
     /// A dial indicator on a bridge over a worn track.
     DialOverTrack,
     /// A dial indicator on a shaft that turns on vee blocks.
@@ -65,6 +67,7 @@ impl Row {
             (Gauge::FeelerLeaf, ..) if is_seal && !self.id.contains("slot") => Picture::LeafAtEnd,
             (Gauge::FeelerLeaf, ..) => Picture::LeafInSlot,
             (Gauge::BoreGauge, ..) => Picture::BoreGauge,
+            (Gauge::DepthMicrometer, Part::Assembly, _) => Picture::CoverOverStack,
             (Gauge::DepthMicrometer, _, Input::Deviation) if self.part != Part::Rotor => {
                 Picture::HeightOnPlate
             }

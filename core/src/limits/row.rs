@@ -1,7 +1,7 @@
 //! A limit row: what is measured, on which part, how, with which gauge, and what it may be.
 
 use super::{GaugeKind, Limit, Source};
-use crate::quantity::{Bounds, Unit};
+use crate::quantity::{Bounds, Dimension, Unit};
 use serde::{Deserialize, Serialize};
 
 /// The parts a strip-down measures, in the order they come off.
@@ -114,6 +114,9 @@ pub enum Input {
     Other,
 }
 
+/// How the id of a row ends whose one reading stands for a whole set.
+const SPREAD: &str = "-spread";
+
 /// A limit row.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -177,6 +180,20 @@ impl Row {
     /// The sheet says so by the row's id.
     #[must_use]
     pub fn is_of_a_set(&self) -> bool {
-        self.id.ends_with("-spread")
+        self.id.ends_with(SPREAD)
+    }
+
+    /// By what the pieces of such a set are measured one by one: a length without a limit of its own, for
+    /// only their spread has one. None for other rows.
+    #[must_use]
+    pub fn piece(&self) -> Option<Self> {
+        let set = self.id.strip_suffix(SPREAD)?;
+        (self.unit.dimension() == Dimension::Length).then(|| Self {
+            id: format!("{set}-piece"),
+            what: self.what.split(", spread").next().unwrap_or_default().to_owned(),
+            input: Input::Size,
+            limit: Limit::default(),
+            ..self.clone()
+        })
     }
 }

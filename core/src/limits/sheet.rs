@@ -7,6 +7,8 @@ use std::fmt;
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Sheet {
     rows: Vec<Row>,
+    /// By what the pieces of the sets among them are measured one by one.
+    pieces: Vec<Row>,
     gauges: Vec<Gauge>,
 }
 
@@ -14,16 +16,17 @@ impl Sheet {
     /// The sheet that ships: a two-rotor petrol engine with 80 mm rotor housings, nothing in it published.
     #[must_use]
     pub fn starter() -> Self {
-        Self { rows: starter::rows(), gauges: Vec::new() }
+        let mut sheet = Self::default();
+        starter::rows().into_iter().for_each(|row| sheet.put(row));
+        sheet
     }
 
     /// Puts a row in: in place of the one with the same id, or at the end.
     pub fn put(&mut self, row: Row) {
-        let place = self.rows.iter().position(|old| old.id == row.id);
-        match place {
-            Some(place) => self.rows[place] = row,
-            None => self.rows.push(row),
+        if let Some(piece) = row.piece() {
+            put(&mut self.pieces, piece);
         }
+        put(&mut self.rows, row);
     }
 
     /// This sheet with the builder's own gauge in place of the usual one of its kind.
@@ -48,15 +51,22 @@ impl Sheet {
         &self.rows
     }
 
-    /// The row with an id.
+    /// The row with an id; one [`Row::piece`] of a set among them.
     #[must_use]
     pub fn row(&self, id: &str) -> Option<&Row> {
-        self.rows.iter().find(|row| row.id == id)
+        self.rows.iter().chain(&self.pieces).find(|row| row.id == id)
     }
 
     /// The rows of a part that hold for a build.
     pub fn of_part(&self, part: Part, build: BuildKind) -> impl Iterator<Item = &Row> {
         self.rows.iter().filter(move |row| row.part == part && row.build.holds_for(build))
+    }
+}
+
+fn put(rows: &mut Vec<Row>, row: Row) {
+    match rows.iter_mut().find(|old| old.id == row.id) {
+        Some(old) => *old = row,
+        None => rows.push(row),
     }
 }
 
@@ -100,7 +110,7 @@ impl Row {
         if self.what.trim().is_empty() {
             faults.push(RowFault::NoName);
         }
-        if limit.lower.is_none() && limit.upper.is_none() {
+        if !limit.has_edge() {
             faults.push(RowFault::NoEdge);
         }
         if edges

@@ -1,6 +1,6 @@
 //! Editing an outline's rows by hand: a corner dragged, added, taken away.
 
-use super::{Corner, Form};
+use super::{Corner, Form, rows::cells};
 use crate::{decimal::Decimal, quantity::Unit, trochoid::Point};
 
 /// The corner nearest to a place, as its number from 0.
@@ -15,12 +15,29 @@ pub fn nearest_corner(corners: &[Corner], place: Point) -> Option<usize> {
 pub fn move_corner(rows: &str, number: usize, place: Point, unit: Unit, form: Form) -> String {
     edited(rows, number, |line| {
         let mut moved = numbers(place, unit, form);
-        let cells = |c: char| c.is_whitespace() || c == ';' || (c == ',' && !line.contains(' '));
-        if let Some(radius) = line.split(cells).filter(|cell| !cell.is_empty()).nth(2) {
+        if let Some(radius) = cells(line).get(2) {
             moved.push(' ');
             moved.push_str(radius);
         }
         Some(moved)
+    })
+}
+
+/// What is typed as a corner's radius: all that stands behind its place.
+#[must_use]
+pub fn corner_radius(rows: &str, number: usize) -> String {
+    let row = rows.lines().filter(|line| !line.trim().is_empty()).nth(number);
+    row.and_then(|row| Some(cells(row).get(2..)?.join(" "))).unwrap_or_default()
+}
+
+/// The rows with a corner rounded to a radius as it is typed; its place and all other rows stay.
+#[must_use]
+pub fn round_corner(rows: &str, number: usize, radius: &str) -> String {
+    edited(rows, number, |line| match cells(line)[..] {
+        [first, second, ..] => {
+            Some(format!("{first} {second} {}", radius.trim()).trim().to_owned())
+        }
+        _ => Some(line.to_owned()),
     })
 }
 

@@ -44,14 +44,16 @@ mod view;
 mod window;
 
 pub use bridge::{Bridge, bridge};
-pub use edit::{add_corner, move_corner, nearest_corner, remove_corner, write_rows};
+pub use edit::{
+    add_corner, corner_radius, move_corner, nearest_corner, remove_corner, round_corner, write_rows,
+};
 pub use figures::{AngleArea, Change, Greatest, PortFigures, TimeArea};
 pub use keep_clear::{Intrusion, Obstacle, intrusions, left_to_land};
-pub use open::{OpenAreas, Port, PortFault, SealedBy};
+pub use open::{OpenAreas, Port, PortFault, SealedBy, Seat};
 pub use opening::Opening;
 pub use outline::{Outline, OutlineFault};
 pub use overlap::Overlap;
-pub use peripheral::{PeripheralFault, PeripheralPort};
+pub use peripheral::{PeripheralFault, PeripheralPort, on_bore};
 pub use plate::PlatePort;
 pub use report::{Finding, Weight, as_it_will_be, findings};
 pub use room::{Room, RoomFault};

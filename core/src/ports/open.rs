@@ -1,6 +1,6 @@
 //! How much of a port is open to each chamber at one shaft angle.
 
-use std::fmt;
+use std::{fmt, sync::Arc};
 
 use serde::{Deserialize, Serialize};
 use uom::si::{area::square_millimeter, f64::Area, length::millimeter};
@@ -54,7 +54,7 @@ impl std::error::Error for PortFault {}
 /// A side port in an engine: its outline cut to the bore, ready to be swept.
 #[derive(Debug, Clone)]
 pub struct Port {
-    pub(crate) figure: SealFigure,
+    pub(crate) figure: Arc<SealFigure>,
     pub(crate) bore: Trochoid,
     sector: SectorArea,
     nodes: Vec<Node>,
@@ -96,23 +96,42 @@ pub(crate) struct Seen {
     above: f64,
 }
 
-impl Port {
-    /// Cuts an outline to the engine's bore.
-    ///
-    /// # Errors
-    /// If no part of the outline is inside the bore, or the whole bore inside the outline.
-    pub fn new(engine: &Engine, outline: &Outline, sealed_by: SealedBy) -> Result<Self, PortFault> {
+/// Where ports are put in: the engine's own curves, tabled once. An outline that is dragged is cut to
+/// them for every move of the finger.
+#[derive(Debug, Clone)]
+pub struct Seat {
+    figure: Arc<SealFigure>,
+    nearest: Nearest,
+    sector: SectorArea,
+}
+
+impl Seat {
+    /// The seat of an engine's side ports.
+    #[must_use]
+    pub fn new(engine: &Engine, sealed_by: SealedBy) -> Self {
         let bore = engine.geometry().bore();
-        let clipped = match clip(outline, &Nearest::new(bore)) {
-            Lie::Inside(clipped) => clipped,
-            Lie::Outside => return Err(PortFault::OutsideBore),
-            Lie::Around => return Err(PortFault::AroundBore),
-        };
         let inset = match sealed_by {
             SealedBy::FlankEdge => 0.0,
             SealedBy::SideSeal => engine.seals().side_inset.get::<millimeter>(),
         };
-        let figure = SealFigure::new(engine.geometry(), inset);
+        Self {
+            figure: Arc::new(SealFigure::new(engine.geometry(), inset)),
+            nearest: Nearest::new(bore),
+            sector: SectorArea::new(bore),
+        }
+    }
+
+    /// Cuts an outline to the engine's bore.
+    ///
+    /// # Errors
+    /// If no part of the outline is inside the bore, or the whole bore inside the outline.
+    pub fn port(&self, outline: &Outline) -> Result<Port, PortFault> {
+        let clipped = match clip(outline, &self.nearest) {
+            Lie::Inside(clipped) => clipped,
+            Lie::Outside => return Err(PortFault::OutsideBore),
+            Lie::Around => return Err(PortFault::AroundBore),
+        };
+        let (figure, sector) = (self.figure.clone(), self.sector.clone());
         let dips = clipped
             .nodes
             .windows(2)
@@ -122,10 +141,20 @@ impl Port {
             })
             .collect();
         let stretches = Stretch::over(&clipped.nodes);
-        let sector = SectorArea::new(bore);
         let area = clipped.area(&sector);
         let arcs = BoreArc::over(&clipped, &sector);
-        Ok(Self { figure, bore, sector, nodes: clipped.nodes, arcs, dips, stretches, area })
+        let bore = self.nearest.curve();
+        Ok(Port { figure, bore, sector, nodes: clipped.nodes, arcs, dips, stretches, area })
+    }
+}
+
+impl Port {
+    /// Cuts an outline to the engine's bore; for one outline after another, make a [`Seat`] once.
+    ///
+    /// # Errors
+    /// As [`Seat::port`].
+    pub fn new(engine: &Engine, outline: &Outline, sealed_by: SealedBy) -> Result<Self, PortFault> {
+        Seat::new(engine, sealed_by).port(outline)
     }
 
     /// The area of the part inside the bore.

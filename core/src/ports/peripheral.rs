@@ -1,10 +1,15 @@
 //! Peripheral ports: through the bore's surface, opened and closed by the apex seals.
 
-use std::{f64::consts::TAU, fmt, num::NonZeroU32};
+use std::{
+    f64::consts::{PI, TAU},
+    fmt,
+    num::NonZeroU32,
+};
 
 use uom::si::{
+    angle::radian,
     area::square_millimeter,
-    f64::{Area, Length},
+    f64::{Angle, Area, Length},
     length::millimeter,
 };
 
@@ -13,6 +18,22 @@ use super::{
     sweep::{Sample, angle_of},
 };
 use crate::trochoid::{Geometry, Millimetres, Nearest, Point, SectorArea};
+
+/// The place on the bore in a direction from the shaft's axis, the angle counted anticlockwise from the
+/// long axis. The bore is even about both axes, so it is the same place however the plate is looked at.
+#[must_use]
+pub fn on_bore(geometry: &Geometry, angle: Angle) -> Point {
+    let (bore, wanted) = (geometry.bore(), angle.get::<radian>());
+    let mut alpha = wanted;
+    // Direction and bore angle never differ much, and grow nearly alike: each step leaves less than a
+    // half of the error.
+    for _ in 0..60 {
+        let point = bore.at(alpha);
+        let off = wanted - point.y.atan2(point.x);
+        alpha += (off + PI).rem_euclid(TAU) - PI;
+    }
+    bore.at(alpha)
+}
 
 /// How far from the bore an edge may be given and still be taken as lying on it.
 const NEAR: f64 = 1.0;

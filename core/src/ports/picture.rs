@@ -83,6 +83,32 @@ pub fn drawn(point: Point) -> (i32, i32) {
     (hundredths(point.x), hundredths(-point.y))
 }
 
+/// How large a numbered mark is in the picture: its radius.
+pub const MARK: i32 = 800;
+
+/// Where numbered marks stand in the picture, each beside its place as seen: nearer the shaft, and as far
+/// on as it takes to keep clear of the marks before it. A line from the mark leads to the place.
+#[must_use]
+pub fn marks(places: &[Point]) -> Vec<(i32, i32)> {
+    // In millimetres: a little more than the radius.
+    const BESIDE: f64 = 0.0125 * MARK as f64;
+    let mut marks: Vec<(i32, i32)> = Vec::new();
+    for place in places {
+        let inward = Point { x: -place.x, y: -place.y }.direction();
+        let way = inward.unwrap_or(Direction { x: 0.0, y: 1.0 });
+        let is_free = |at: (i32, i32)| {
+            marks.iter().all(|other| {
+                let (x, y) = (f64::from(at.0 - other.0), f64::from(at.1 - other.1));
+                x.hypot(y) >= f64::from(2 * MARK)
+            })
+        };
+        let far_on = |step: u32| drawn(place.along(way, BESIDE * f64::from(step)));
+        // So many marks never lie in a row that none of a hundred steps is free.
+        marks.push((1..100).map(far_on).find(|at| is_free(*at)).unwrap_or(far_on(1)));
+    }
+    marks
+}
+
 /// A length in the picture.
 #[must_use]
 pub fn drawn_length(length: Length) -> i32 {

@@ -74,13 +74,36 @@ impl std::error::Error for RowFault {}
 /// assert_eq!(corners[1].point.millimetres(), (-3.25, 4.0));
 /// ```
 pub fn read_rows(text: &str, unit: Unit, form: Form) -> Result<Vec<Corner>, Vec<RowFault>> {
+    read_with(text, |cells| corner(cells, unit, form))
+}
+
+/// Reads edges of a port in the bore: as [`read_rows`], or by the angle alone where rows are given by
+/// radius and angle; `on_bore` gives the place at an angle in degrees.
+pub(super) fn read_edges(
+    text: &str,
+    unit: Unit,
+    form: Form,
+    on_bore: impl Fn(f64) -> Point,
+) -> Result<Vec<Corner>, Vec<RowFault>> {
+    read_with(text, |cells| match (form, cells) {
+        (Form::RadiusAndAngle, [angle]) => {
+            Ok(Corner { point: on_bore(number(angle)?), radius: Length::default() })
+        }
+        _ => corner(cells, unit, form),
+    })
+}
+
+fn read_with(
+    text: &str,
+    corner: impl Fn(&[&str]) -> Result<Corner, Kind>,
+) -> Result<Vec<Corner>, Vec<RowFault>> {
     let mut corners = Vec::new();
     let mut faults = Vec::new();
     for (row, line) in (1..).zip(text.lines()) {
         if line.trim().is_empty() {
             continue;
         }
-        match corner(line, unit, form) {
+        match corner(&cells(line)) {
             Ok(corner) => corners.push(corner),
             Err(kind) => faults.push(RowFault { row, kind }),
         }
@@ -88,7 +111,8 @@ pub fn read_rows(text: &str, unit: Unit, form: Form) -> Result<Vec<Corner>, Vec<
     if faults.is_empty() { Ok(corners) } else { Err(faults) }
 }
 
-fn corner(line: &str, unit: Unit, form: Form) -> Result<Corner, Kind> {
+/// The texts of a row, parted as [`read_rows`] parts them.
+pub(super) fn cells(line: &str) -> Vec<&str> {
     let blanks = |c: char| c.is_whitespace() || c == ';';
     let mut cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).collect();
     if let [only] = cells[..] {
@@ -99,7 +123,11 @@ fn corner(line: &str, unit: Unit, form: Form) -> Result<Corner, Kind> {
             *cell = cell.trim_end_matches(',');
         }
     }
-    let (first, second, radius) = match cells[..] {
+    cells
+}
+
+fn corner(cells: &[&str], unit: Unit, form: Form) -> Result<Corner, Kind> {
+    let (first, second, radius) = match *cells {
         [first, second] => (first, second, "0"),
         [first, second, radius] => (first, second, radius),
         _ => return Err(Kind::Count(cells.len())),

@@ -3,11 +3,15 @@
 use std::fmt;
 
 use serde::{Deserialize, Serialize};
-use uom::si::{f64::Length, length::millimeter};
+use uom::si::{
+    angle::degree,
+    f64::{Angle, Length},
+    length::millimeter,
+};
 
 use super::{
     Corner, Datum, Form, Outline, PeripheralPort, PlugSide, Rotation, SealedBy, SeenFrom,
-    SideHousing, View, read_rows,
+    SideHousing, View, on_bore, read_rows, rows::read_edges,
 };
 use crate::{
     quantity::{Bounds, Reading, Unit},
@@ -181,12 +185,17 @@ impl TypedOutline {
         }
     }
 
-    /// The corners as seen.
+    /// The corners as seen; of a port in the bore its edges, which the angle alone may give.
     ///
     /// # Errors
     /// A sentence for every row that can't be read.
-    pub fn corners(&self) -> Result<Vec<Corner>, Vec<String>> {
-        read_rows(&self.rows, self.unit, self.form).map_err(said)
+    pub fn corners_in(&self, engine: &Engine) -> Result<Vec<Corner>, Vec<String>> {
+        let at = |angle| on_bore(engine.geometry(), Angle::new::<degree>(angle));
+        if self.width.trim().is_empty() {
+            read_rows(&self.rows, self.unit, self.form).map_err(said)
+        } else {
+            read_edges(&self.rows, self.unit, self.form, at).map_err(said)
+        }
     }
 
     /// The shape in the engine.
@@ -194,7 +203,7 @@ impl TypedOutline {
     /// # Errors
     /// A sentence for everything that is wrong.
     pub fn shape(&self, engine: &Engine, view: View) -> Result<Shape, Vec<String>> {
-        let corners = self.corners()?;
+        let corners = self.corners_in(engine)?;
         if self.width.trim().is_empty() {
             return outline_of(&corners, view).map(Shape::Side);
         }

@@ -2,9 +2,15 @@
 //!
 //! A stage of s strokes took the gap from one bracket to another, so it removed no less than the gap
 //! between the brackets and less than their whole span, and a stroke removed an s-th of that on average.
-//! Hands and stones differ from stage to stage, so the stages are not averaged: the fastest rate is the
-//! fastest any stage can have had, the slowest the slowest. Stages of other seals ground by the same
-//! hand on the same stone count, too. All of it is exact: rates are compared as fractions.
+//! Leaves are coarse: of a single stroke a bracket says little more than that it did not take the whole
+//! bracket, of ten in a row ten times as much. So on one seal the stages in a row are taken together, as a
+//! *run*, and each stage goes by the run with it in that says most. What is proved comes first: a run that
+//! averages a fast stage with slow ones, and so comes out under a rate that another run proves, says
+//! nothing.
+//!
+//! Hands and stones differ from seal to seal, so seals are not averaged. The seal in hand tells its own
+//! rate; until it does, the others speak for it. A rate proved on any of them counts always. All of it is
+//! exact: rates are compared as fractions.
 
 use super::bracket::figure;
 use super::{Answer, Bracket, GroundBy, Stage};
@@ -26,6 +32,11 @@ impl Rate {
     #[must_use]
     pub fn is_faster_than(self, other: Self) -> bool {
         self.removed.times(other.strokes) > other.removed.times(self.strokes)
+    }
+
+    /// The faster of two.
+    fn or_faster(self, other: Self) -> Self {
+        if other.is_faster_than(self) { other } else { self }
     }
 
     /// How many whole strokes take no more than `room`; none at a rate of zero.
@@ -55,37 +66,86 @@ pub struct Removal {
     pub fastest: Rate,
 }
 
-/// The rates that stages of one way of counting can have had.
-///
-/// None where no stage bounds the fastest: a gap bracketed at its lower end before, at its upper end after.
-#[must_use]
-pub fn removal(stages: &[Stage], by: GroundBy) -> Option<Removal> {
-    let nothing = Span::whole(0, Unit::Millimetre);
-    let (mut slowest, mut fastest): (Option<Rate>, Option<Rate>) = (None, None);
-    let mut faster = |rate: Rate| {
-        if fastest.is_none_or(|known| rate.is_faster_than(known)) {
-            fastest = Some(rate);
-        }
-    };
-    let mut is_bounded = false;
-    for stage in stages.iter().filter(|stage| stage.ground.by == by && stage.ground.count > 0) {
-        let rate = |removed| Rate { removed, strokes: stage.ground.count };
-        let least = match (stage.before.high, stage.after.low) {
-            (Some(high), Some(low)) if low > high => low.minus(high),
-            _ => nothing,
-        };
-        if slowest.is_none_or(|known| known.is_faster_than(rate(least))) {
-            slowest = Some(rate(least));
-        }
-        // A stage with an open end can't say how fast it was, only how fast at least.
-        faster(rate(least));
-        if let (Some(low), Some(high)) = (stage.before.low, stage.after.high) {
-            is_bounded = true;
-            faster(rate(high.minus(low)));
+impl Removal {
+    /// What holds for both: the slower of the slowest, the faster of the fastest.
+    #[must_use]
+    pub fn and(self, other: Self) -> Self {
+        let slowest = if self.slowest.is_faster_than(other.slowest) { other } else { self }.slowest;
+        Self { by: self.by, slowest, fastest: self.fastest.or_faster(other.fastest) }
+    }
+}
+
+/// Stages in a row on one seal, taken together.
+#[derive(Clone, Copy)]
+struct Run {
+    /// Its stages, by their places in the list; the last one included.
+    stages: (usize, usize),
+    /// No slower than this.
+    least: Rate,
+    /// No faster than this; none where an end is open.
+    most: Option<Rate>,
+}
+
+/// Every run of one seal's stages, all counted in one way.
+fn runs(stages: &[Stage], by: GroundBy) -> Vec<Run> {
+    let mut runs = Vec::new();
+    for (first, start) in stages.iter().enumerate() {
+        let mut strokes = 0_u32;
+        for (last, end) in stages.iter().enumerate().skip(first) {
+            if end.ground.by != by {
+                break;
+            }
+            strokes = strokes.saturating_add(end.ground.count);
+            if strokes == 0 {
+                continue;
+            }
+            let rate = |removed| Rate { removed, strokes };
+            let least = match (start.before.high, end.after.low) {
+                (Some(high), Some(low)) if low > high => low.minus(high),
+                _ => Span::whole(0, Unit::Millimetre),
+            };
+            let most = start.before.low.zip(end.after.high).map(|(low, high)| high.minus(low));
+            runs.push(Run { stages: (first, last), least: rate(least), most: most.map(rate) });
         }
     }
-    is_bounded.then_some(())?;
-    Some(Removal { by, slowest: slowest?, fastest: fastest? })
+    runs
+}
+
+/// The rates that one seal's stages can have had, in one way of counting.
+///
+/// None where no run bounds the fastest: a gap bracketed at its lower end before, at its upper end after.
+#[must_use]
+pub fn removal(stages: &[Stage], by: GroundBy) -> Option<Removal> {
+    let runs = runs(stages, by);
+    let proved = runs.iter().map(|run| run.least).reduce(Rate::or_faster)?;
+    // A run of one stage says how slow that stage was; a longer one only how slow they were together.
+    let alone = runs.iter().filter(|run| run.stages.0 == run.stages.1).map(|run| run.least);
+    let slowest = alone.reduce(|one, other| if one.is_faster_than(other) { other } else { one })?;
+    let closest = |stage: usize| {
+        runs.iter()
+            .filter(|run| run.stages.0 <= stage && stage <= run.stages.1)
+            .filter_map(|run| run.most)
+            .filter(|most| most.is_faster_than(proved))
+            .reduce(|one, other| if one.is_faster_than(other) { other } else { one })
+    };
+    let bound = (0..stages.len()).filter_map(closest).reduce(Rate::or_faster);
+    // A stage with an open end can't say how fast it was, only how fast at least.
+    let is_bounded = runs.iter().any(|run| run.most.is_some());
+    is_bounded.then(|| Removal {
+        by,
+        slowest,
+        fastest: bound.map_or(proved, |bound| bound.or_faster(proved)),
+    })
+}
+
+/// The rates to go by for one seal: its own where it tells one, else those of all the seals ground so far;
+/// and never less than any of them proves.
+#[must_use]
+pub fn removal_for(own: &[Stage], seals: &[Vec<Stage>], by: GroundBy) -> Option<Removal> {
+    let all = || seals.iter().filter_map(|seal| removal(seal, by));
+    let known = removal(own, by).or_else(|| all().reduce(Removal::and))?;
+    let proved = seals.iter().flat_map(|seal| runs(seal, by)).map(|run| run.least);
+    Some(Removal { fastest: proved.fold(known.fastest, Rate::or_faster), ..known })
 }
 
 /// How many strokes; the ends are those of what is known.

@@ -10,6 +10,7 @@
 //! - [`slot_report`]: what a book's entries say of each slot.
 //! - [`TypedHotGap`]: the hot gap from what a person types.
 //! - [`LooseKind`]: pieces measured before they have a place.
+//! - [`SpreadCheck`]: springs measured one by one, judged by their spread.
 //! - [`SetCheck`], [`match_by_weight`], [`match_by_height`]: sets measured in one go.
 
 mod assignment;
@@ -29,6 +30,7 @@ mod next_leaf;
 mod place;
 mod set;
 mod set_words;
+mod spread;
 mod state;
 mod trial;
 mod usual_sets;
@@ -38,7 +40,7 @@ pub use assignment::{AssignFault, Assignment, Empty, Placed, assign};
 pub use bracket::{Answer, Bracket, Proof, Standing, sentence};
 pub use caution::Step;
 pub use drawing::{Drawing, TooMuchInk};
-pub use grinding::{Advice, Rate, Refusal, Removal, Strokes, advise, removal};
+pub use grinding::{Advice, Rate, Refusal, Removal, Strokes, advise, removal, removal_for};
 pub use ground::{Ground, GroundBy};
 pub use growth::{
     Band, Chain, ESTIMATE, GrowthFault, Piece, Temperatures, gap_at_reference, hot_gap, length_at,
@@ -55,6 +57,7 @@ pub use next_leaf::{NextLeaf, Try, halving_leaf, next_leaf};
 pub use place::{Corner, Place, PlaceFault};
 pub use set::{Matched, SetCheck, SetFault, match_by_height, match_by_weight};
 pub use set_words::set_readings;
+pub use spread::SpreadCheck;
 pub use state::{SlotReport, SlotState, engine_report, leaf_set, slot_report, stages, trials};
 pub use trial::{Outcome, Trial, TrialFault};
 pub use usual_sets::{USUAL_SETS, UsualSet};

@@ -177,18 +177,18 @@ fn seals_of<'book>(
     seals
 }
 
-/// Every grinding of a build with the gaps before and after, over all slots and seals: what tells how fast the hand is.
+/// Every grinding of a build with the gaps before and after, seal by seal over all slots: what tells how fast the hand is.
 ///
 /// A seal whose trials disagree tells nothing.
 #[must_use]
-pub fn stages(book: &Book, build: &BuildId, rotors: u8) -> Vec<Stage> {
+pub fn stages(book: &Book, build: &BuildId, rotors: u8) -> Vec<Vec<Stage>> {
     Slot::of_engine(rotors)
         .into_iter()
         .flat_map(|slot| seals_of(book, build, slot))
         .filter_map(|seal| {
             History::of(&seal.into_iter().map(|(_, trial)| trial.clone()).collect::<Vec<_>>()).ok()
         })
-        .flat_map(|history| history.stages())
+        .map(|history| history.stages())
         .collect()
 }
 

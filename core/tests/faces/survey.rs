@@ -297,3 +297,52 @@ fn a_width_in_inches_is_asked_about_and_meant_text_is_offered() {
         .expect("numbers");
     assert_eq!(lapping.slips(), [], "a plan's figures differ by design");
 }
+
+#[test]
+fn a_pressed_bearing_tells_its_interference_and_whether_it_grips() {
+    let seat = |text: &str| set(Survey::BearingSeat, "rotor-1", &[text; 6]);
+    let shell = |texts: [&str; 6]| set(Survey::BearingShell, "rotor-1", &texts);
+    // Seat 49.950; bearing 50.000 to 50.010: 0.050 to 0.060 mm tight.
+    let round = ["50.000", "50.010", "50.000", "50.010", "50.000", "50.010"];
+    let tight = with(&seat("49.950"), &[shell(round)], None);
+    let found = finding(&tight, "Interference");
+    assert_eq!(found.figure, "0.055 mm · 2.17 thou", "the mean");
+    assert!(found.says.starts_with("Tightest 0.050 mm, loosest 0.060 mm."), "{}", found.says);
+    assert_eq!(finding(&tight, "Grip").figure, "grips all round");
+    assert!(finding(&tight, "Grip").says.starts_with("An interference fit at every place read."));
+    // From the other side the same.
+    let again = with(&shell(round), &[seat("49.950")], None);
+    assert_eq!(finding(&again, "Interference"), found);
+    for (bore, grip, kind) in [
+        ("50.002", "grips, but may be loose at places", "A transition fit"),
+        ("50.008", "may not grip", "A transition fit"),
+        ("50.100", "does not grip", "A clearance fit"),
+        // 3 µm of interference at least: less than the gauges can tell from none.
+        ("49.997", "grips, but may be loose at places", "An interference fit"),
+    ] {
+        let all = with(&seat(bore), &[shell(round)], None);
+        let found = finding(&all, "Grip");
+        assert_eq!(found.figure, grip, "seat {bore}");
+        assert!(found.says.starts_with(kind), "seat {bore}: {}", found.says);
+    }
+    let alone = with(&seat("49.950"), &[], None);
+    assert_eq!(
+        finding(&alone, "Interference").says,
+        "Read the seat and the bearing’s outside: both are needed."
+    );
+    let one = with(&set(Survey::BearingSeat, "rotor-1", &["49.950"]), &[], None);
+    assert_eq!(one.len(), 1, "one direction tells nothing: {one:?}");
+    assert!(
+        Survey::Bore.beside("rotor-1", 2).any(|other| other == Survey::BearingShell),
+        "offered beside the bore"
+    );
+}
+
+#[test]
+fn a_full_drawer_of_spacers_has_a_letter_each() {
+    let places = Survey::Spacers.places();
+    assert_eq!(places.len(), 78);
+    let named: Vec<&str> =
+        [0, 25, 26, 77].iter().map(|&at: &usize| places[at].name.as_str()).collect();
+    assert_eq!(named, ["spacer A", "spacer Z", "spacer AA", "spacer BZ"]);
+}

@@ -38,7 +38,12 @@ fn plan(joint: &str, order: &str) -> Plan {
 }
 
 fn done(number: u16) -> Fact {
-    plan("Tension bolts", "").tightened(number).expect("a pass")
+    done_at(number, "")
+}
+
+fn done_at(number: u16, read: &str) -> Fact {
+    let fact = plan("Tension bolts", "").tightened(number, read, Unit::PoundForceFoot);
+    fact.expect("a torque").expect("a pass")
 }
 
 #[test]
@@ -101,7 +106,10 @@ fn what_makes_no_plan_says_why() {
 fn passes_are_ticked_off_and_a_new_order_starts_over() {
     let order = plan("Tension bolts", "").fact();
     let mut facts = vec![opened(), order.clone(), done(2), done(1), done(2)];
-    let passes = |facts: &[Fact]| passes_done(&book(facts), &id("kestrel"), "Tension bolts");
+    let passes = |facts: &[Fact]| -> Vec<u16> {
+        let done = passes_done(&book(facts), &id("kestrel"), "Tension bolts");
+        done.iter().map(|done| done.pass).collect()
+    };
     assert_eq!(passes(&facts), [1, 2], "each once, in order");
     facts.push(Fact::Withdrawn { entry: id("e4") });
     assert_eq!(passes(&facts), [2], "the first was withdrawn");
@@ -109,8 +117,33 @@ fn passes_are_ticked_off_and_a_new_order_starts_over() {
     assert_eq!(passes(&facts), [0; 0], "loosened: nothing counts");
     facts.push(done(1));
     assert_eq!(passes(&facts), [1], "and again from the first");
-    assert_eq!(plan("x", "").tightened(0), None, "passes are counted from 1");
-    assert_eq!(plan("x", "").tightened(5), None, "there are four");
+    let none = |number| plan("x", "").tightened(number, "", Unit::NewtonMetre);
+    assert_eq!(none(0), Ok(None), "passes are counted from 1");
+    assert_eq!(none(5), Ok(None), "there are four");
+}
+
+#[test]
+fn a_pass_is_written_at_what_the_wrench_read() {
+    let facts = [
+        opened(),
+        plan("Tension bolts", "").fact(),
+        done(1),
+        done_at(2, "19"),
+        done_at(1, "13 N·m"),
+    ];
+    let done = passes_done(&book(&facts), &id("kestrel"), "Tension bolts");
+    let read: Vec<_> = done.iter().map(|at| (at.pass, at.torque.as_str(), at.unit)).collect();
+    assert_eq!(
+        read,
+        [(1, "13", Unit::NewtonMetre), (2, "19", Unit::PoundForceFoot)],
+        "as read last, in the unit read in"
+    );
+    let refused = plan("x", "").tightened(1, "1300", Unit::NewtonMetre).expect_err("far off");
+    assert_eq!(
+        refused.to_string(),
+        "A tightening torque lies between 1 and 1000 N·m. Check the decimal point and the unit."
+    );
+    assert!(plan("x", "").tightened(1, "tight", Unit::NewtonMetre).is_err(), "a word");
 }
 
 #[test]

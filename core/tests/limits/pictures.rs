@@ -17,6 +17,7 @@ fn each_row_is_drawn_with_its_own_gauge() {
         ("main-bearing-bore", Picture::BoreGauge),
         ("rotor-land-protrusion", Picture::DepthFromFace),
         ("side-housing-step-side-seal", Picture::DialOverTrack),
+        ("front-cover-stack", Picture::CoverOverStack),
         ("shaft-runout", Picture::DialOnShaft),
         ("flywheel-runout", Picture::DialOnShaft),
         ("end-play", Picture::DialOnEnd),
@@ -32,5 +33,5 @@ fn each_row_is_drawn_with_its_own_gauge() {
         assert_eq!(row.picture(), wanted, "{id}");
     }
     let used: HashSet<Picture> = sheet.rows().iter().map(|row| row.picture()).collect();
-    assert_eq!(used.len(), 19, "a picture is drawn for no row: {used:?}");
+    assert_eq!(used.len(), 20, "a picture is drawn for no row: {used:?}");
 }

@@ -1,9 +1,10 @@
 //! Removal and strokes, against an independent brute force over gaps and rates.
 
 use crate::bench::{limit, micrometres, strokes, trial};
-use pitleaf_core::quantity::{Span, Unit};
+use pitleaf_core::quantity::{Amount, Span, Unit};
 use pitleaf_core::seals::{
     Bracket, Ground, GroundBy, History, Outcome, Rate, Refusal, Removal, Stage, advise, removal,
+    removal_for,
 };
 use proptest::prelude::*;
 
@@ -48,8 +49,9 @@ fn a_seal_is_taken_from_over_long_to_fitted() {
     trials.push(trial(Outcome::Goes, &[40], 0, strokes(8)));
     trials.push(trial(Outcome::DoesNotGo, &[50], 0, None));
     let ours = advice(&trials).unwrap();
-    // Second stage: from [10, 20) to [40, 50) in 8: 2.5 to 5 µm a stroke; the first has 0 to 5.
-    assert_eq!((ours.now, ours.left_in_all.most), (10, None));
+    // Second stage: from [10, 20) to [40, 50) in 8: 2.5 to 5 µm a stroke; the first has 0 to 5. Both: from
+    // [0, 10) to [40, 50) in 12: under 50/12, and (100 − 50)·12/50 = 12.
+    assert_eq!((ours.now, ours.left_in_all.most), (12, None));
     trials.push(trial(Outcome::Goes, &[60], 0, strokes(5)));
     trials.push(trial(Outcome::DoesNotGo, &[90], 0, None));
     assert_eq!(advice(&trials), Err(Refusal::Fits));
@@ -146,6 +148,73 @@ fn a_fast_rate_that_just_reaches_the_edge_is_safe() {
     assert_eq!(now("0.0999"), 15);
 }
 
+#[test]
+fn advice_grows_again_after_single_strokes() {
+    // Leaves every 20 µm, a limit of 50 to 100 µm, and a hand that takes off 3 µm a stroke.
+    let limit = limit(Some("0.05"), Some("0.10"));
+    let (mut gap, mut trials, mut ground, mut advised) = (21_i64, Vec::new(), None, Vec::new());
+    loop {
+        let mark = gap / 20 * 20;
+        trials.push(trial(Outcome::Goes, &[mark], 0, ground));
+        trials.push(trial(Outcome::DoesNotGo, &[mark + 20], 0, None));
+        let history = History::of(&trials).unwrap();
+        let known = removal(&history.stages(), GroundBy::Strokes);
+        // Until the rate is known a single stroke, and once more, as a careful hand does.
+        let count = match advise(history.now(), known, &limit) {
+            Ok(advice) => {
+                advised.push(advice.now);
+                if advised.len() < 3 { 1 } else { u32::try_from(advice.now).unwrap() }
+            }
+            Err(Refusal::RateUnknown) => 1,
+            Err(refusal) => {
+                assert_eq!(refusal, Refusal::Fits, "at {gap} µm");
+                break;
+            }
+        };
+        gap += 3 * i64::from(count);
+        ground = strokes(count);
+    }
+    // In the bracket [20, 40) one stroke took under 20: 60/20. Two together under 20: 6, three: 9. Those 9
+    // make 12 from [20, 40) to [40, 60), under 40 together: 40·12/40. Those end in [80, 100).
+    assert_eq!(advised, [3, 6, 9, 12], "ended at {gap} µm");
+}
+
+#[test]
+fn one_hasty_seal_does_not_hold_back_the_next() {
+    // Of the first seal a single stroke is known, in a bracket of 40 µm: under 40 µm a stroke.
+    let hasty = vec![stage((0, 40), (0, 40), 1)];
+    let own = vec![stage((0, 20), (0, 20), 4)];
+    let fastest = |own: &[Stage], seals: &[Vec<Stage>]| {
+        removal_for(own, seals, GroundBy::Strokes).map(|known| known.fastest)
+    };
+    let one = |removed, strokes| Some(Rate { removed: span(removed), strokes });
+    assert_eq!(fastest(&[], std::slice::from_ref(&hasty)), one(40, 1), "nothing else is known");
+    assert_eq!(fastest(&own, &[hasty.clone(), own.clone()]), one(20, 4), "its own rate");
+    assert_eq!(fastest(&[], &[hasty, own.clone()]), one(40, 1), "of both the faster");
+    // But what is proved is proved: from under 10 to at least 60 in 2 strokes.
+    let fast = vec![stage((0, 10), (60, 70), 2)];
+    assert_eq!(fastest(&own, &[fast, own.clone()]), one(50, 2));
+    assert_eq!(fastest(&[], &[]), None);
+}
+
+#[test]
+fn a_run_that_averages_a_proved_fast_stage_away_says_nothing() {
+    // One stroke from [0, 10) to [40, 50): over 30 µm. Then nine that stayed in [40, 50).
+    let stages = [stage((0, 10), (40, 50), 1), stage((40, 50), (40, 50), 9)];
+    let known = removal(&stages, GroundBy::Strokes).unwrap();
+    assert_eq!(known.fastest, Rate { removed: span(50), strokes: 1 }, "not 50 in 10 strokes");
+    assert_eq!(known.slowest, Rate { removed: span(0), strokes: 9 });
+}
+
+#[test]
+fn a_run_ends_where_the_counting_changes() {
+    let mut seconds = stage((0, 20), (0, 20), 5);
+    seconds.ground.by = GroundBy::Seconds;
+    let stages = [stage((0, 20), (0, 20), 1), seconds, stage((0, 20), (0, 20), 1)];
+    let known = removal(&stages, GroundBy::Strokes).unwrap();
+    assert_eq!(known.fastest, Rate { removed: span(20), strokes: 1 }, "never 2 strokes in a row");
+}
+
 /// Gaps of three states and the strokes between them.
 fn three_states() -> impl Strategy<Value = ([(i64, i64); 3], [u32; 2])> {
     let state = (0_i64..14, 1_i64..8).prop_map(|(low, width)| (low, low + width));
@@ -186,11 +255,71 @@ proptest! {
             prop_assert_eq!(known.fastest.removed, span(most + 1), "stage {}", place);
         }
         let both = removal(&history.stages(), GroundBy::Strokes).unwrap();
-        for found in history.stages() {
-            let alone = removal(&[found], GroundBy::Strokes).unwrap();
-            prop_assert!(!alone.fastest.is_faster_than(both.fastest), "{:?} was faster", alone);
-            prop_assert!(!both.slowest.is_faster_than(alone.slowest), "{:?} was slower", alone);
+        let alone: Vec<Removal> =
+            history.stages().iter().filter_map(|found| removal(&[*found], GroundBy::Strokes)).collect();
+        for found in &alone {
+            prop_assert!(!found.slowest.is_faster_than(both.fastest), "{:?} was faster", found);
+            prop_assert!(!both.slowest.is_faster_than(found.slowest), "{:?} was slower", found);
         }
+        prop_assert!(
+            alone.iter().any(|found| !both.fastest.is_faster_than(found.fastest)),
+            "taken together they say less than each alone"
+        );
+    }
+
+    #[test]
+    fn no_steady_hand_that_can_have_ground_it_passes_the_edge(
+        start in 0_i64..80, rate in 1_i64..12, counts in proptest::collection::vec(1_u32..6, 1..5),
+        leaf in 1_i64..5,
+    ) {
+        // In halves of a micrometre: one true hand brackets its seal with leaves every 10 to 40 µm. Then
+        // every other hand that would have shown the same, found by trying all, grinds what is advised.
+        let leaf = leaf * 20;
+        let (mut gaps, mut done) = (vec![start], vec![0_i64]);
+        for &count in &counts {
+            done.push(done.last().unwrap() + i64::from(count));
+            gaps.push(start + rate * done.last().unwrap());
+        }
+        let seen = |gap: i64| (gap.div_euclid(leaf) * leaf, gap.div_euclid(leaf) * leaf + leaf);
+        let halves = |halves: i64| Amount::exact(halves, 2, Unit::Micrometre).unwrap();
+        let between = |(low, high)| Bracket { low: Some(halves(low)), high: Some(halves(high)) };
+        let stages: Vec<Stage> = gaps
+            .windows(2)
+            .zip(&counts)
+            .map(|(pair, &count)| Stage {
+                before: between(seen(pair[0])),
+                after: between(seen(pair[1])),
+                ground: Ground { count, by: GroundBy::Strokes },
+            })
+            .collect();
+        let known = removal(&stages, GroundBy::Strokes).unwrap();
+        let upper = gaps.last().unwrap() / 2 + 120;
+        let limit = crate::bench::limit_of_micrometres(Some(upper - 1), Some(upper));
+        let Ok(advice) = advise(stages.last().unwrap().after, Some(known), &limit) else {
+            return Ok(());
+        };
+        let now = i64::try_from(advice.now).unwrap();
+        let mut fastest = 0;
+        for other in 0..=leaf * 2 {
+            let first = (0..160).find(|first| {
+                done.iter().zip(&gaps).all(|(n, gap)| seen(first + other * n) == seen(*gap))
+            });
+            let Some(first) = first else { continue };
+            fastest = other;
+            // The widest that hand can be now is under one more leaf.
+            let last = (first..first + leaf).rev().find(|first| {
+                done.iter().zip(&gaps).all(|(n, gap)| seen(first + other * n) == seen(*gap))
+            });
+            let gap = last.unwrap() + other * done.last().unwrap() + other * now;
+            prop_assert!(gap <= upper * 2, "{} strokes of {} take it to {}", now, other, gap);
+        }
+        prop_assert!(fastest >= rate, "the true hand is among them");
+        // Not held back for nothing: a stage goes by no more than the whole of its run.
+        let whole = Rate {
+            removed: stages.last().unwrap().after.high.unwrap().minus(stages[0].before.low.unwrap()),
+            strokes: u32::try_from(*done.last().unwrap()).unwrap(),
+        };
+        prop_assert!(!known.fastest.is_faster_than(whole), "{:?} over {:?}", known.fastest, whole);
     }
 
     #[test]

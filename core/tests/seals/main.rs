@@ -23,6 +23,8 @@ mod set;
 #[cfg(test)]
 mod spoken;
 #[cfg(test)]
+mod spread;
+#[cfg(test)]
 mod state;
 
 #[cfg(test)]

@@ -5,7 +5,7 @@ use pitleaf_core::book::{Book, Entry, EntryId, FORMAT, Face, Fact, Figure, Slot}
 use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
-    Bracket, Drawing, GroundBy, Outcome, SlotState, Step, engine_report, leaf_set, removal,
+    Bracket, Drawing, GroundBy, Outcome, SlotState, Step, engine_report, leaf_set, removal_for,
     slot_report, stages,
 };
 use std::collections::HashSet;
@@ -90,7 +90,7 @@ fn a_slot_goes_from_not_measured_to_fitted() {
     );
     assert_eq!(report.trials.len(), 5);
     // Two stages: the first has an open end, the second took [0, 33) to [57, 93) in four strokes.
-    let known = removal(&stages(&pen.book, &build(), 2), GroundBy::Strokes).unwrap();
+    let known = removal_for(&[], &stages(&pen.book, &build(), 2), GroundBy::Strokes).unwrap();
     assert_eq!((known.fastest.removed.value(Unit::Micrometre), known.fastest.strokes), (93.0, 4));
 }
 

@@ -136,7 +136,8 @@ impl InHand {
 
     /// The readings, read.
     pub fn taken(&self) -> Result<Taken, SetFault> {
-        self.set().read()
+        let set = self.set();
+        set.read_with(&self.app.sheet.with(|sheet| sheet.gauge(set.gauge)))
     }
 
     /// The text at a place.

@@ -19,6 +19,8 @@ struct Fields {
     order: Field,
     shares: Field,
     torque: Field,
+    /// What the wrench read in the pass in hand.
+    read: Field,
 }
 
 impl Fields {
@@ -29,6 +31,7 @@ impl Fields {
             joint: form.words("Joint", "Tension bolts"),
             count: form.count("How many bolts", MOST_BOLTS, ""),
             torque: form.figure("Full torque", &bounds::TORQUE, units, ""),
+            read: form.figure("Wrench read, if not that", &bounds::TORQUE, units, ""),
             order: form.words("Own order (empty: crosswise)", ""),
             shares: form.words("Passes in %, once around follows", "33, 67, 100"),
         };
@@ -63,7 +66,7 @@ pub fn screen() -> Vec<El> {
         .with(el("section").class("joint-answer").attr("aria-label", "Order").live(move || {
             let joint = fields.joint.text();
             match written(app, joint.trim()) {
-                Some(plan) => passes(app, &plan),
+                Some(plan) => passes(app, fields, &plan),
                 None => answer(&needed, fields.plan().map(|plan| planned(app, &plan))),
             }
         }))
@@ -126,10 +129,11 @@ fn pass_rows(plan: &Plan) -> Vec<(String, String, String)> {
 }
 
 /// A written plan: the pass to do, and those done.
-fn passes(app: App, plan: &Plan) -> Vec<El> {
+fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
     let Some(build) = app.build() else { return Vec::new() };
     let done = app.book.with(|book| passes_done(book, &build, &plan.joint));
-    let next = (1..).zip(plan.passes()).find(|(number, _)| !done.contains(number));
+    let at = |number: u16| done.iter().find(|done| done.pass == number);
+    let next = (1..).zip(plan.passes()).find(|(number, _)| at(*number).is_none());
     let symbol = plan.torque.unit().symbol();
     let mut shown = Vec::new();
     if let Some((number, pass)) = next {
@@ -141,18 +145,35 @@ fn passes(app: App, plan: &Plan) -> Vec<El> {
         let set = format!("{} {symbol}", plan.wrench(pass));
         shown.push(show::key(&set, &format!("pass {number} of {}, {around}", plan.passes().len())));
         shown.push(drawn(&pass.order, pass.order.bolts()));
-        let fact = plan.tightened(number);
         let said = format!("{}: pass {number}", plan.joint);
+        shown.push(fields.read.el());
+        let (plan, read) = (plan.clone(), fields.read);
         shown.push(button("button action", &format!("Pass {number} is done"), move || {
-            app.write(fact.iter().cloned().collect(), said.clone(), || {});
+            let (typed, unit) = (read.typed.get_untracked(), read.unit.get_untracked());
+            match plan.tightened(number, &typed, unit) {
+                Ok(fact) => app.write(fact.into_iter().collect(), said.clone(), move || {
+                    read.typed.set(String::new())
+                }),
+                Err(refusal) => app.wrong(&refusal.to_string()),
+            }
         }));
     } else {
         shown.push(show::key("All passes done", &plan.joint));
         shown.push(drawn(&plan.order, plan.order.bolts()));
     }
     let ticks = pass_rows(plan).into_iter().zip(1..).map(|((label, torque, order), number)| {
-        let word = if done.contains(&number) { "✓ done" } else { "to do" };
-        (label, format!("{torque}  {word}"), order)
+        let word = match at(number) {
+            None => format!("{torque}  to do"),
+            Some(done) => {
+                let read = format!("{} {}", done.torque, done.unit.symbol());
+                if read == torque {
+                    format!("{torque}  ✓ done")
+                } else {
+                    format!("{torque}  ✓ done at {read}")
+                }
+            }
+        };
+        (label, word, order)
     });
     shown.push(show::table("Passes", ticks.collect::<Vec<_>>()));
     shown

@@ -3,10 +3,62 @@
 use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, el, text};
+use leptos::prelude::*;
 use pitleaf_core::joints::press::{PressFit, Pressed, Reach};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
-use uom::si::f64::{Length, Pressure};
+use uom::si::f64::{Length, Pressure, TemperatureCoefficient, ThermodynamicTemperature};
+use uom::si::temperature_coefficient::per_kelvin;
+use uom::si::thermodynamic_temperature::degree_celsius;
+
+/// The choice for a metal that is not in the table.
+const OWN: &str = "A metal of one’s own";
+
+/// A metal: one of the table, or the builder's own with its figures.
+#[derive(Clone, Copy)]
+struct Metal {
+    choice: Field,
+    modulus: Field,
+    poisson: Field,
+    expansion: Field,
+    /// As hot as it may be made; a pin is cooled, never warmed.
+    warmest: Option<Field>,
+}
+
+impl Metal {
+    fn is_own(self) -> bool {
+        self.choice.typed.with(|name| name == OWN)
+    }
+
+    /// What is to be given of it.
+    fn needed(self) -> impl Iterator<Item = Field> {
+        let own = [self.modulus, self.poisson, self.expansion].into_iter().chain(self.warmest);
+        std::iter::once(self.choice).chain(own.filter(move |_| self.is_own()))
+    }
+
+    fn read(self) -> Result<Material, Why> {
+        if !self.is_own() {
+            return Material::named(&self.choice.text()).ok_or(Why::Missing);
+        }
+        let warmest = match self.warmest {
+            Some(field) => field.of(Amount::temperature)?,
+            None => ThermodynamicTemperature::new::<degree_celsius>(20.0),
+        };
+        let expansion = TemperatureCoefficient::new::<per_kelvin>(self.expansion.factor()? * 1e-6);
+        let (modulus, poisson) = (self.modulus.pressures()?, self.poisson.factor()?);
+        Ok(Material::own(OWN, modulus, poisson, expansion, warmest)?)
+    }
+
+    fn el(self) -> El {
+        let names = Material::usual().into_iter().map(|metal| metal.name().to_owned());
+        let own = [self.modulus, self.poisson, self.expansion].into_iter().chain(self.warmest);
+        el("div").with(self.choice.choice(names.chain([OWN.to_owned()]))).with(
+            el("div")
+                .attr_live("hidden", move || (!self.is_own()).then(String::new))
+                .with_all(own.map(Field::el)),
+        )
+    }
+}
 
 #[derive(Clone, Copy)]
 struct Fields {
@@ -15,8 +67,8 @@ struct Fields {
     bore: Field,
     housing: Field,
     seat: Field,
-    pin_metal: Field,
-    housing_metal: Field,
+    pin_metal: Metal,
+    housing_metal: Metal,
     friction: Field,
     gap: Field,
     shop: Field,
@@ -28,6 +80,7 @@ impl Fields {
     fn new() -> Self {
         const LENGTHS: &[Unit] = &[Unit::Millimetre, Unit::Inch];
         const SMALL: &[Unit] = &[Unit::Micrometre, Unit::Thou, Unit::Millimetre];
+        const STRESSES: &[Unit] = &[Unit::Megapascal, Unit::Psi];
         const DEGREES: &[Unit] = &[Unit::Celsius, Unit::Fahrenheit];
         let mut form = Form::of("press");
         let fields = Self {
@@ -36,8 +89,25 @@ impl Fields {
             bore: form.figure("Hole through the pin (solid: 0)", &bounds::PIN_BORE, LENGTHS, "0"),
             housing: form.figure("Housing’s width around it", &bounds::HOUSING, LENGTHS, ""),
             seat: form.figure("Length it sits on", &bounds::SEAT, LENGTHS, ""),
-            pin_metal: form.words("Pin’s metal", "Steel 4140 or 4340, hardened"),
-            housing_metal: form.words("Housing’s metal", ""),
+            pin_metal: Metal {
+                choice: form.words("Pin’s metal", "Steel 4140 or 4340, hardened"),
+                modulus: form.spread("Pin’s modulus", &bounds::MODULUS, STRESSES, ""),
+                poisson: form.factor("Pin’s Poisson’s ratio", &bounds::POISSON, ""),
+                expansion: form.factor("Pin’s expansion, 10⁻⁶/K", &bounds::EXPANSION, ""),
+                warmest: None,
+            },
+            housing_metal: Metal {
+                choice: form.words("Housing’s metal", ""),
+                modulus: form.spread("Housing’s modulus", &bounds::MODULUS, STRESSES, ""),
+                poisson: form.factor("Housing’s Poisson’s ratio", &bounds::POISSON, ""),
+                expansion: form.factor("Housing’s expansion, 10⁻⁶/K", &bounds::EXPANSION, ""),
+                warmest: Some(form.figure(
+                    "Housing may get as hot as",
+                    &bounds::TEMPERATURE,
+                    DEGREES,
+                    "",
+                )),
+            },
             friction: form.factor("Friction", &bounds::FRICTION, "0.08…0.20"),
             gap: form.figure("Gap to drop in", &bounds::DROP_IN_GAP, SMALL, "20"),
             shop: form.figure("Measured at", &bounds::TEMPERATURE, DEGREES, "20"),
@@ -48,24 +118,16 @@ impl Fields {
         fields
     }
 
-    fn needed(self) -> [Field; 11] {
-        [
-            self.diameter,
-            self.interference,
-            self.housing,
-            self.seat,
-            self.housing_metal,
-            self.pin_metal,
-            self.friction,
-            self.gap,
-            self.shop,
-            self.hot_housing,
-            self.hot_pin,
-        ]
+    fn needed(self) -> Vec<Field> {
+        [self.diameter, self.interference, self.housing, self.seat]
+            .into_iter()
+            .chain(self.housing_metal.needed())
+            .chain(self.pin_metal.needed())
+            .chain([self.friction, self.gap, self.shop, self.hot_housing, self.hot_pin])
+            .collect()
     }
 
     fn fit(self) -> Result<PressFit, Why> {
-        let metal = |field: Field| Material::named(&field.text()).ok_or(Why::Missing);
         Ok(PressFit {
             diameter: self.diameter.length()?,
             bore: self.bore.length()?,
@@ -73,8 +135,8 @@ impl Fields {
             seat: self.seat.length()?,
             interference: self.interference.lengths()?,
             friction: self.friction.factors()?,
-            pin_material: metal(self.pin_metal)?,
-            housing_material: metal(self.housing_metal)?,
+            pin_material: self.pin_metal.read()?,
+            housing_material: self.housing_metal.read()?,
         })
     }
 }
@@ -82,7 +144,6 @@ impl Fields {
 /// The screen.
 pub fn screen() -> Vec<El> {
     let fields = Fields::new();
-    let metals = || Material::usual().into_iter().map(|metal| metal.name().to_owned());
     let more = el("details")
         .class("joint-more")
         .with(text("summary", "", "Friction, gap, temperatures"))
@@ -100,8 +161,8 @@ pub fn screen() -> Vec<El> {
             fields.interference.el(),
             fields.housing.el(),
             fields.seat.el(),
-            fields.housing_metal.choice(metals()),
-            fields.pin_metal.choice(metals()),
+            fields.housing_metal.el(),
+            fields.pin_metal.el(),
             fields.bore.el(),
             more,
         ],

@@ -3,8 +3,9 @@
 use super::clamp::forces;
 use super::form::{Field, Form, Why, answer, hand_over};
 use super::{Job, show};
-use crate::dom::{El, button, text};
-use crate::route::Route;
+use crate::dom::{El, button, el, link, text};
+use crate::route::{PortsPlace, Route};
+use crate::screen::ports::written_engine;
 use crate::state::app;
 use pitleaf_core::joints::clamp::{Fasteners, total_clamp};
 use pitleaf_core::joints::separation::{Chamber, separation};
@@ -100,13 +101,21 @@ impl Fields {
         Ok(total_clamp(&sets.into_iter().flatten().collect::<Vec<_>>())?)
     }
 
-    fn chamber(self) -> Result<Chamber, Why> {
+    /// The build's own shape where its measures are in the book, else as typed here.
+    fn geometry(self) -> Result<Geometry, Why> {
+        if let Some(engine) = written_engine(app()) {
+            return Ok(*engine.geometry());
+        }
         // The width does not count for the area seen along the shaft.
         let width = Geometry::preset().housing_width();
         let (e, r, a) = (self.eccentricity.length()?, self.radius.length()?, self.offset.length()?);
-        let geometry = Geometry::new(e, r, a, width).map_err(|faults| {
+        Geometry::new(e, r, a, width).map_err(|faults| {
             Why::Refused(faults.first().map(GeometryFault::to_string).unwrap_or_default())
-        })?;
+        })
+    }
+
+    fn chamber(self) -> Result<Chamber, Why> {
+        let geometry = self.geometry()?;
         let angle = self.angle.amount()?.value(Unit::Degree);
         Ok(Chamber::after_top(&geometry, Angle::new::<degree>(angle), self.pressure.pressures()?))
     }
@@ -115,10 +124,17 @@ impl Fields {
 /// The screen.
 pub fn screen() -> Vec<El> {
     let fields = Fields::new();
-    let shape = crate::dom::el("details")
-        .class("joint-more")
-        .with(text("summary", "", "Engine’s shape (an invented one stands here)"))
-        .with_all([fields.eccentricity, fields.radius, fields.offset].map(Field::el));
+    let app = app();
+    let shape = el("div").live(move || match written_engine(app) {
+        Some(engine) => vec![carried(engine.geometry())],
+        None => vec![
+            el("details")
+                .class("joint-more")
+                .with(text("summary", "", "Engine’s shape (an invented one stands here)"))
+                .with_all([fields.eccentricity, fields.radius, fields.offset].map(Field::el))
+                .with(measures("Put the engine’s measures in once for all screens")),
+        ],
+    });
     show::page(
         Job::Stack.name(),
         Job::Stack.about(),
@@ -137,6 +153,22 @@ pub fn screen() -> Vec<El> {
             .into_iter()
             .chain(show::cautions(&[Caution::YieldingBolt])),
     )
+}
+
+/// The shape by the book, and the way to it.
+fn carried(geometry: &Geometry) -> El {
+    let mm = |length: uom::si::f64::Length| shown::shortest(length.get::<millimeter>(), 3);
+    let words = format!(
+        "Engine’s shape as this build has it: eccentricity {} mm, generating radius {} mm, apex seal’s nose {} mm.",
+        mm(geometry.eccentricity()),
+        mm(geometry.generating_radius()),
+        mm(geometry.apex_seal_offset())
+    );
+    el("div").with(show::line(&words)).with(measures("Change the engine’s measures"))
+}
+
+fn measures(words: &str) -> El {
+    link("quiet", &Route::Ports(PortsPlace::Engine).hash()).text(words)
 }
 
 fn stack(fields: Fields) -> Result<Vec<El>, Why> {

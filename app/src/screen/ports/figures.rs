@@ -1,16 +1,17 @@
 //! A plate's figures, stock and cut side by side, and what its ports run into.
 
-use super::{Plate, care, under};
+use super::{Plate, care, picture, under};
 use crate::dom::{El, el, svg, text};
 use crate::state::{App, app};
 use crate::widget::{field, frame};
 use leptos::prelude::*;
+use pitleaf_core::ports::picture::{self as core_picture, Frame};
 use pitleaf_core::ports::{
     Finding, Flow, Overlap, PortName, Row, SideHousing, Stage, Weight, as_it_will_be, findings,
     shown, table,
 };
 use pitleaf_core::quantity::{Bounds, Number, Reading, Unit};
-use pitleaf_core::trochoid::Chamber;
+use pitleaf_core::trochoid::{Chamber, Point};
 use std::rc::Rc;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
@@ -48,11 +49,58 @@ fn keep_clear(app: App, housing: SideHousing, margin: &str) -> Vec<El> {
         return vec![text("p", "plain", "No port is drawn on this housing yet.")];
     }
     let found = findings(&plate.engine, plate.face.view, &ports, margin);
-    let mut cards: Vec<El> = found.iter().map(card).collect();
+    let mut cards: Vec<El> = (1..).zip(&found).map(|(number, at)| card(at, Some(number))).collect();
     if found.iter().all(|finding| finding.weight == Weight::Know) {
-        cards.insert(0, card(&clear()));
+        cards.insert(0, card(&clear(), None));
     }
+    let edges = ports.iter().map(|port| picture::edge(plate.face.view, port));
+    let drawn = picture::sheet("Where each finding is, by its number", Frame::of(&plate.engine))
+        .with_all(picture::ground(&plate.engine))
+        .with_all(picture::tracks(&plate.engine))
+        .with_all(edges)
+        .with_all(marks(&found));
+    cards.insert(0, picture::framed(drawn));
     cards
+}
+
+/// What a finding's mark looks like, in a square of 40: square, diamond or circle.
+fn shape(weight: Weight) -> &'static str {
+    match weight {
+        Weight::Destroys => "M4 4h32v32H4z",
+        Weight::Attend => "M20 3 37 20 20 37 3 20z",
+        Weight::Know => "M20 4a16 16 0 1 0 .1 0z",
+    }
+}
+
+/// The places of findings on the picture: the shape of the finding's card with its number, and a line to
+/// the place.
+pub(super) fn marks(found: &[Finding]) -> Vec<El> {
+    let placed: Vec<(usize, &Finding, Point)> = (1..)
+        .zip(found)
+        .filter_map(|(number, finding)| Some((number, finding, finding.place?)))
+        .collect();
+    let places: Vec<Point> = placed.iter().map(|(.., place)| *place).collect();
+    let at = core_picture::marks(&places);
+    placed
+        .into_iter()
+        .zip(at)
+        .map(|((number, finding, place), (x, y))| {
+            let (to_x, to_y) = core_picture::drawn(place);
+            let sign = picture::path("sign", shape(finding.weight));
+            let number = svg("text").attrs(&[("x", "20"), ("y", "20")]).text(&number.to_string());
+            let scale = core_picture::MARK / 20;
+            let (left, top) = (x - core_picture::MARK, y - core_picture::MARK);
+            let sign = svg("g")
+                .attr("transform", &format!("translate({left} {top})scale({scale})"))
+                .with(sign)
+                .with(number);
+            svg("g")
+                .attr("class", "finding")
+                .with(picture::path("leader", &format!("M{x} {y}L{to_x} {to_y}")))
+                .with(picture::circle("spot", place, 150))
+                .with(sign)
+        })
+        .collect()
 }
 
 fn clear() -> Finding {
@@ -64,30 +112,42 @@ fn clear() -> Finding {
     }
 }
 
-/// The worst of what a plate's ports run into.
-pub(super) fn worst(plate: &Plate) -> Option<El> {
+/// The worst of what a plate's ports run into, as its card and its mark on the picture.
+pub(super) fn worst(plate: &Plate) -> Option<(El, Vec<El>)> {
     let margin = length(MARGIN).unwrap_or_default();
     let ports = as_it_will_be(&plate.ports);
     if ports.is_empty() {
         return None;
     }
-    let found = findings(&plate.engine, plate.face.view, &ports, margin);
-    let first = found.into_iter().next().filter(|finding| finding.weight != Weight::Know);
-    Some(card(&first.unwrap_or_else(clear)))
+    let mut found = findings(&plate.engine, plate.face.view, &ports, margin);
+    found.truncate(1);
+    found.retain(|finding| finding.weight != Weight::Know);
+    let card = found.first().map_or_else(|| card(&clear(), None), |first| card(first, Some(1)));
+    Some((card, marks(&found)))
 }
 
-/// A finding with its mark: square and cross, diamond and bar, circle and tick.
-fn card(finding: &Finding) -> El {
-    let (class, paths): (&str, &[&str]) = match finding.weight {
-        Weight::Destroys => ("verdict fails", &["M4 4h32v32H4z", "m14 14 12 12m0-12L14 26"]),
-        Weight::Attend => ("verdict close", &["M20 3 37 20 20 37 3 20z", "M12 20h16"]),
-        Weight::Know => ("verdict", &["M20 4a16 16 0 1 0 .1 0z", "m12 20 6 6 11-12"]),
+/// A finding with its mark, square, diamond or circle: in it the number it has on the picture, else cross,
+/// bar or tick.
+fn card(finding: &Finding, number: Option<usize>) -> El {
+    let (class, sign) = match finding.weight {
+        Weight::Destroys => ("verdict fails", "m14 14 12 12m0-12L14 26"),
+        Weight::Attend => ("verdict close", "M12 20h16"),
+        Weight::Know => ("verdict", "m12 20 6 6 11-12"),
     };
     let mark = svg("svg")
-        .attrs(&[("viewBox", "0 0 40 40"), ("class", "call-mark"), ("aria-hidden", "true")])
-        .with_all(paths.iter().map(|d| svg("path").attr("d", d)));
+        .attrs(&[("viewBox", "0 0 40 40"), ("class", "call-mark finding"), ("aria-hidden", "true")])
+        .with(svg("path").attr("d", shape(finding.weight)));
+    let (mark, said) = match number.filter(|_| finding.place.is_some()) {
+        Some(number) => {
+            let number = number.to_string();
+            let sign = svg("text").attrs(&[("x", "20"), ("y", "20")]).text(&number);
+            (mark.with(sign), format!("{number} on the picture. "))
+        }
+        None => (mark.with(svg("path").attr("d", sign)), String::new()),
+    };
     let word = if finding.weight == Weight::Destroys { "Destroys the engine" } else { "" };
     let words = el("div")
+        .with(text("span", "unseen", &said))
         .with(text("b", "stop", word))
         .with(text("p", "port-finding", &finding.title))
         .with(text("p", "verdict-words", &finding.words));

@@ -68,10 +68,16 @@ fn typed_engine(app: App) -> TypedEngine {
     typed.unwrap_or_else(TypedEngine::preset)
 }
 
+/// The engine of the build in hand, where its measures are in the book and make one.
+pub(super) fn written_engine(app: App) -> Option<Engine> {
+    let build = app.build()?;
+    app.book.with(|book| book.engine(&build)?.engine().ok())
+}
+
 /// The engine by the book. What was written down was checked before; what another version wrote and
 /// this one can't make sense of gives way to the preset.
 fn engine(app: App) -> Engine {
-    typed_engine(app).engine().unwrap_or_else(|_| Engine::preset())
+    written_engine(app).unwrap_or_else(Engine::preset)
 }
 
 fn face(app: App, housing: SideHousing) -> PortFace {

@@ -10,8 +10,8 @@ use crate::widget::{fault_list, field, frame, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::{
-    Corner, Form, PlatePort, PortFace, PortName, Stage, TypedOutline, add_corner, line,
-    remove_corner,
+    Corner, Form, PlatePort, PortFace, PortName, Stage, TypedOutline, add_corner, corner_radius,
+    line, remove_corner, round_corner,
 };
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::Engine;
@@ -47,7 +47,7 @@ impl Editing {
 
     /// The corners as typed; none if a row can't be read.
     pub(super) fn corners(self) -> Vec<Corner> {
-        self.typed().corners().unwrap_or_default()
+        self.typed().corners_in(&self.engine).unwrap_or_default()
     }
 
     fn put(self, typed: TypedOutline) {
@@ -113,6 +113,7 @@ pub fn screen(port: PortName) -> Vec<El> {
         }),
         fault_list(move || checked.with(|(faults, _)| faults.clone())),
         corner_keys(editing),
+        radius(editing),
         rows_form(editing),
         actions(app, editing, hash, checked),
     ]);
@@ -143,6 +144,32 @@ fn corner_keys(editing: Editing) -> El {
         button("button", "Add a corner", add).disabled(none),
         button("button", "Take it away", remove).disabled(none),
     ])
+}
+
+/// The radius of the corner touched last, as its row has it.
+fn radius(editing: Editing) -> El {
+    let typed = RwSignal::new(String::new());
+    let in_row = move || {
+        let number = editing.chosen.get()?;
+        Some(editing.rows.with(|rows| corner_radius(rows, number)))
+    };
+    follow(move || typed.set(in_row().unwrap_or_default()));
+    let input = el("input")
+        .attrs(&[("type", "text"), ("inputmode", "decimal"), ("autocomplete", "off")])
+        .attr("placeholder", "0, sharp")
+        .disabled(move || editing.chosen.get().is_none())
+        .bound(typed)
+        .on("input", move |event| {
+            if let Some(number) = editing.chosen.get_untracked() {
+                let radius = event_target_value(&event);
+                editing.rows.update(|rows| *rows = round_corner(rows, number, &radius));
+            }
+        });
+    let label = el("span").text_live(move || match editing.chosen.get() {
+        Some(number) => format!("Radius of corner {}", number + 1),
+        None => "Radius of the corner touched".to_owned(),
+    });
+    el("div").class("form").with(el("label").with(label).with(input))
 }
 
 /// The rows, and what they are.
@@ -178,11 +205,14 @@ fn rows_form(editing: Editing) -> El {
         el("label")
             .class("rows-field")
             .with(el("span").text_live(move || {
-                if editing.in_bore.get() {
-                    "The two edges, a row each".to_owned()
-                } else {
-                    "One corner a row; a third number rounds it".to_owned()
+                match (editing.in_bore.get(), editing.form.get()) {
+                    (false, _) => "One corner a row; a third number rounds it",
+                    (true, Form::Coordinates) => "The two edges, a row each",
+                    (true, Form::RadiusAndAngle) => {
+                        "The two edges, a row each; the angle alone will do"
+                    }
                 }
+                .to_owned()
             }))
             .with(rows),
     ])

@@ -6,7 +6,7 @@ use crate::dom::{El, el};
 use crate::state::App;
 use leptos::prelude::*;
 use pitleaf_core::ports::picture::{Frame, drawn, path};
-use pitleaf_core::ports::{Corner, Outline, Port, move_corner, nearest_corner, outline_of, shown};
+use pitleaf_core::ports::{Corner, Outline, Seat, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};
 use uom::si::f64::{Angle, Length};
 use uom::si::length::millimeter;
@@ -41,10 +41,12 @@ pub(super) fn outline_picture(app: App, editing: Editing) -> El {
     // Read once for every change of the rows, not for every move of the finger.
     let typed = RwSignal::new(Vec::new());
     crate::dom::follow(move || typed.set(editing.corners()));
-    let made = RwSignal::new(Made { line: String::new(), outline: None });
+    // One move of the finger is worked out once, and in curves that are tabled once.
+    let seat = Seat::new(&editing.engine, editing.face.sealed_by);
+    let made = RwSignal::new(Made::default());
     crate::dom::follow(move || {
         let drag = editing.drag.get();
-        made.set(typed.with(|corners| make(corners, drag, editing)));
+        made.set(typed.with(|corners| make(corners, drag, editing, &seat)));
     });
     let radius = move || (shows.get().width / 60).to_string();
     let sheet = picture::sheet("The outline. Drag a corner.", whole)
@@ -56,7 +58,7 @@ pub(super) fn outline_picture(app: App, editing: Editing) -> El {
             picture::path("edited", "")
                 .attr_live("d", move || made.with(|made| Some(made.line.clone())))
                 .attr_live("class", move || {
-                    let wrong = made.with(|made| made.outline.is_none());
+                    let wrong = made.with(|made| !made.is_outline);
                     Some(if wrong { "edited wrong" } else { "edited" }.to_owned())
                 }),
         )
@@ -74,30 +76,29 @@ pub(super) fn outline_picture(app: App, editing: Editing) -> El {
     let picture =
         touch::touched(sheet, move || shows.get_untracked(), move |touch| act(editing, touch));
     el("div").with(picture::framed(picture)).with(el("p").class("turn-at number").text_live(
-        move || match (editing.drag.get(), editing.chosen.get()) {
-            (Some(drag), _) => {
-                format!(
-                    "{}  {}",
-                    shown::place(drag.place),
-                    made.with(|made| open_now(editing, made))
-                )
-            }
-            (None, Some(number)) => format!("Corner {} chosen", number + 1),
-            (None, None) => "Touch a corner to drag it.".to_owned(),
+        move || {
+            made.with(|made| match (&made.says, editing.chosen.get()) {
+                (Some(says), _) => says.clone(),
+                (None, Some(number)) => format!("Corner {} chosen", number + 1),
+                (None, None) => "Touch a corner to drag it.".to_owned(),
+            })
         },
     ))
 }
 
 /// What the corners make.
+#[derive(Default)]
 struct Made {
     /// As a path.
     line: String,
-    /// The outline; none if they make none.
-    outline: Option<Outline>,
+    /// Whether they make an outline.
+    is_outline: bool,
+    /// While a finger is down: where, and what it comes to.
+    says: Option<String>,
 }
 
 /// The outline with the corner under the finger where the finger is.
-fn make(corners: &[Corner], drag: Option<Drag>, editing: Editing) -> Made {
+fn make(corners: &[Corner], drag: Option<Drag>, editing: Editing, seat: &Seat) -> Made {
     let view = editing.face.view;
     let mut corners = corners.to_vec();
     if let Some(drag) = drag
@@ -105,16 +106,15 @@ fn make(corners: &[Corner], drag: Option<Drag>, editing: Editing) -> Made {
     {
         corner.point = drag.place;
     }
-    match outline_of(&corners, view) {
-        Ok(outline) => {
-            let points = outline.points().iter().map(|point| view.turn_over(*point));
-            Made { line: path(points, true), outline: Some(outline) }
-        }
-        Err(_) => {
-            let points = corners.iter().map(|corner| corner.point);
-            Made { line: path(points, true), outline: None }
-        }
-    }
+    let outline = outline_of(&corners, view).ok();
+    let line = match &outline {
+        Some(outline) => path(outline.points().iter().map(|point| view.turn_over(*point)), true),
+        None => path(corners.iter().map(|corner| corner.point), true),
+    };
+    let says = drag.map(|drag| {
+        format!("{}  {}", shown::place(drag.place), comes_to(editing, outline.as_ref(), seat))
+    });
+    Made { line, is_outline: outline.is_some(), says }
 }
 
 /// The chosen corner's handle, moved to where it is; out of sight if there is none.
@@ -134,11 +134,11 @@ fn chosen_at(editing: Editing, typed: RwSignal<Vec<Corner>>) -> String {
 }
 
 /// What the outline comes to while the finger moves.
-fn open_now(editing: Editing, made: &Made) -> String {
-    let Some(outline) = &made.outline else {
+fn comes_to(editing: Editing, outline: Option<&Outline>, seat: &Seat) -> String {
+    let Some(outline) = outline else {
         return "makes no outline here: edges cross, or a corner has no room".to_owned();
     };
-    match Port::new(&editing.engine, outline, editing.face.sealed_by) {
+    match seat.port(outline) {
         Ok(port) => {
             let top = editing.face.view.theta(Angle::default());
             let open = port.open_areas(top).areas()[Chamber::First as usize];

@@ -77,6 +77,11 @@ pub(super) fn port_path(view: View, port: &PlatePort) -> String {
     })
 }
 
+/// A port's edge, drawn by its stage.
+pub(super) fn edge(view: View, port: &PlatePort) -> El {
+    path(&class(port, "edge"), &port_path(view, port))
+}
+
 fn class(port: &PlatePort, what: &str) -> String {
     let stage = if port.name.stage == Stage::Stock { "stock" } else { "cut" };
     format!("{what} {stage}")

@@ -42,7 +42,9 @@ fn shown_plate(
     tenths: RwSignal<i32>,
 ) -> Vec<El> {
     let view = plate.face.view;
-    let mut page = vec![picture::framed(turned_by_finger(plate, tenths))];
+    let (worst, marks) = figures::worst(plate).unzip();
+    let picture = turned_by_finger(plate, tenths).with_all(marks.unwrap_or_default());
+    let mut page = vec![picture::framed(picture)];
     if plate.ports.is_empty() {
         page.push(text(
             "p",
@@ -64,7 +66,7 @@ fn shown_plate(
     for (port, faults) in &plate.faults {
         page.push(text("p", "caution", &format!("{port}: {}", faults.join("; "))));
     }
-    page.extend(figures::worst(plate));
+    page.extend(worst);
     page.push(text("h2", "", "Outlines"));
     page.push(list("rows", "Outlines", outlines(app, housing, plate)));
     page.push(text("h2", "", "More"));

@@ -170,10 +170,7 @@ fn drawn(
     result: RwSignal<Result<Option<Outline>, Vec<String>>>,
 ) -> El {
     let view = plate.face.view;
-    let edges = plate.ports.iter().map(|port| {
-        let class = if port.name.stage == Stage::Stock { "edge stock" } else { "edge cut" };
-        picture::path(class, &picture::port_path(view, port))
-    });
+    let edges = plate.ports.iter().map(|port| picture::edge(view, port));
     picture::sheet("The plate with the room left", shows)
         .with_all(picture::ground(&plate.engine))
         .with_all(picture::tracks(&plate.engine))

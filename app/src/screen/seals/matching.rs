@@ -122,7 +122,7 @@ fn measured(app: App, pieces: &[Loose]) -> Vec<El> {
             .with(text("b", "", &name))
             .with(text("span", "number", &figure))
             .with(
-                button("quiet", "withdraw", move || app.withdraw(&entry))
+                button("quiet", "withdraw", move || app.withdraw(std::slice::from_ref(&entry)))
                     .attr("aria-label", &format!("Withdraw {name}")),
             )
     };

@@ -259,7 +259,7 @@ fn measured(app: App) -> Vec<El> {
                 &format!("{} {}", reading.number(), reading.unit().symbol()),
             ))
             .with(
-                button("quiet", "withdraw", move || app.withdraw(&entry))
+                button("quiet", "withdraw", move || app.withdraw(std::slice::from_ref(&entry)))
                     .attr("aria-label", &format!("Withdraw {name}")),
             )
     };

@@ -1,18 +1,21 @@
 //! A row measured over all its places in one go: type, write, and the next place stands there.
+//!
+//! A row that limits the spread of a set is measured piece by piece the same way.
 
 use super::super::check::{check_frame, extra_keys, kept, shown, shown_units, stay_awake};
 use super::rotors;
-use crate::dom::{El, button, el, text};
+use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::{
-    call_mark, figure_input, frame, keypad, no_such_limit, rule_picture, unit_keys, verdict_card,
+    Shown, call_mark, figure_input, frame, keypad, no_such_limit, rule_picture, unit_keys,
+    verdict_card,
 };
 use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::limits::{Gauge, Row, decide};
-use pitleaf_core::quantity::{Fault, Reading, Unit};
-use pitleaf_core::seals::{Place, SetCheck, Step, set_readings};
+use pitleaf_core::quantity::{Amount, Fault, Reading, Span, Unit};
+use pitleaf_core::seals::{Place, SetCheck, SpreadCheck, Step, set_readings};
 use send_wrapper::SendWrapper;
 use std::rc::Rc;
 
@@ -20,7 +23,7 @@ use std::rc::Rc;
 pub(in crate::screen) fn screen(row: &str) -> Vec<El> {
     let app = app();
     match app.sheet.with_untracked(|sheet| sheet.row(row).cloned()) {
-        Some(row) => of_row(app, row),
+        Some(row) => of_row(app, row.piece().unwrap_or_else(|| row.clone()), row),
         None => no_such_limit(),
     }
 }
@@ -30,6 +33,9 @@ pub(in crate::screen) fn screen(row: &str) -> Vec<El> {
 struct Measuring {
     app: App,
     row: Rc<Row>,
+    /// The row of the limit: the same, or that of the spread.
+    limited: Rc<Row>,
+    gauge: Gauge,
     typed: RwSignal<String>,
     unit: RwSignal<Unit>,
     reading: Memo<Result<Reading, Fault>>,
@@ -38,13 +44,13 @@ struct Measuring {
     at: RwSignal<usize>,
 }
 
-fn of_row(app: App, row: Row) -> Vec<El> {
+fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     stay_awake();
-    let hash = Route::Set(row.id.clone()).hash();
+    let hash = Route::Set(limited.id.clone()).hash();
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
     let reading = Memo::new(move |_| Reading::read(&typed.get(), unit.get(), bounds));
-    let row = Rc::new(row);
+    let (row, limited) = (Rc::new(row), Rc::new(limited));
     let set = {
         let row = SendWrapper::new(row.clone());
         Memo::new(move |_| match app.build() {
@@ -58,8 +64,18 @@ fn of_row(app: App, row: Row) -> Vec<El> {
     let first = set
         .with_untracked(|set| set.iter().position(|(_, reading)| reading.is_none()))
         .unwrap_or(0);
-    let m =
-        Measuring { app, row: row.clone(), typed, unit, reading, set, at: RwSignal::new(first) };
+    let gauge = app.sheet.with_untracked(|sheet| sheet.gauge(row.gauge));
+    let m = Measuring {
+        app,
+        row: row.clone(),
+        limited: limited.clone(),
+        gauge,
+        typed,
+        unit,
+        reading,
+        set,
+        at: RwSignal::new(first),
+    };
     let here = {
         let m = m.clone();
         move || m.place().map_or_else(String::new, |place| place.to_string())
@@ -70,20 +86,13 @@ fn of_row(app: App, row: Row) -> Vec<El> {
         .with(el("b").class("set-place").text_live(here.clone()))
         .with(figure_input("Reading", typed).on_enter(move || enter.write()))
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
-    let gauge = Gauge::usual(row.gauge);
     let card = {
-        let limit = SendWrapper::new(row.limit.clone());
-        Memo::new(move |_| reading.with(|reading| shown(&limit, reading, &gauge, unit.get())))
+        let m = SendWrapper::new(m.clone());
+        Memo::new(move |_| m.shown())
     };
     let rule = {
-        let row = row.clone();
-        el("div").live(move || {
-            let hand = reading.with(|reading| {
-                let reading = reading.as_ref().ok()?;
-                Some((reading.amount(), decide(&row.limit, reading, &gauge).guard))
-            });
-            vec![rule_picture(&row.limit, unit.get(), hand)]
-        })
+        let m = m.clone();
+        el("div").live(move || vec![rule_picture(&m.limited.limit, unit.get(), m.hand())])
     };
     let places = m.clone();
     let whole = m.clone();
@@ -113,11 +122,15 @@ fn of_row(app: App, row: Row) -> Vec<El> {
                 .attrs(&[("role", "group"), ("aria-label", "Places")])
                 .live(move || places.keys()),
         )
-        .with(text("p", "source", &row.source.to_string()))
+        .with(text("p", "source", &limited.source.to_string()))
         .with(text("p", "how", &format!("With {}. {}", row.gauge.name(), row.how)));
     if !row.caution.is_empty() {
         answer =
             answer.with(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));
+    }
+    if limited.is_of_a_set() {
+        let alone = Route::Check { row: limited.id.clone(), place: String::new() };
+        answer = answer.with(link("quiet", &alone.hash()).text("Type the spread alone"));
     }
     if row.part == pitleaf_core::limits::Part::CornerSeal {
         answer = answer.with(super::caution(Step::CornerSeals));
@@ -188,15 +201,56 @@ impl Measuring {
         self.app.write(facts, said, move || typed.set(String::new()));
     }
 
+    fn measured(&self) -> Vec<(Place, Reading)> {
+        self.set.with(|set| {
+            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).collect()
+        })
+    }
+
+    /// The spread of what is written, where that is what is limited.
+    fn spread(&self) -> Option<SpreadCheck> {
+        let limited = &self.limited;
+        if !limited.is_of_a_set() {
+            return None;
+        }
+        SpreadCheck::of(&self.measured(), &limited.limit, &self.gauge).ok()
+    }
+
+    /// The verdict on the reading in hand, or on the spread.
+    fn shown(&self) -> Shown {
+        let unit = self.unit.get();
+        self.reading.with(|reading| {
+            let of_reading = |reading| shown(&self.limited.limit, reading, &self.gauge, unit);
+            match (reading, self.spread()) {
+                (Ok(_) | Err(Fault::Empty), Some(spread)) => Shown {
+                    call: spread.call,
+                    word: spread.call.map_or("Spread", |call| call.word()).to_owned(),
+                    words: spread.words(unit),
+                },
+                (Ok(_), None) if self.limited.is_of_a_set() => of_reading(&Err(Fault::Empty)),
+                _ => of_reading(reading),
+            }
+        })
+    }
+
+    /// What stands on the rule.
+    fn hand(&self) -> Option<(Amount, Span)> {
+        if self.limited.is_of_a_set() {
+            return self.spread()?.hand();
+        }
+        self.reading.with(|reading| {
+            let reading = reading.as_ref().ok()?;
+            Some((reading.amount(), decide(&self.row.limit, reading, &self.gauge).guard))
+        })
+    }
+
     /// How the set stands as a whole.
     fn whole(&self) -> Vec<El> {
-        let readings: Vec<(Place, Reading)> = self.set.with(|set| {
-            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).collect()
-        });
-        if readings.is_empty() {
+        let readings = self.measured();
+        if readings.is_empty() || self.limited.is_of_a_set() {
             return Vec::new();
         }
-        let words = match SetCheck::of(&readings, &self.row.limit, &Gauge::usual(self.row.gauge)) {
+        let words = match SetCheck::of(&readings, &self.row.limit, &self.gauge) {
             Ok(check) => check.words(self.unit.get()),
             Err(fault) => fault.to_string(),
         };
@@ -205,7 +259,7 @@ impl Measuring {
 
     /// A key for each place, with its verdict's sign and its reading.
     fn keys(&self) -> Vec<El> {
-        let gauge = Gauge::usual(self.row.gauge);
+        let limit = &self.row.limit;
         self.set.with(|set| {
             set.iter()
                 .enumerate()
@@ -213,13 +267,18 @@ impl Measuring {
                     let here = self.at;
                     let call = reading
                         .as_ref()
-                        .map(|reading| decide(&self.row.limit, reading, &gauge).call);
+                        .filter(|_| limit.has_edge())
+                        .map(|reading| decide(limit, reading, &self.gauge).call);
                     let figure = reading.as_ref().map_or_else(
                         || "–".to_owned(),
                         |reading| format!("{} {}", reading.number(), reading.unit().symbol()),
                     );
-                    let spoken =
-                        format!("{place}: {}", call.map_or("not measured", |call| call.word()));
+                    let said = match (call, reading) {
+                        (Some(call), _) => call.word(),
+                        (None, Some(_)) => &figure,
+                        (None, None) => "not measured",
+                    };
+                    let spoken = format!("{place}: {said}");
                     button("unit set-key", "", move || here.set(at))
                         .attr("aria-label", &spoken)
                         .pressed(move || here.get() == at)

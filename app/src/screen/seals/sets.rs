@@ -32,9 +32,11 @@ pub(in crate::screen) fn screen() -> Vec<El> {
 }
 
 fn row_line(app: App, row: &Row) -> El {
+    let piece = row.piece();
+    let by = piece.as_ref().unwrap_or(row);
     let (done, all) = match app.build() {
         Some(build) => {
-            let set = app.book.with(|book| set_readings(book, &build, row, rotors(app)));
+            let set = app.book.with(|book| set_readings(book, &build, by, rotors(app)));
             (set.iter().filter(|(_, reading)| reading.is_some()).count(), set.len())
         }
         None => (0, 0),
@@ -45,8 +47,8 @@ fn row_line(app: App, row: &Row) -> El {
         "dim number",
         &limit,
     ));
-    // A spread is one reading for the whole set.
-    let (to, beside) = if row.is_of_a_set() {
+    // The spread of what are no lengths is one reading for the whole set.
+    let (to, beside) = if by.is_of_a_set() {
         (Route::Check { row: row.id.clone(), place: String::new() }, "one reading".to_owned())
     } else {
         (Route::Set(row.id.clone()), format!("{done} of {all}"))

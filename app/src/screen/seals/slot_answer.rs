@@ -8,8 +8,8 @@ use pitleaf_core::book::Slot;
 use pitleaf_core::limits::{Limit, limit_line};
 use pitleaf_core::quantity::{Dimension, Unit};
 use pitleaf_core::seals::{
-    Bracket, GroundBy, NextLeaf, Place, SlotState, advise, halving_leaf, next_leaf, removal,
-    sentence, stages,
+    Bracket, GroundBy, History, NextLeaf, Place, SlotState, advise, halving_leaf, next_leaf,
+    removal_for, sentence, stages,
 };
 
 /// A leaf or stack to try next.
@@ -106,7 +106,8 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
         let grinding = if report.trials.is_empty() || !is_length {
             String::new()
         } else {
-            let removal = removal(&stages, by);
+            let own = report.history.as_ref().map(History::stages).unwrap_or_default();
+            let removal = removal_for(&own, &stages, by);
             let rate =
                 removal.map(|removal| format!(" {}", removal.words(unit))).unwrap_or_default();
             match (report.history.is_ok(), advise(bracket, removal, &limit)) {

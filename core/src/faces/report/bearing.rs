@@ -10,7 +10,7 @@ use crate::faces::{
 use uom::si::f64::Length;
 
 /// Two directions at each place; places not read in both are left out. The first place number of each.
-fn read(taken: &Taken) -> Result<(Cylinder, Vec<usize>), Refusal> {
+pub(super) fn read(taken: &Taken) -> Result<(Cylinder, Vec<usize>), Refusal> {
     let both = |place: usize| Some((place, vec![taken.length(place)?, taken.length(place + 1)?]));
     let (at, diameters): (Vec<usize>, Vec<Vec<Length>>) =
         (0..taken.places.len()).step_by(2).filter_map(both).unzip();

@@ -5,6 +5,7 @@ mod end_play;
 mod face;
 mod finding;
 mod lapping;
+mod pressed;
 mod shaft;
 mod width;
 
@@ -66,6 +67,7 @@ pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFa
         Survey::Bore | Survey::Journal | Survey::PlasticGauge => {
             bearing::report(set.of, &taken, piece, bench)
         }
+        Survey::BearingSeat | Survey::BearingShell => pressed::report(set.of, &taken, piece, bench),
         Survey::RunoutEight | Survey::RunoutTwelve => shaft::report(&taken, piece, bench),
         Survey::Spacers | Survey::EndPlay => end_play::report(set.of, &taken, bench),
         Survey::EndPlayAfter => end_play::after_report(&taken, bench),

@@ -45,6 +45,10 @@ pub enum Survey {
     EndPlay,
     /// End play with the chosen spacer in.
     EndPlayAfter,
+    /// The hole a bearing is pressed into.
+    BearingSeat,
+    /// The outside of a bearing, before it is pressed in.
+    BearingShell,
 }
 
 /// On which pieces a survey is made.
@@ -68,7 +72,7 @@ pub enum Pieces {
 
 impl Survey {
     /// Every survey, in the order of the work.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 17] = [
         Self::Flatness,
         Self::Straightedge,
         Self::Lapping,
@@ -84,6 +88,8 @@ impl Survey {
         Self::Spacers,
         Self::EndPlay,
         Self::EndPlayAfter,
+        Self::BearingSeat,
+        Self::BearingShell,
     ];
 
     /// The surveys that belong together, under their headings.
@@ -93,7 +99,10 @@ impl Survey {
             "Widths and stack",
             &[Self::SideThickness, Self::HousingWidth, Self::RotorWidth, Self::ApexSealLength],
         ),
-        ("Bores and journals", &[Self::Bore, Self::Journal, Self::PlasticGauge]),
+        (
+            "Bores and journals",
+            &[Self::Bore, Self::Journal, Self::PlasticGauge, Self::BearingSeat, Self::BearingShell],
+        ),
         ("Runout", &[Self::RunoutEight, Self::RunoutTwelve]),
         ("End play", &[Self::EndPlay, Self::Spacers, Self::EndPlayAfter]),
     ];

@@ -55,7 +55,7 @@ impl Survey {
                 self.list(&["corner A", "flank AB", "corner B", "flank BC", "corner C", "flank CA"])
             }
             Self::ApexSealLength => self.list(&["seal A", "seal B", "seal C"]),
-            Self::Bore | Self::Journal => {
+            Self::Bore | Self::Journal | Self::BearingSeat | Self::BearingShell => {
                 self.ends(&["front end", "middle", "rear end"], &["up and down", "across"])
             }
             Self::PlasticGauge => self.ends(
@@ -70,7 +70,11 @@ impl Survey {
             Self::RunoutEight => self.round(8),
             Self::RunoutTwelve => self.round(12),
             Self::Spacers => {
-                ('A'..='Z').map(|letter| self.place(format!("spacer {letter}"))).collect()
+                // A to Z, then AA to AZ, BA to BZ: a well kept drawer.
+                let letters = |first: &'static str| {
+                    ('A'..='Z').map(move |letter| self.place(format!("spacer {first}{letter}")))
+                };
+                ["", "A", "B"].into_iter().flat_map(letters).collect()
             }
             Self::EndPlay => {
                 let mut places = self.list(&["reading 1", "reading 2", "reading 3"]);

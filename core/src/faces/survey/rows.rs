@@ -156,4 +156,22 @@ pub(super) const ROWS: &[Row] = &[
         bounds: &Bounds::GAP,
         pieces: Pieces::One,
     },
+    Row {
+        word: "bearing-seat",
+        name: "Bearing’s seat, bearing out",
+        how: "Two diameters across each other at three places along the hole, burrs off. Seat and bearing at one temperature.",
+        caution: "",
+        gauge: BoreGauge,
+        bounds: &Bounds::SIZE,
+        pieces: Pieces::Bearings,
+    },
+    Row {
+        word: "bearing-shell",
+        name: "Bearing, outside, not pressed in",
+        how: "Two diameters across each other at three places along the bearing, clear of its split. A thin one springs: touch lightly.",
+        caution: "pressing can shatter a cocked bearing. Start it square, stand aside, wear goggles.",
+        gauge: OutsideMicrometer,
+        bounds: &Bounds::SIZE,
+        pieces: Pieces::Bearings,
+    },
 ];

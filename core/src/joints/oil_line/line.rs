@@ -30,7 +30,7 @@ pub struct Line {
     pub bore: Length,
     /// Length.
     pub length: Length,
-    /// Roughness of the wall; nothing for hose and drawn tube.
+    /// Roughness of the wall: next to nothing for smooth hose and drawn tube.
     pub roughness: Length,
     /// Fittings, and how many of each.
     pub fittings: Vec<(Fitting, u32)>,

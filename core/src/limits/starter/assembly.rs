@@ -1,6 +1,6 @@
 //! The engine as stacked: end play, backlash, compression, ignition.
 
-use super::{BuildKind, DIAL, Input, Kind, LEAF, Line, PRESSURE};
+use super::{BuildKind, DEPTH, DIAL, Input, Kind, LEAF, Line, PRESSURE};
 
 const TESTER: &str = "Warm, throttle open, every other plug out, a tester that holds each of the three peaks; corrected to 250 turns a minute.";
 const CRANKING: &str =
@@ -30,6 +30,17 @@ pub(super) const LINES: &[Line] = &[
         note: "Very broad: what gears of this size run with, not a maker’s figure. Chipped or hammered teeth end a gear first.",
         words: "gear lash play stationary internal teeth",
         ..DIAL
+    },
+    Line {
+        id: "front-cover-stack",
+        what: "Front cover over the front stack, room",
+        how: "Front bolt torqued, gasket on. Depth from the side housing’s face to the farthest part of the stack that turns, and the cover’s own depth there from its joint face; the one less the other.",
+        input: Input::Gap,
+        lower: "0.5",
+        source: Kind::CommonPractice,
+        note: "A rule of thumb, no maker’s limit: nothing that turns may touch the cover at full end play. Dropped thrust needles show here, too.",
+        words: "timing cover spacer thrust plate counterweight sprocket protrusion touch",
+        ..DEPTH
     },
     Line {
         id: "compression-na",
