@@ -160,7 +160,7 @@ impl fmt::Display for FileFault {
             Self::TooDeep => f.write_str("the file has lists within lists, deeper than a route’s. Choose one saved by “Save the route as a file”."),
             Self::NotARoute => f.write_str("this file is no route. Choose one saved by “Save the route as a file”."),
             Self::Newer => f.write_str("a newer Pitleaf wrote this route. Bring this one up to date first."),
-            Self::Word(number, what, word) => write!(f, "step {number} has a {what} “{word}” that is not known here."),
+            Self::Word(number, what, word) => write!(f, "step {number}: the {what} “{word}” is not known here."),
             Self::Routing(fault) => fault.fmt(f),
         }
     }

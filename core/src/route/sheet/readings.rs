@@ -104,21 +104,21 @@ impl Source<'_> {
 
     /// Every slot that has a mark, a gap or a seal.
     fn slots(&self) -> Section {
+        let gaps: Vec<&Figure> = figures(self.book, self.build)
+            .map(|(_, figure)| figure)
+            .filter(|figure| figure.row.starts_with("side-seal-gap"))
+            .collect();
         let slot = |slot: Slot| {
             let place = slot.to_string();
-            let gap = figures(self.book, self.build)
-                .filter(|(_, figure)| {
-                    figure.place == place && figure.row.starts_with("side-seal-gap")
-                })
-                .last();
+            let gap = gaps.iter().rev().find(|figure| figure.place == place);
             let mark = self.book.mark(self.build, slot);
             let is_fitted = self.book.is_fitted(self.build, slot);
             if gap.is_none() && mark.is_none() && !is_fitted {
                 return None;
             }
-            let reading = gap.and_then(|(_, figure)| figure.reading().ok());
-            let read = gap.map(|(_, figure)| format!("{} {}", figure.text, figure.unit.symbol()));
-            let call = gap.and_then(|(_, figure)| crate::book::call(figure, self.sheet));
+            let reading = gap.and_then(|figure| figure.reading().ok());
+            let read = gap.map(|figure| format!("{} {}", figure.text, figure.unit.symbol()));
+            let call = gap.and_then(|figure| crate::book::call(figure, self.sheet));
             Some(Row {
                 cells: vec![
                     place,

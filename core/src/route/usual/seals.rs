@@ -34,7 +34,6 @@ pub(super) const SEALS: &[Line] = &[
         words: "Side seals cut to their gap, each for its own slot",
         care: "Grind the square end only, in short strokes, eye protection on: nothing makes a seal longer again. Hone the burr off before measuring.",
         needs: "corner-clearance slot-clearance",
-        ..DO
     },
     Line {
         id: "side-gap-fi",
@@ -44,7 +43,6 @@ pub(super) const SEALS: &[Line] = &[
         words: "Side seals cut to their gap, each for its own slot",
         care: "Grind the square end only, in short strokes, eye protection on: nothing makes a seal longer again. Hone the burr off before measuring.",
         needs: "corner-clearance slot-clearance",
-        ..DO
     },
     Line {
         id: "own-slot",
@@ -71,7 +69,6 @@ pub(super) const SEALS: &[Line] = &[
         words: "Apex seals cut to length, both ends together",
         care: "Grinding: eye protection, cool often, keep the end square.",
         needs: "apex-slot hardened",
-        ..DO
     },
     Line {
         id: "apex-gap-fi",
@@ -81,7 +78,6 @@ pub(super) const SEALS: &[Line] = &[
         words: "Apex seals cut to length, both ends together",
         care: "Grinding: eye protection, cool often, keep the end square.",
         needs: "apex-slot hardened",
-        ..DO
     },
     Line {
         id: "oil-seals",
