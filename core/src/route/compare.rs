@@ -1,7 +1,7 @@
 //! One figure over several builds: how did this gap come out on the last five engines?
 
 use super::decision::figures;
-use crate::book::{Book, BuildId, Figure, call};
+use crate::book::{Book, BuildId, Fact, Figure, call};
 use crate::limits::{Call, Row, Sheet};
 use crate::quantity::Amount;
 
@@ -88,6 +88,20 @@ pub fn compare(book: &Book, sheet: &Sheet, row: &str, place: &str, most: usize) 
         })
         .collect();
     Comparison { points, lower: lower.map(y), upper: upper.map(y) }
+}
+
+/// The rows that any build has a figure of, in the order of the sheet.
+#[must_use]
+pub fn compared_rows<'sheet>(book: &Book, sheet: &'sheet Sheet) -> Vec<&'sheet Row> {
+    let mut ids: Vec<&str> = book
+        .entries()
+        .filter_map(|entry| match &entry.fact {
+            Fact::Figure(figure) => Some(figure.row.as_str()),
+            _ => None,
+        })
+        .collect();
+    ids.sort_unstable();
+    sheet.rows().iter().filter(|row| ids.binary_search(&row.id.as_str()).is_ok()).collect()
 }
 
 /// How far inside its limit a figure lies, in the row's unit; below zero is past it.

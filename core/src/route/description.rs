@@ -2,6 +2,7 @@
 
 use super::{RouteFact, fact};
 use crate::book::{Book, BuildId, Fact, Subject};
+use crate::letters;
 
 /// Of what something is said.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -63,6 +64,21 @@ pub fn own_rows(book: &Book) -> usize {
     ids.sort_unstable();
     ids.dedup();
     ids.len()
+}
+
+/// The builds in work, or those put away, whose name or customer has a text in it; the last opened first.
+#[must_use]
+pub fn builds(book: &Book, query: &str, archived: bool) -> Vec<BuildId> {
+    let query = letters::lower(query.trim());
+    let answers = |build: &BuildId| {
+        let name = book.opening(build).map_or("", |(name, ..)| name);
+        [name, said(book, build, Topic::Customer)]
+            .iter()
+            .any(|text| letters::lower(text).contains(&query))
+    };
+    let mut builds = book.builds();
+    builds.retain(|build| book.is_archived(build) == archived && answers(build));
+    builds
 }
 
 /// The fact in force of a subject of the route.

@@ -3,6 +3,7 @@
 //! Written as a list of texts, so that it costs the phone little to read: `["done","turns/2","J.",""]`.
 
 use super::{Topic, TypedTest};
+use crate::book::Fact;
 use serde::{Deserialize, Serialize};
 
 /// One fact of the order of work.
@@ -104,12 +105,6 @@ impl RouteFact {
         }
     }
 
-    /// Whether it only marks a place, and says nothing of the engine.
-    #[must_use]
-    pub fn is_bookmark(&self) -> bool {
-        matches!(self, Self::LeftAt { .. })
-    }
-
     /// What it is about, and what it says.
     #[must_use]
     pub fn words(&self) -> (String, String) {
@@ -141,6 +136,14 @@ impl RouteFact {
                 ("Build".to_owned(), if *is { "put away" } else { "taken out again" }.to_owned())
             }
         }
+    }
+}
+
+impl Fact {
+    /// Whether it only marks where the work was left, and says nothing of the engine.
+    #[must_use]
+    pub fn is_bookmark(&self) -> bool {
+        matches!(self, Self::Route(RouteFact::LeftAt { .. }))
     }
 }
 

@@ -20,13 +20,13 @@ mod stage;
 mod step;
 mod usual;
 
-pub use compare::{Comparison, Point, compare};
+pub use compare::{Comparison, Point, compare, compared_rows};
 pub use compression::{
     Compression, CompressionFault, Finding, SPEEDS, TypedTest, record as compression_record,
 };
 pub use copy::set_up;
 pub use decision::{DecisionFault, Past, decide_on, fates, past_limits};
-pub use description::{Topic, own_rows, said};
+pub use description::{Topic, builds, own_rows, said};
 pub use expand::Station;
 pub use fact::{Choice, RouteFact};
 pub use file::{FileFault, MOST_BYTES, read, write};

@@ -69,6 +69,8 @@ pub struct Progress {
     /// The station the work was left at: where it was left, while that is still open; else the first that
     /// can be done behind the last one done. None when all is done.
     pub left_at: Option<usize>,
+    /// Who was named last; empty where nobody was.
+    pub who: String,
     own_route: Option<String>,
 }
 
@@ -114,8 +116,10 @@ impl Progress {
         }
         let last = last_done(book, build, &standings);
         let left_at = left_at(book, build, &standings, last.first());
+        let mut names = last.iter().map(|(place, _)| standings[*place].who.as_str());
+        let who = names.find(|who| !who.is_empty()).unwrap_or_default().to_owned();
         let last = last.into_iter().take(3).map(|(_, id)| id).collect();
-        Some(Self { routing, standings, last, left_at, own_route })
+        Some(Self { routing, standings, last, left_at, who, own_route })
     }
 
     /// Whether the route is the builder's own.

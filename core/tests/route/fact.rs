@@ -3,7 +3,7 @@
 use super::Shop;
 use pitleaf_core::book::{Fact, written};
 use pitleaf_core::limits::BuildKind;
-use pitleaf_core::route::{Choice, RouteFact, Topic, TypedTest, said, set_up};
+use pitleaf_core::route::{Choice, RouteFact, Topic, TypedTest, builds, said, set_up};
 
 fn all() -> Vec<RouteFact> {
     let step = || "turns/2".to_owned();
@@ -120,4 +120,21 @@ fn a_build_is_put_away_and_taken_out_again() {
     assert!(shop.book.is_archived(&shop.build), "put away");
     shop.route(RouteFact::Archived { is: false });
     assert!(!shop.book.is_archived(&shop.build), "taken out");
+}
+
+#[test]
+fn builds_are_found_by_name_and_by_customer() {
+    let mut shop = Shop::demo();
+    shop.open("Plover", BuildKind::ForcedInduction, 2);
+    shop.route(RouteFact::Said { topic: Topic::Customer, words: "Team Ärmel".to_owned() });
+    shop.open("Merlin", BuildKind::ForcedInduction, 2);
+    shop.route(RouteFact::Archived { is: true });
+    let found = |query: &str, old: bool| -> Vec<String> {
+        builds(&shop.book, query, old).iter().map(|id| id.0.to_string()).collect()
+    };
+    assert_eq!(found("", false), ["Plover", "kestrel"], "those in work, the last opened first");
+    assert_eq!(found("ärmel", false), ["Plover"], "by the customer, in any case");
+    assert_eq!(found(" KEST", false), ["kestrel"], "by a part of the name");
+    assert_eq!(found("merlin", false), Vec::<String>::new(), "put away");
+    assert_eq!(found("", true), ["Merlin"], "among the old ones");
 }
