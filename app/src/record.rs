@@ -100,7 +100,7 @@ impl App {
     /// Marks where the work is, without a word on the screen; left out where nothing can be written.
     pub fn bookmark(self, fact: Fact) {
         let Some(build) = untrack(|| self.build()) else { return };
-        let is_open = self.keeping.with_untracked(|keeping| *keeping == Keeping::Kept)
+        let is_open = self.keeping.with_untracked(|keeping| *keeping != Keeping::Opening)
             && !self.book.with_untracked(|book| book.is_signed_off(&build));
         if is_open {
             let said = self.notice;

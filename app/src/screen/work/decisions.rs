@@ -1,6 +1,6 @@
 //! Parts past a limit, and what becomes of parts.
 
-use super::{name, page, write};
+use super::{name, with_build, write};
 use crate::dom::{El, button, el, text};
 use crate::screen::bench::list;
 use crate::state::App;
@@ -16,51 +16,61 @@ pub fn screen(app: App) -> Vec<El> {
     let body = el("main")
         .class("page")
         .with(el("div").class("form").with(field("Why", "needed to accept a part", why)))
-        .with(page(app, move |build| {
-            app.book.with(|book| {
-                app.sheet.with(|sheet| {
-                    let past = past_limits(book, build, sheet);
-                    let mut shown = vec![text("h2", "", "Past a limit")];
-                    if past.is_empty() {
-                        shown.push(text("p", "plain", "No reading is past its limit."));
-                    }
-                    let cards = past.iter().filter_map(|past| {
-                        let (row, figure) = (sheet.row(&past.figure.row)?, past.figure);
-                        let decided = past.decision.map_or_else(
-                            || "not decided".to_owned(),
-                            |(choice, why)| format!("{} {why}", choice.word()),
-                        );
-                        let words = el("div")
-                            .class("finding-words")
-                            .with(text("b", "", format!("{} {}", figure.place, row.what).trim()))
-                            .with(text(
-                                "span",
-                                "number",
-                                &format!("{} {}", figure.text, figure.unit.symbol()),
-                            ))
-                            .with(text(
-                                "span",
-                                "dim",
-                                &format!("Limit {}", limit_line(&row.limit, row.unit)),
-                            ))
-                            .with(text("span", "finding-call", &decided))
-                            .with(choices(app, &figure.row, figure.place.clone(), why));
-                        Some(
-                            el("div").class("finding").with(call_mark(Some(past.call))).with(words),
-                        )
-                    });
-                    shown.push(list("rows", "Past a limit", cards));
-                    shown.push(text("h2", "", "Parts"));
-                    let parts = fates(book, build).into_iter().map(|(part, choice, why)| {
-                        el("div").class("row-link").with(text("b", "", part)).with(
-                            text("span", "row-limit", choice.word()).with(text("span", "dim", why)),
-                        )
-                    });
-                    shown.push(list("rows", "Parts", parts));
-                    shown
+        .live(move || {
+            with_build(app, &|build| {
+                app.book.with(|book| {
+                    app.sheet.with(|sheet| {
+                        let past = past_limits(book, build, sheet);
+                        let mut shown = vec![text("h2", "", "Past a limit")];
+                        if past.is_empty() {
+                            shown.push(text("p", "plain", "No reading is past its limit."));
+                        }
+                        let cards = past.iter().filter_map(|past| {
+                            let (row, figure) = (sheet.row(&past.figure.row)?, past.figure);
+                            let decided = past.decision.map_or_else(
+                                || "not decided".to_owned(),
+                                |(choice, why)| format!("{} {why}", choice.word()),
+                            );
+                            let words = el("div")
+                                .class("finding-words")
+                                .with(text(
+                                    "b",
+                                    "",
+                                    format!("{} {}", figure.place, row.what).trim(),
+                                ))
+                                .with(text(
+                                    "span",
+                                    "number",
+                                    &format!("{} {}", figure.text, figure.unit.symbol()),
+                                ))
+                                .with(text(
+                                    "span",
+                                    "dim",
+                                    &format!("Limit {}", limit_line(&row.limit, row.unit)),
+                                ))
+                                .with(text("span", "finding-call", &decided))
+                                .with(choices(app, &figure.row, figure.place.clone(), why));
+                            Some(
+                                el("div")
+                                    .class("finding")
+                                    .with(call_mark(Some(past.call)))
+                                    .with(words),
+                            )
+                        });
+                        shown.push(list("rows", "Past a limit", cards));
+                        shown.push(text("h2", "", "Parts"));
+                        let parts = fates(book, build).into_iter().map(|(part, choice, why)| {
+                            el("div").class("row-link").with(text("b", "", part)).with(
+                                text("span", "row-limit", choice.word())
+                                    .with(text("span", "dim", why)),
+                            )
+                        });
+                        shown.push(list("rows", "Parts", parts));
+                        shown
+                    })
                 })
             })
-        }))
+        })
         .with(el("div").class("form").with(field("Part", "rotor housing 2", part)))
         .with(el("div").live(move || vec![choices(app, "", part.get(), why)]));
     frame(|| "Decisions".to_owned(), move || name(app), true, body)

@@ -43,18 +43,20 @@ pub fn screen(place: &WorkPlace) -> Vec<El> {
 
 /// The check of a step's piece; once a reading is written, back at the step with its verdict.
 fn check(app: App, row: &str, piece: &str, key: &str) -> Vec<El> {
-    let subject = Subject::Figure(row.to_owned(), piece.to_owned());
-    let entry = move || {
-        let build = app.build()?;
-        app.book.with(|book| book.current(&build, &subject).map(|entry| entry.id.clone()))
-    };
-    let before = untrack(&entry);
-    let step = at(key);
-    follow(move || {
-        if entry() != before {
-            app.go(&step);
-        }
-    });
+    // While the book is still being opened there is no build, and nothing was written here.
+    if let Some(build) = untrack(|| app.build()) {
+        let subject = Subject::Figure(row.to_owned(), piece.to_owned());
+        let entry = move || {
+            app.book.with(|book| book.current(&build, &subject).map(|entry| entry.id.clone()))
+        };
+        let before = untrack(&entry);
+        let step = at(key);
+        follow(move || {
+            if entry() != before {
+                app.go(&step);
+            }
+        });
+    }
     super::check::screen(row, piece)
 }
 
@@ -88,7 +90,12 @@ fn no_build() -> Vec<El> {
 
 /// A page that follows the build in hand.
 fn page(app: App, shown: impl Fn(&BuildId) -> Vec<El> + 'static) -> El {
-    el("main").class("page").live(move || app.build().map_or_else(no_build, |build| shown(&build)))
+    el("main").class("page").live(move || with_build(app, &shown))
+}
+
+/// What is shown of the build in hand.
+fn with_build(app: App, shown: &dyn Fn(&BuildId) -> Vec<El>) -> Vec<El> {
+    app.build().map_or_else(no_build, |build| shown(&build))
 }
 
 fn name(app: App) -> String {

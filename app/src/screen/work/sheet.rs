@@ -1,10 +1,11 @@
 //! The build sheet, to be read here and printed.
 
-use super::{name, page};
+use super::{name, with_build};
 use crate::dom::{El, button, el, text};
 use crate::state::App;
 use crate::widget::{frame, switch};
 use leptos::prelude::*;
+use pitleaf_core::book::BuildId;
 use pitleaf_core::ports::Paper;
 use pitleaf_core::route::{BuildSheet, Copy, Section};
 
@@ -32,15 +33,15 @@ pub fn screen(app: App) -> Vec<El> {
             }
         }),
     ]);
-    let sheet = page(app, move |build| {
+    let sheet = move |build: &BuildId| {
         let copy = if shop.get() { Copy::Shop } else { Copy::Customer };
         let size =
             if paper.get() == Paper::A4 { "build-sheet on-a4" } else { "build-sheet on-letter" };
         let made =
             app.book.with(|book| app.sheet.with(|sheet| BuildSheet::of(book, build, sheet, copy)));
         made.map(|made| laid_out(&made).class(size)).into_iter().collect()
-    });
-    let body = el("main").class("page").with(keys).with(sheet);
+    };
+    let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));
     frame(|| "Build sheet".to_owned(), move || name(app), true, body)
 }
 
