@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
 use pitleaf_core::limits::BuildKind;
+use pitleaf_core::route::RouteFact;
 use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::spawn_local;
 
@@ -99,6 +100,27 @@ impl App {
             return;
         }
         self.write_for(build, facts, said, then);
+    }
+
+    /// Marks where the work is, without a word on the screen; left out where nothing can be written.
+    pub fn bookmark(self, fact: Fact) {
+        let Some(build) = untrack(|| self.build()) else { return };
+        let is_open = self.keeping.with_untracked(|keeping| *keeping != Keeping::Opening)
+            && !self.book.with_untracked(|book| book.is_signed_off(&build));
+        if is_open {
+            let said = self.notice;
+            let before = said.get_untracked();
+            self.write_for(build, vec![fact], String::new(), move || said.set(before));
+        }
+    }
+
+    /// Puts a build away, or takes it out again: signed off or not.
+    pub fn put_away(self, build: BuildId, is: bool) {
+        if !self.is_still_opening() {
+            let said = if is { "put away" } else { "taken out again" };
+            let fact = Fact::Route(RouteFact::Archived { is });
+            self.write_for(build, vec![fact], said.to_owned(), || {});
+        }
     }
 
     /// What is written before the book is read would not reach the disk.

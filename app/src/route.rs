@@ -1,8 +1,10 @@
 //! The place in the app, as the part of the address behind `#`.
 
 mod ports;
+mod work;
 
 pub use ports::PortsPlace;
+pub use work::WorkPlace;
 
 use crate::screen::Job;
 use pitleaf_core::book::{EntryId, Face, Slot};
@@ -61,6 +63,8 @@ pub enum Route {
     Matching,
     /// A port screen.
     Ports(PortsPlace),
+    /// A screen of the build's work.
+    Work(WorkPlace),
     /// The build's entries.
     Book,
     /// The builder's gauges.
@@ -111,6 +115,7 @@ impl Route {
             ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
             ["joints", ref job @ ..] => Self::Joints(Job::read(job)?),
             ["ports", ref place @ ..] => Self::Ports(PortsPlace::read(place)?),
+            ["work", ref place @ ..] => Self::Work(WorkPlace::read(place)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
             ["gauges"] => Self::Gauges,
@@ -148,6 +153,7 @@ impl Route {
             Self::Set(row) => format!("#/set/{row}"),
             Self::Matching => "#/matching".to_owned(),
             Self::Ports(place) => format!("#/ports{}", place.hash()),
+            Self::Work(place) => format!("#/work{}", place.hash()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
             Self::Gauges => "#/gauges".to_owned(),
@@ -178,6 +184,7 @@ impl Route {
             | Self::Matching => Self::Seals(1, Face::Front),
             Self::Entry(_) | Self::TakeIn => Self::Book,
             Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
+            Self::Work(place) => place.parent().map_or(Self::Bench, Self::Work),
             Self::Ports(place) => place.plate().map_or(Self::Bench, Self::Ports),
             _ => Self::Bench,
         }
@@ -256,6 +263,7 @@ mod tests {
                 routes.push(Route::Ports(PortsPlace::Room(port)));
             }
         }
+        routes.extend(WorkPlace::samples().into_iter().map(Route::Work));
         for route in routes {
             assert_eq!(Route::read(&route.hash()), route, "{}", route.hash());
         }
@@ -275,6 +283,9 @@ mod tests {
             "#/joints/glue",
             "#/joints/port/-4",
             "#/joints/thread/<b>",
+            "#/work/step",
+            "#/work/step/a/b/c",
+            "#/work/compression/first",
             "#/ports/side",
             "#/ports/front/outline/intake-3-cut",
             "#/ports/front/sandwich",

@@ -10,6 +10,7 @@
 //! - [`ports`]: when a port opens, what it runs into, how much room is left, and its template.
 //! - [`joints`]: threads, clamp, fits, press fits and the oil feed.
 //! - [`faces`]: flatness, bores, stack and end play, as measured before stacking.
+//! - [`route`]: the order of work, what holds it, what was decided, and the build sheet.
 
 pub mod book;
 mod decimal;
@@ -19,5 +20,6 @@ mod letters;
 pub mod limits;
 pub mod ports;
 pub mod quantity;
+pub mod route;
 pub mod seals;
 pub mod trochoid;

@@ -3,7 +3,9 @@
 use crate::Browser;
 use base64::{Engine as _, prelude::BASE64_STANDARD};
 use serde_json::json;
+use std::path::PathBuf;
 use std::process::Command;
+use tempfile::TempDir;
 
 /// A point in the units of PDF: a seventy-second of an inch.
 const POINT: f64 = 25.4 / 72.0;
@@ -24,12 +26,7 @@ impl Browser {
     /// It can't be printed, or poppler's `pdftocairo` is missing or can't read the result.
     #[must_use]
     pub fn print(&self) -> Vec<Printed> {
-        let answer = self.devtools("Page.printToPDF", json!({ "preferCSSPageSize": true }));
-        let data = answer["data"].as_str().expect("a PDF");
-        let pdf = BASE64_STANDARD.decode(data).expect("base64, as DevTools says");
-        let folder = tempfile::tempdir().expect("a folder");
-        let file = folder.path().join("printed.pdf");
-        std::fs::write(&file, pdf).expect("the PDF is written");
+        let (_folder, file) = self.pdf();
         let mut sheets = Vec::new();
         loop {
             let number = (sheets.len() + 1).to_string();
@@ -45,6 +42,34 @@ impl Browser {
             }
             sheets.push(Printed::read(&String::from_utf8_lossy(&output.stdout)));
         }
+    }
+
+    /// Prints the page and gives every word on the paper, one space between two.
+    ///
+    /// # Panics
+    /// It can't be printed, or poppler's `pdftotext` is missing or can't read the result.
+    #[must_use]
+    pub fn print_words(&self) -> String {
+        let (_folder, file) = self.pdf();
+        let output = Command::new("pdftotext")
+            .arg(&file)
+            .arg("-")
+            .output()
+            .expect("pdftotext, from poppler-utils");
+        assert!(output.status.success(), "a PDF that can be read");
+        let text = String::from_utf8_lossy(&output.stdout);
+        text.split_whitespace().collect::<Vec<_>>().join(" ")
+    }
+
+    /// The page printed to a file, which goes with its folder.
+    fn pdf(&self) -> (TempDir, PathBuf) {
+        let answer = self.devtools("Page.printToPDF", json!({ "preferCSSPageSize": true }));
+        let data = answer["data"].as_str().expect("a PDF");
+        let pdf = BASE64_STANDARD.decode(data).expect("base64, as DevTools says");
+        let folder = tempfile::tempdir().expect("a folder");
+        let file = folder.path().join("printed.pdf");
+        std::fs::write(&file, pdf).expect("the PDF is written");
+        (folder, file)
     }
 }
 

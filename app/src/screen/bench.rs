@@ -2,9 +2,10 @@
 
 use super::entry_line::entry_line;
 use super::joints::{self, Job};
+use super::work;
 use crate::device;
 use crate::dom::{El, button, el, link, text};
-use crate::route::{PortsPlace, Route};
+use crate::route::{PortsPlace, Route, WorkPlace};
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
 use crate::update::version;
@@ -17,6 +18,7 @@ use wasm_bindgen_futures::spawn_local;
 
 /// Jobs beyond checking: their name, what they answer, the way there.
 const WORK: &[(&str, &str, Route)] = &[
+    ("The build", "Steps, holds, decisions, sheet", Route::Work(WorkPlace::Stages)),
     (
         "Ports",
         "When they open, what they cut into",
@@ -81,8 +83,9 @@ pub(super) fn list(class: &str, label: &str, items: impl IntoIterator<Item = El>
 fn resting(app: App) -> Vec<El> {
     let build = app.build();
     let mut shown = Vec::new();
-    if build.is_none() {
-        shown.push(start(app));
+    match build {
+        None => shown.push(start(app)),
+        Some(_) => shown.extend(work::left_off(app)),
     }
     shown.push(text("h2", "", "Check a limit"));
     shown.push(list("tiles", "Favourite limits", favourites(app).iter().map(|row| tile(app, row))));
@@ -99,7 +102,8 @@ fn resting(app: App) -> Vec<El> {
     shown.push(list("tiles", "Work", work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
-            book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()
+            let lines = book.lines(build).rev().filter(|line| !line.entry.fact.is_bookmark());
+            lines.take(3).map(|line| line.entry.id.clone()).collect()
         });
         shown.push(text("h2", "", "Last written"));
         shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));

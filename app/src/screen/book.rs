@@ -3,9 +3,9 @@
 use super::bench::list;
 use super::entry_line::entry_line;
 use crate::device;
-use crate::dom::{El, button, el, follow, text};
+use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
-use crate::route::Route;
+use crate::route::{Route, WorkPlace};
 use crate::state::{App, Notice, app};
 use crate::widget::{field, frame, search};
 use leptos::prelude::*;
@@ -26,7 +26,6 @@ pub fn screen() -> Vec<El> {
     let hash = Route::Book.hash();
     let note = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
     follow(move || draft::put(&hash, &note.get(), None));
-    let signer = RwSignal::new(String::new());
     let save = move || {
         let words = note.get_untracked().trim().to_owned();
         if !words.is_empty() {
@@ -63,13 +62,13 @@ pub fn screen() -> Vec<El> {
         )
         .with(button("quiet", "Readings as a table for a spreadsheet", move || table(app)))
         .live(move || aside(app))
-        .with(text("h2", "", "Sign off"))
-        .with(el("div").class("form").with(field(
-            "By whom, or why it is opened again",
-            "a name or a reason",
-            signer,
-        )))
-        .live(move || sign_off(app, signer));
+        .with(text("h2", "", "The build"))
+        .with(
+            el("div")
+                .class("pair")
+                .with(link("plate-link", &Route::Work(WorkPlace::Sheet).hash()).text("Build sheet"))
+                .with(link("plate-link", &Route::Work(WorkPlace::SignOff).hash()).text("Sign off")),
+        );
     let under = move || {
         let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);
         format!("{name} · {} entries in all", app.book.with(Book::len))
@@ -85,6 +84,8 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
                 let lines = book
                     .lines(&build)
                     .rev()
+                    // Where the work was left says nothing of the engine.
+                    .filter(|line| !line.entry.fact.is_bookmark())
                     .filter(|line| query.is_empty() || line.entry.words(sheet).answers(query));
                 lines.take(shown).map(|line| line.entry.id.clone()).collect()
             })
@@ -138,60 +139,53 @@ fn table(app: App) {
 }
 
 fn import(app: App, event: &Event) {
-    let input = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
-    let Some((input, chosen)) =
-        input.and_then(|input| Some((input.clone(), input.files()?.get(0)?)))
-    else {
-        return;
-    };
-    spawn_local(async move {
-        // Asked before it is read: a huge file would fill the memory for nothing.
-        if chosen.size() > file::MOST as f64 {
-            app.wrong(&FileFault::TooLarge.to_string());
-        } else {
-            let text = JsFuture::from(chosen.text())
-                .await
-                .ok()
-                .and_then(|text| text.as_string())
-                .unwrap_or_default();
-            match file::read(&text) {
-                Ok(entries) => {
-                    app.coming.set(Some(app.book.with_untracked(|book| coming(book, entries))));
-                    app.go(&Route::TakeIn);
-                }
-                Err(fault) => app.wrong(&fault.to_string()),
+    read_file(
+        app,
+        event,
+        file::MOST,
+        &FileFault::TooLarge.to_string(),
+        move |text| match file::read(text) {
+            Ok(entries) => {
+                app.coming.set(Some(app.book.with_untracked(|book| coming(book, entries))));
+                app.go(&Route::TakeIn);
             }
-        }
-        // The same file can then be chosen again.
-        input.set_value("");
-    });
+            Err(fault) => app.wrong(&fault.to_string()),
+        },
+    );
 }
 
-/// Signing the build off, and opening it again.
-fn sign_off(app: App, name: RwSignal<String>) -> Vec<El> {
-    let Some(build) = app.build() else { return Vec::new() };
-    if app.book.with(|book| book.is_signed_off(&build)) {
-        let reopen = move || {
-            let why = name.get_untracked().trim().to_owned();
-            app.reopen(why);
-            name.set(String::new());
+/// Reads the chosen file and hands its text on; one that is too large says so.
+pub(super) fn read_file(
+    app: App,
+    event: &Event,
+    most: usize,
+    too_large: &str,
+    then: impl FnOnce(&str) + 'static,
+) {
+    fn boxed(app: App, event: &Event, most: usize, too_large: String, then: Box<dyn FnOnce(&str)>) {
+        let input = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+        let Some((input, chosen)) =
+            input.and_then(|input| Some((input.clone(), input.files()?.get(0)?)))
+        else {
+            return;
         };
-        return vec![
-            text(
-                "p",
-                "plain",
-                "This build is signed off: it can be read, and nothing can be written until it is opened again.",
-            ),
-            button("button", "Open it again", reopen),
-        ];
-    }
-    let sign = move || {
-        let who = name.get_untracked().trim().to_owned();
-        app.write(vec![Fact::SignedOff { who }], "the build is signed off".to_owned(), move || {
-            name.set(String::new())
+        spawn_local(async move {
+            // Asked before it is read: a huge file would fill the memory for nothing.
+            if chosen.size() > most as f64 {
+                app.wrong(&too_large);
+            } else {
+                let text = JsFuture::from(chosen.text())
+                    .await
+                    .ok()
+                    .and_then(|text| text.as_string())
+                    .unwrap_or_default();
+                then(&text);
+            }
+            // The same file can then be chosen again.
+            input.set_value("");
         });
-    };
-    vec![button("button", "Sign the build off", sign)]
+    }
+    boxed(app, event, most, too_large.to_owned(), Box::new(then));
 }
 
 /// Records that could not be read: kept, named, never overwritten.

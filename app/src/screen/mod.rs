@@ -16,6 +16,7 @@ mod ports;
 mod seals;
 mod settings;
 mod take_in;
+mod work;
 
 use crate::dom::El;
 use crate::route::Route;
@@ -46,6 +47,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Set(row) => seals::set_screen(&row),
         Route::Matching => seals::matching_screen(),
         Route::Ports(place) => ports::screen(place),
+        Route::Work(place) => work::screen(&place),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
         Route::Gauges => gauges::screen(),

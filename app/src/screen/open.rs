@@ -1,13 +1,14 @@
 //! Opening a build.
 
 use super::bench::list;
-use crate::dom::{El, button, el, text};
-use crate::route::Route;
+use crate::dom::{El, button, el, link, text};
+use crate::route::{Route, WorkPlace};
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use leptos::prelude::*;
 use pitleaf_core::book::demo;
 use pitleaf_core::limits::BuildKind;
+use pitleaf_core::route::builds as builds_of;
 
 /// Name, how it breathes, how many rotors; and the builds there are.
 pub fn screen() -> Vec<El> {
@@ -70,10 +71,14 @@ fn builds(app: App) -> Vec<El> {
             });
             Some(line.with(text("b", "", name)).with(text("span", "row-limit", kind.name())))
         };
-        book.builds().into_iter().filter_map(line).collect()
+        builds_of(book, "", false).into_iter().filter_map(line).collect()
     });
     if builds.is_empty() {
         return Vec::new();
     }
-    vec![text("h2", "", "Builds in the book"), list("rows", "Builds in the book", builds)]
+    vec![
+        text("h2", "", "Builds in the book"),
+        list("rows", "Builds in the book", builds),
+        link("quiet", &Route::Work(WorkPlace::Builds).hash()).text("Search, put away, compare"),
+    ]
 }

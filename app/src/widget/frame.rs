@@ -66,7 +66,12 @@ pub fn nav() -> El {
         place("Bench", &Route::Bench, |route| {
             matches!(
                 route,
-                Route::Bench | Route::Open | Route::Gauges | Route::Settings | Route::Ports(_)
+                Route::Bench
+                    | Route::Open
+                    | Route::Gauges
+                    | Route::Settings
+                    | Route::Ports(_)
+                    | Route::Work(_)
             )
         }),
         place("Limits", &Route::Limits, |route| {

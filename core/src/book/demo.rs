@@ -6,6 +6,7 @@ use crate::ports::{
     Flow, PlatePort, PortFace, PortName, SideHousing, Stage, TypedDatums, TypedOutline, line,
 };
 use crate::quantity::Unit;
+use crate::route::{Choice, RouteFact, Topic, TypedTest};
 use crate::trochoid::{Engine, TypedEngine};
 
 /// The build's name.
@@ -49,6 +50,41 @@ pub fn facts() -> Vec<Fact> {
         rows: "-98 64 10\n98 -64 10".to_owned(),
         unit: Unit::Millimetre,
     }));
+    facts.extend(work().into_iter().map(Fact::Route));
+    facts
+}
+
+/// The order of work, as far as the invented shop has come.
+fn work() -> Vec<RouteFact> {
+    const SAID: [(Topic, &str); 3] = [
+        (Topic::Customer, "Hillclimb team of the demo"),
+        (Topic::Wish, "Hard to start when hot, and down on power over the last two meetings."),
+        (Topic::Engine, "Kestrel, two rotors of 654 cm³, turbocharged, third rebuild."),
+    ];
+    const TESTS: [(&str, [&str; 3]); 2] =
+        [("1", ["720", "710", "705"]), ("2", ["690", "655", "700"])];
+    let mut facts: Vec<RouteFact> =
+        SAID.map(|(topic, words)| RouteFact::Said { topic, words: words.to_owned() }).to_vec();
+    facts.extend(TESTS.map(|(rotor, faces)| {
+        RouteFact::Compression(TypedTest {
+            rotor: rotor.to_owned(),
+            faces: faces.map(str::to_owned),
+            unit: Unit::Kilopascal.symbol().to_owned(),
+            speed: "250".to_owned(),
+            altitude: "120 m".to_owned(),
+        })
+    }));
+    facts.extend(["describe", "compression-before", "outside"].map(|step| RouteFact::Done {
+        step: step.to_owned(),
+        who: "S.".to_owned(),
+        why: String::new(),
+    }));
+    facts.push(RouteFact::Decided {
+        row: String::new(),
+        place: "rotor-housing 2".to_owned(),
+        choice: Choice::Replace,
+        why: "flaked at the spark plugs".to_owned(),
+    });
     facts
 }
 

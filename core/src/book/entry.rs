@@ -6,6 +6,7 @@ use crate::faces::report::SpacerChoice;
 use crate::limits::{BuildKind, Edge, GaugeKind, Row};
 use crate::ports::{PortFace, TypedDatums, TypedOutline};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
+use crate::route::RouteFact;
 use crate::seals::{Drawing, LeafSet, Trial};
 use crate::trochoid::TypedEngine;
 use serde::{Deserialize, Serialize};
@@ -163,6 +164,8 @@ pub enum Fact {
     Datums(TypedDatums),
     /// A limit of the builder's own, in place of the sheet's row of the same id.
     Limit(Box<Row>),
+    /// The order of work: steps, decisions, compression, what is said of the build.
+    Route(RouteFact),
     /// The build is signed off: read-only until it is reopened.
     SignedOff {
         /// By whom; may be empty.

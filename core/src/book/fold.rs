@@ -44,6 +44,8 @@ pub enum Subject {
     Datums(SideHousing),
     /// A limit of the builder's own.
     Limit(String),
+    /// Something of the order of work, as it names it.
+    Route(String),
     /// Whether the build is signed off.
     SignOff,
     /// The gauge of a kind.
@@ -73,6 +75,7 @@ impl Fact {
             Self::Datums(datums) => Some(Subject::Datums(datums.housing)),
             Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
+            Self::Route(fact) => Some(Subject::Route(fact.subject())),
             Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),
             Self::Opened { .. }
             | Self::Note { .. }

@@ -139,6 +139,10 @@ impl Entry {
                     ),
                 )
             }
+            Fact::Route(fact) => {
+                let (about, says) = fact.words();
+                plain(&about, says)
+            }
             Fact::SignedOff { who } => plain(
                 "Signed off",
                 if who.is_empty() { "without a name".to_owned() } else { who.clone() },

@@ -1,0 +1,97 @@
+//! Compression of a rotor's three faces, and how even the rotors are.
+
+use super::{name, refusal, way, write};
+use crate::dom::{El, button, el, text};
+use crate::route::WorkPlace;
+use crate::screen::bench::list;
+use crate::state::App;
+use crate::widget::{call_mark, field, frame, switch};
+use leptos::prelude::*;
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::route::{Compression, RouteFact, TypedTest, compression_record};
+
+const UNITS: [(Unit, &str); 3] =
+    [(Unit::Kilopascal, "kPa"), (Unit::Psi, "psi"), (Unit::Bar, "bar")];
+
+/// The screen of a rotor.
+pub fn screen(app: App, rotor: u8) -> Vec<El> {
+    // Speed and altitude are mostly those of the last test.
+    let known = untrack(|| test(app, rotor).or_else(|| test(app, 1))).unwrap_or_default();
+    let unit = RwSignal::new(Unit::named(&known.unit).unwrap_or(Unit::Kilopascal));
+    let speed = RwSignal::new(known.speed);
+    let altitude = RwSignal::new(known.altitude);
+    let faces = [(); 3].map(|()| RwSignal::new(String::new()));
+    let said = RwSignal::new(String::new());
+    let save = move || {
+        let typed = TypedTest {
+            rotor: rotor.to_string(),
+            faces: faces.map(|face| face.get_untracked().trim().to_owned()),
+            unit: unit.get_untracked().symbol().to_owned(),
+            speed: speed.get_untracked().trim().to_owned(),
+            altitude: altitude.get_untracked().trim().to_owned(),
+        };
+        if let Err(fault) = typed.read() {
+            said.set(fault.to_string());
+            return;
+        }
+        said.set(String::new());
+        write(app, RouteFact::Compression(typed), "compression", move || {
+            faces.iter().for_each(|face| face.set(String::new()));
+        });
+    };
+    let body = el("main")
+        .class("page")
+        .live(move || {
+            let rotors = app.opening().map_or(2, |opening| opening.2);
+            let keys = (1..=rotors).map(|number| {
+                let key = way("unit", WorkPlace::Compression(number)).text(&format!("Rotor {number}"));
+                if number == rotor { key.attr("aria-current", "page") } else { key }
+            });
+            vec![el("div").class("units").with_all(keys)]
+        })
+        .with(text("p", "caution", "Fuel and ignition off, nobody at belts or fan, hot parts: gloves. Fuel mist catches fire."))
+        .with(
+            el("div")
+                .class("form")
+                .with(el("div").class("three").with_all((1..).zip(faces).map(|(number, face): (u8, _)| {
+                    field(&format!("Face {number}"), "0", face)
+                })))
+                .with(switch("Unit", &UNITS, move |choice| unit.get() == choice, move |choice| unit.set(choice)))
+                .with(field("Cranking speed, turns a minute", "250", speed))
+                .with(field("Altitude, m or ft", "120 m", altitude))
+                .with(refusal(said))
+                .with(button("button action", "Write down", save)),
+        )
+        .live(move || record(app));
+    frame(move || format!("Compression, rotor {rotor}"), move || name(app), true, body)
+}
+
+fn test(app: App, rotor: u8) -> Option<TypedTest> {
+    let build = app.build()?;
+    app.book.with(|book| TypedTest::of(book, &build, rotor).cloned())
+}
+
+/// What is written of all rotors.
+fn record(app: App) -> Vec<El> {
+    let Some((_, kind, rotors, _)) = app.opening() else { return Vec::new() };
+    let tests: Vec<(u8, Compression)> =
+        (1..=rotors).filter_map(|rotor| Some((rotor, test(app, rotor)?.read().ok()?))).collect();
+    if tests.is_empty() {
+        return Vec::new();
+    }
+    let findings = app.sheet.with(|sheet| compression_record(&tests, kind, sheet));
+    let lines =
+        findings.into_iter().map(|finding| {
+            let words = finding.call.map_or("no limit", |call| call.word());
+            el("div").class("entry").with(call_mark(finding.call)).with(
+                el("span").class("entry-words").with(text("b", "number", &finding.figure)).with(
+                    text("span", "dim", &format!("{} · {} · {words}", finding.what, finding.other)),
+                ),
+            )
+        });
+    vec![
+        text("h2", "", "Written down"),
+        list("entries", "Written down", lines),
+        text("p", "plain", "Not corrected for speed or altitude."),
+    ]
+}

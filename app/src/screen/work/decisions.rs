@@ -1,0 +1,96 @@
+//! Parts past a limit, and what becomes of parts.
+
+use super::{name, with_build, write};
+use crate::dom::{El, button, el, text};
+use crate::screen::bench::list;
+use crate::state::App;
+use crate::widget::{call_mark, field, frame};
+use leptos::prelude::*;
+use pitleaf_core::limits::limit_line;
+use pitleaf_core::route::{Choice, decide_on, fates, past_limits};
+
+/// The screen.
+pub fn screen(app: App) -> Vec<El> {
+    let why = RwSignal::new(String::new());
+    let part = RwSignal::new(String::new());
+    let body = el("main")
+        .class("page")
+        .with(el("div").class("form").with(field("Why", "needed to accept a part", why)))
+        .live(move || {
+            with_build(app, &|build| {
+                app.book.with(|book| {
+                    app.sheet.with(|sheet| {
+                        let past = past_limits(book, build, sheet);
+                        let mut shown = vec![text("h2", "", "Past a limit")];
+                        if past.is_empty() {
+                            shown.push(text("p", "plain", "No reading is past its limit."));
+                        }
+                        let cards = past.iter().filter_map(|past| {
+                            let (row, figure) = (sheet.row(&past.figure.row)?, past.figure);
+                            let decided = past.decision.map_or_else(
+                                || "not decided".to_owned(),
+                                |(choice, why)| format!("{} {why}", choice.word()),
+                            );
+                            let words = el("div")
+                                .class("finding-words")
+                                .with(text(
+                                    "b",
+                                    "",
+                                    format!("{} {}", figure.place, row.what).trim(),
+                                ))
+                                .with(text(
+                                    "span",
+                                    "number",
+                                    &format!("{} {}", figure.text, figure.unit.symbol()),
+                                ))
+                                .with(text(
+                                    "span",
+                                    "dim",
+                                    &format!("Limit {}", limit_line(&row.limit, row.unit)),
+                                ))
+                                .with(text("span", "finding-call", &decided))
+                                .with(choices(app, &figure.row, figure.place.clone(), why));
+                            Some(
+                                el("div")
+                                    .class("finding")
+                                    .with(call_mark(Some(past.call)))
+                                    .with(words),
+                            )
+                        });
+                        shown.push(list("rows", "Past a limit", cards));
+                        shown.push(text("h2", "", "Parts"));
+                        let parts = fates(book, build).into_iter().map(|(part, choice, why)| {
+                            el("div").class("row-link").with(text("b", "", part)).with(
+                                text("span", "row-limit", choice.word())
+                                    .with(text("span", "dim", why)),
+                            )
+                        });
+                        shown.push(list("rows", "Parts", parts));
+                        shown
+                    })
+                })
+            })
+        })
+        .with(el("div").class("form").with(field("Part", "rotor housing 2", part)))
+        .with(el("div").live(move || vec![choices(app, "", part.get(), why)]));
+    frame(|| "Decisions".to_owned(), move || name(app), true, body)
+}
+
+/// A key for each thing that can be decided.
+fn choices(app: App, row: &str, place: String, why: RwSignal<String>) -> El {
+    let offered = Choice::ALL.into_iter().filter(|choice| {
+        if row.is_empty() { *choice != Choice::Accept } else { *choice != Choice::Reuse }
+    });
+    let keys = offered.map(|choice| {
+        let (row, place) = (row.to_owned(), place.trim().to_owned());
+        let is_nothing = row.is_empty() && place.is_empty();
+        button("unit", choice.word(), move || {
+            match decide_on(&row, &place, choice, &why.get_untracked()) {
+                Ok(fact) => write(app, fact, choice.word(), move || why.set(String::new())),
+                Err(fault) => app.wrong(&fault.to_string()),
+            }
+        })
+        .disabled(move || is_nothing)
+    });
+    el("div").class("units").attrs(&[("role", "group"), ("aria-label", "Decide")]).with_all(keys)
+}

@@ -1,0 +1,68 @@
+//! The customer, their words, and what the engine is.
+
+use super::{name, rows};
+use crate::dom::{button, el, link, text};
+use crate::route::{PortsPlace, Route};
+use crate::state::App;
+use crate::widget::{field, frame};
+use leptos::prelude::*;
+use pitleaf_core::book::{BuildId, Fact};
+use pitleaf_core::route::{RouteFact, Topic, own_rows, said};
+
+use crate::dom::El;
+
+/// The screen.
+pub fn screen(app: App) -> Vec<El> {
+    let known = |topic: Topic| {
+        let of =
+            |build: &BuildId| app.book.with_untracked(|book| said(book, build, topic).to_owned());
+        untrack(|| app.build()).as_ref().map(of).unwrap_or_default()
+    };
+    let texts = Topic::ASKED.map(|topic| RwSignal::new(known(topic)));
+    let save = move || {
+        let Some(build) = untrack(|| app.build()) else { return };
+        let topics = Topic::ASKED.into_iter().zip(texts);
+        let facts: Vec<Fact> = app.book.with_untracked(|book| {
+            let changed =
+                topics.map(|(topic, typed)| (topic, typed.get_untracked().trim().to_owned()));
+            changed
+                .filter(|(topic, words)| said(book, &build, *topic) != words)
+                .map(|(topic, words)| Fact::Route(RouteFact::Said { topic, words }))
+                .collect()
+        });
+        if !facts.is_empty() {
+            app.write(facts, "what was said of the build".to_owned(), || {});
+        }
+    };
+    let [customer, wish, engine] = texts;
+    let body = el("main")
+        .class("page")
+        .with(
+            el("div")
+                .class("form")
+                .with(field(Topic::Customer.name(), "whose engine it is", customer))
+                .with(rows(Topic::Wish.name(), wish))
+                .with(rows(Topic::Engine.name(), engine))
+                .with(button("button action", "Write down", save)),
+        )
+        .live(move || set_up(app));
+    frame(|| "Customer and engine".to_owned(), move || name(app), true, body)
+}
+
+/// What the engine is by the book.
+fn set_up(app: App) -> Vec<El> {
+    let Some((_, kind, rotors, _)) = app.opening() else { return super::no_build() };
+    let own = app.book.with(own_rows);
+    vec![
+        text("h2", "", "Set-up"),
+        text(
+            "p",
+            "plain",
+            &format!(
+                "{}, rotors: {rotors}. Limits: the starter sheet, own rows: {own}.",
+                kind.name()
+            ),
+        ),
+        link("plate-link", &Route::Ports(PortsPlace::Engine).hash()).text("The engine’s measures"),
+    ]
+}

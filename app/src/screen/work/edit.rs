@@ -1,0 +1,192 @@
+//! A step of the route, to be reworded, moved, taken out, or followed by another.
+
+use super::route::put;
+use super::{choose, name, progress, refusal, rows};
+use crate::dom::{El, button, el, follow, text};
+use crate::route::{Route, WorkPlace};
+use crate::state::App;
+use crate::widget::frame;
+use leptos::prelude::*;
+use pitleaf_core::route::{Answer, Each, Edit, Kind, Routing, Step, When};
+
+/// A step in the making, all as text.
+#[derive(Clone, Copy)]
+struct Fields {
+    words: RwSignal<String>,
+    care: RwSignal<String>,
+    kind: RwSignal<String>,
+    row: RwSignal<String>,
+    by: RwSignal<String>,
+    needs: RwSignal<String>,
+    when: RwSignal<String>,
+    each: RwSignal<String>,
+}
+
+/// The screen of a step.
+pub fn screen(app: App, id: &str) -> Vec<El> {
+    let known = untrack(|| progress(app));
+    let found = known.as_ref().and_then(|known| known.routing.step(id));
+    let body = el("main").class("page");
+    let body = match (&known, found) {
+        (Some(known), Some(step)) => body.with_all(form(app, &known.routing, step)),
+        _ => body.with(text("p", "plain", "This build’s route has no such step.")),
+    };
+    frame(|| "A step of the route".to_owned(), move || name(app), true, body)
+}
+
+fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
+    let new = |text: &str| RwSignal::new(text.to_owned());
+    let (row, by) = match &step.kind {
+        Kind::Do => ("", Answer::Builder),
+        Kind::Measure(row) => (row.as_str(), Answer::Builder),
+        Kind::Hold(by) => ("", *by),
+    };
+    let fields = Fields {
+        words: new(&step.words),
+        care: new(&step.care),
+        kind: new(step.kind.name()),
+        row: new(row),
+        by: new(by.word()),
+        needs: new(&step.needs.join(" ")),
+        when: new(step.when.word()),
+        each: new(step.each.word()),
+    };
+    let said = RwSignal::new(String::new());
+    let pair = |word: &str, says: &str| (word.to_owned(), says.to_owned());
+    let kinds = ["Do", "Measure", "Hold"].map(|kind| pair(kind, kind));
+    let answers: Vec<_> = Answer::ALL.iter().map(|by| pair(by.word(), by.says())).collect();
+    let whens: Vec<_> = When::ALL.iter().map(|when| pair(when.word(), when.says())).collect();
+    let eachs: Vec<_> = Each::ALL.iter().map(|each| pair(each.word(), each.says())).collect();
+    let sheet: Vec<_> = app
+        .sheet
+        .with_untracked(|sheet| sheet.rows().iter().map(|row| pair(&row.id, &row.what)).collect());
+    // Only what stands before it can be waited for.
+    let steps: Vec<_> = routing
+        .steps()
+        .iter()
+        .take_while(|other| other.id != step.id)
+        .map(|other| pair(&other.id, &other.words))
+        .collect();
+    let edit = {
+        let step = step.clone();
+        move |edit: Edit, to: Option<String>| {
+            let Some(progress) = untrack(|| progress(app)) else { return };
+            match progress.routing.edit(edit) {
+                Ok(routing) => {
+                    said.set(String::new());
+                    let to = to.map_or(WorkPlace::Route, WorkPlace::Edit);
+                    put(app, &routing, &step.words, move || app.go(&Route::Work(to)));
+                }
+                Err(fault) => said.set(fault.to_string()),
+            }
+        }
+    };
+    let (id, before) = (step.id.clone(), step.clone());
+    let key = |words: &str, make: Box<dyn Fn() -> (Edit, Option<String>)>| {
+        let edit = edit.clone();
+        button("button", words, move || {
+            let (change, to) = make();
+            edit(change, to);
+        })
+    };
+    let here = |make: fn(String) -> Edit, stay: bool| -> Box<dyn Fn() -> (Edit, Option<String>)> {
+        let id = id.clone();
+        Box::new(move || (make(id.clone()), stay.then(|| id.clone())))
+    };
+    let add = {
+        let (id, step) = (id.clone(), before.clone());
+        Box::new(move || {
+            let fresh =
+                untrack(|| progress(app)).map(|now| now.routing.free_id()).unwrap_or_default();
+            let new = Step {
+                id: fresh.clone(),
+                kind: Kind::Do,
+                words: "New step".to_owned(),
+                care: String::new(),
+                needs: vec![id.clone()],
+                ..step.clone()
+            };
+            (Edit::AddAfter(id.clone(), new), Some(fresh))
+        })
+    };
+    vec![
+        el("div")
+            .class("form")
+            .with(rows("Words", fields.words))
+            .with(rows("Care (may be empty)", fields.care))
+            .with(choose("Kind", &kinds, fields.kind))
+            .live(move || match fields.kind.get().as_str() {
+                "Measure" => vec![choose("Row", &sheet, fields.row)],
+                "Hold" => vec![choose("Answered by", &answers, fields.by)],
+                _ => Vec::new(),
+            })
+            .with(choose("In", &whens, fields.when))
+            .with(choose("For", &eachs, fields.each))
+            .live(move || needs(&steps, fields.needs))
+            .with(refusal(said))
+            .with(
+                key("Put it in", Box::new(move || (Edit::Put(fields.step(&before)), None)))
+                    .class("button action"),
+            ),
+        el("div")
+            .class("pair")
+            .with(key("Up", here(Edit::Up, true)))
+            .with(key("Down", here(Edit::Down, true))),
+        key("Add a step behind it", add),
+        key("Take it out", here(Edit::Remove, false)),
+    ]
+}
+
+/// What a step waits for, each with a key to take it out, and the others to be added.
+fn needs(steps: &[(String, String)], needs: RwSignal<String>) -> Vec<El> {
+    let now = needs.get();
+    let mut shown = vec![text("h2", "", "Waits for")];
+    for id in now.split_whitespace() {
+        let (bare, before) =
+            id.strip_prefix('<').map_or((id, ""), |id| (id, " (of the one before)"));
+        let words = steps.iter().find(|(other, _)| other == bare).map_or(bare, |(_, words)| words);
+        let others: Vec<&str> = now.split_whitespace().filter(|other| *other != id).collect();
+        let others = others.join(" ");
+        let out = button("quiet", "Take out", move || needs.set(others.clone()));
+        shown.push(
+            el("div")
+                .class("build-line")
+                .with(text("span", "", &format!("{words}{before}")))
+                .with(out.attr("aria-label", &format!("Do not wait for: {words}"))),
+        );
+    }
+    let mut choices = vec![(String::new(), "choose".to_owned())];
+    choices.extend(
+        steps.iter().filter(|(id, _)| !now.split_whitespace().any(|need| need == id)).cloned(),
+    );
+    let added = RwSignal::new(String::new());
+    follow(move || {
+        let id = added.get();
+        if !id.is_empty() {
+            needs.update(|needs| *needs = format!("{needs} {id}"));
+        }
+    });
+    shown.push(choose("Wait for", &choices, added));
+    shown
+}
+
+impl Fields {
+    /// The step as it stands; its id and stage stay.
+    fn step(self, before: &Step) -> Step {
+        let text = |field: RwSignal<String>| field.get_untracked().trim().to_owned();
+        Step {
+            id: before.id.clone(),
+            stage: before.stage,
+            kind: match text(self.kind).as_str() {
+                "Measure" => Kind::Measure(text(self.row)),
+                "Hold" => Kind::Hold(Answer::named(&text(self.by)).unwrap_or(Answer::Builder)),
+                _ => Kind::Do,
+            },
+            words: text(self.words),
+            care: text(self.care),
+            needs: text(self.needs).split_whitespace().map(str::to_owned).collect(),
+            when: When::named(&text(self.when)).unwrap_or(before.when),
+            each: Each::named(&text(self.each)).unwrap_or(before.each),
+        }
+    }
+}

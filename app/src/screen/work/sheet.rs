@@ -1,0 +1,81 @@
+//! The build sheet, to be read here and printed.
+
+use super::{name, with_build};
+use crate::dom::{El, button, el, text};
+use crate::state::App;
+use crate::widget::{frame, switch};
+use leptos::prelude::*;
+use pitleaf_core::book::BuildId;
+use pitleaf_core::ports::Paper;
+use pitleaf_core::route::{BuildSheet, Copy, Section};
+
+/// The screen.
+pub fn screen(app: App) -> Vec<El> {
+    let shop = RwSignal::new(false);
+    let paper = RwSignal::new(Paper::A4);
+    let keys = el("div").class("no-print").with_all([
+        switch(
+            "Whose copy",
+            &[(false, "Customer’s"), (true, "Shop’s")],
+            move |choice| shop.get() == choice,
+            move |choice| shop.set(choice),
+        ),
+        switch(
+            "Paper",
+            &[(Paper::A4, "A4"), (Paper::Letter, "Letter")],
+            move |choice| paper.get() == choice,
+            move |choice| paper.set(choice),
+        ),
+        button("button action", "Print or save as PDF", || {
+            if let Some(window) = web_sys::window() {
+                // A browser without printing has nothing to say.
+                let _ = window.print();
+            }
+        }),
+    ]);
+    let sheet = move |build: &BuildId| {
+        let copy = if shop.get() { Copy::Shop } else { Copy::Customer };
+        let size =
+            if paper.get() == Paper::A4 { "build-sheet on-a4" } else { "build-sheet on-letter" };
+        let made =
+            app.book.with(|book| app.sheet.with(|sheet| BuildSheet::of(book, build, sheet, copy)));
+        made.map(|made| laid_out(&made).class(size)).into_iter().collect()
+    };
+    let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));
+    frame(|| "Build sheet".to_owned(), move || name(app), true, body)
+}
+
+fn laid_out(sheet: &BuildSheet) -> El {
+    let head = el("header")
+        .with(text("h1", "", &sheet.title))
+        .with_all(sheet.under.iter().map(|line| text("p", "", line)));
+    let lines = sheet.signatures.map(|who| el("p").with(text("span", "", who)));
+    el("article")
+        .with(head)
+        .with_all(sheet.sections.iter().map(section))
+        .with(el("div").class("signatures").with_all(lines))
+        .with(el("footer").with_all(sheet.foot.iter().map(|line| text("p", "", line))))
+}
+
+fn section(section: &Section) -> El {
+    let heads = section.heads.iter().map(|head| text("th", "", head).attr("scope", "col"));
+    let rows = section.rows.iter().map(|row| {
+        let class = if row.call.is_some_and(|call| call.word() != "Meets") { "not" } else { "" };
+        el("tr").class(class).with_all(row.cells.iter().map(|cell| text("td", "", cell)))
+    });
+    let mut table = el("table");
+    if section.heads.iter().any(|head| !head.is_empty()) {
+        table = table.with(el("thead").with(el("tr").with_all(heads)));
+    }
+    let table = table.with(el("tbody").with_all(rows));
+    let mut made = el("section").with(text("h2", "", section.heading));
+    if !section.rows.is_empty() {
+        made = made.with(
+            el("div")
+                .class("scroll")
+                .attrs(&[("tabindex", "0"), ("role", "region"), ("aria-label", section.heading)])
+                .with(table),
+        );
+    }
+    if section.says.is_empty() { made } else { made.with(text("p", "", &section.says)) }
+}

@@ -1,0 +1,82 @@
+//! Signing the build off over what is open, and opening it again.
+
+use super::{name, page, refusal, rows};
+use crate::dom::{El, button, el, text};
+use crate::screen::bench::list;
+use crate::state::App;
+use crate::widget::{field, frame};
+use leptos::prelude::*;
+use pitleaf_core::book::BuildId;
+use pitleaf_core::joints::oil_feed::Held;
+use pitleaf_core::route::OpenPoints;
+
+/// The screen.
+pub fn screen(app: App) -> Vec<El> {
+    let who = RwSignal::new(String::new());
+    let why = RwSignal::new(String::new());
+    let said = RwSignal::new(String::new());
+    let body = page(app, move |build| {
+        if app.book.with(|book| book.is_signed_off(build)) {
+            return vec![
+                text(
+                    "p",
+                    "plain",
+                    "This build is signed off: it can be read, and nothing can be written until it is opened again.",
+                ),
+                el("div").class("form").with(field("Why it is opened again", "a reason", why)),
+                button("button", "Open it again", move || {
+                    app.reopen(why.get_untracked().trim().to_owned());
+                    why.set(String::new());
+                }),
+            ];
+        }
+        let points = points(app, build);
+        let mut shown = Vec::new();
+        if points.no_oil {
+            shown.push(text("p", "caution", &Held.to_string()));
+        }
+        for (heading, open) in [
+            ("Open holds", &points.holds),
+            ("To be decided", &points.undecided),
+            ("Open steps", &points.steps),
+        ] {
+            if !open.is_empty() {
+                let lines =
+                    list("rows", heading, open.iter().map(|words| text("p", "plain", words)));
+                let head = text("summary", "", &format!("{heading}: {}", open.len()));
+                shown.push(el("details").class("stage").with(head).with(lines));
+            }
+        }
+        if points.count() == 0 {
+            shown.push(text("p", "plain", "Nothing is open."));
+        }
+        shown.push(
+            el("div")
+                .class("form")
+                .with(field("By whom", "a name", who))
+                .with(rows("Why over open points", why))
+                .with(refusal(said))
+                .with(button("button action", "Sign the build off", move || {
+                    sign(app, who, why, said)
+                })),
+        );
+        shown
+    });
+    frame(|| "Sign off".to_owned(), move || name(app), true, body)
+}
+
+fn points(app: App, build: &BuildId) -> OpenPoints {
+    app.book.with(|book| app.sheet.with(|sheet| OpenPoints::of(book, build, sheet)))
+}
+
+fn sign(app: App, who: RwSignal<String>, why: RwSignal<String>, said: RwSignal<String>) {
+    let Some(build) = untrack(|| app.build()) else { return };
+    let points = untrack(|| points(app, &build));
+    match points.sign(&who.get_untracked(), &why.get_untracked()) {
+        Ok(facts) => {
+            said.set(String::new());
+            app.write(facts, "the build is signed off".to_owned(), move || why.set(String::new()));
+        }
+        Err(fault) => said.set(fault.to_string()),
+    }
+}

@@ -1,0 +1,68 @@
+//! The stages with how far each has come, and everything that belongs to the build.
+
+use super::left_off::{left_off, row};
+use super::{name, page, progress, way};
+use crate::dom::{El, el, text};
+use crate::route::WorkPlace;
+use crate::screen::bench::list;
+use crate::state::App;
+use crate::widget::frame;
+use leptos::prelude::With;
+use pitleaf_core::route::{ABOVE_ALL, Progress, Stage, past_limits};
+
+/// The screen.
+pub fn screen(app: App) -> Vec<El> {
+    let body = page(app, move |build| {
+        let Some(progress) = progress(app) else { return Vec::new() };
+        let undecided = app.book.with(|book| {
+            app.sheet.with(|sheet| {
+                let past = past_limits(book, build, sheet);
+                past.iter().filter(|past| past.decision.is_none()).count()
+            })
+        });
+        let mut shown = left_off(app);
+        if let Some(fault) = progress.route_fault() {
+            shown.push(text("p", "caution", fault));
+        }
+        shown.push(text("h2", "", "Stages"));
+        shown.extend(Stage::ALL.map(|stage| folded(&progress, stage)));
+        shown.push(text("h2", "", "The build"));
+        let decide = match undecided {
+            0 => "Parts, and what becomes of them".to_owned(),
+            count => format!("{count} past a limit to decide on"),
+        };
+        let tiles = [
+            ("Customer and engine", "Whose, what, why", WorkPlace::Describe),
+            ("Decisions", decide.as_str(), WorkPlace::Decisions),
+            ("Compression", "Faces, evenness", WorkPlace::Compression(1)),
+            ("Build sheet", "For the customer, to print", WorkPlace::Sheet),
+            ("Sign off", "What is still open", WorkPlace::SignOff),
+            ("The route", "Change it, carry it away", WorkPlace::Route),
+            ("Builds", "All of them, compared", WorkPlace::Builds),
+        ];
+        let tiles = tiles.into_iter().map(|(name, about, to)| {
+            way("tile", to).with(text("b", "", name)).with(text("span", "dim", about))
+        });
+        shown.push(list("tiles", "The build", tiles));
+        shown.push(text("p", "foot", ABOVE_ALL));
+        shown
+    });
+    frame(|| "Work".to_owned(), move || name(app), true, body)
+}
+
+/// A stage, opened by a touch; the one the work was left in stands open.
+fn folded(progress: &Progress, stage: Stage) -> El {
+    let (done, all) = progress.of_stage(stage);
+    let of = |place: &usize| progress.standings[*place].station.step.stage == stage;
+    let steps = (0..progress.standings.len()).filter(of).map(|place| row(progress, place));
+    let head = el("summary")
+        .with(text("b", "", stage.name()))
+        .with(text("span", "number", &format!("{done} of {all}")))
+        .with(
+            el("progress")
+                .attrs(&[("max", &all.max(1).to_string()), ("value", &done.to_string())])
+                .attr("aria-label", stage.name()),
+        );
+    let stage = el("details").class("stage").with(head).with(list("rows", stage.name(), steps));
+    if progress.left_at.as_ref().is_some_and(of) { stage.attr("open", "") } else { stage }
+}

@@ -1,0 +1,192 @@
+//! One step: what to do, what comes first, and marking it; or why it can't be marked.
+
+use super::{at, no_build, progress, refusal, rows, write};
+use crate::dom::{El, button, el, follow, link, text};
+use crate::draft;
+use crate::route::{PortsPlace, Route, WorkPlace};
+use crate::screen::Job;
+use crate::screen::bench::list;
+use crate::state::App;
+use crate::widget::{call_mark, field, frame};
+use leptos::prelude::*;
+use pitleaf_core::book::{Face, Fact};
+use pitleaf_core::ports::SideHousing;
+use pitleaf_core::route::{Answer, Kind, RouteFact, Standing, State};
+
+/// The screen of a step.
+pub fn screen(app: App, key: String) -> Vec<El> {
+    let hash = at(&key).hash();
+    let now = untrack(|| progress(app));
+    let who = RwSignal::new(now.as_ref().map(|now| now.who.clone()).unwrap_or_default());
+    let why = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
+    let said = RwSignal::new(String::new());
+    follow(move || draft::put(&hash, &why.get(), None));
+    mark_place(app, &key);
+    let title = now
+        .and_then(|now| Some(now.standings[now.place(&key)?].station.step.stage.name()))
+        .unwrap_or("Step");
+    let body = el("main").class("page step").live(move || {
+        let Some(progress) = progress(app) else { return no_build() };
+        let Some(place) = progress.place(&key) else {
+            return vec![text("p", "plain", "This build’s route has no such step.")];
+        };
+        let standing = &progress.standings[place];
+        let step = &standing.station.step;
+        let mut shown = vec![
+            text("p", "step-kind", &format!("{} · {}", step.kind.name(), standing.state.word())),
+            text("p", "step-words", &step.words),
+        ];
+        let thing = standing.station.place_words();
+        if !thing.is_empty() {
+            shown.push(text("p", "step-thing", &thing));
+        }
+        if !step.care.is_empty() {
+            shown.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&step.care));
+        }
+        if standing.state != State::Done && !standing.open.is_empty() {
+            shown.push(text("h2", "", "Comes first"));
+            let open = standing.open.iter().map(|&open| super::left_off::row(&progress, open));
+            shown.push(list("rows", "Comes first", open));
+        }
+        if !standing.answer.is_empty() {
+            shown.push(text("p", "plain", &standing.answer));
+        }
+        shown.extend(pieces(standing));
+        shown.extend(where_done(standing));
+        shown.extend(if standing.state == State::Done {
+            done(app, standing)
+        } else {
+            form(app, standing, who, why, said)
+        });
+        shown
+    });
+    frame(move || title.to_owned(), move || super::name(app), true, body)
+}
+
+/// Remembers that the work is at this step.
+fn mark_place(app: App, key: &str) {
+    let left = RouteFact::LeftAt { step: key.to_owned() };
+    let Some(build) = untrack(|| app.build()) else { return };
+    let subject = pitleaf_core::book::Subject::Route(left.subject());
+    let fact = Fact::Route(left);
+    let known = app.book.with_untracked(|book| {
+        book.current(&build, &subject).is_some_and(|entry| entry.fact == fact)
+    });
+    if !known {
+        app.bookmark(fact);
+    }
+}
+
+/// The pieces to be read, each with its verdict and the way to its check.
+fn pieces(standing: &Standing) -> Option<El> {
+    let row = standing.station.row()?;
+    let key = standing.station.key();
+    let lines = standing.pieces.iter().map(|(piece, call)| {
+        let to = WorkPlace::Check(row.to_owned(), piece.clone(), key.clone());
+        let words = call.map_or("Read it", |call| call.word());
+        let name = if piece.is_empty() { "The reading" } else { piece };
+        super::way("entry", to).with(call_mark(*call)).with(
+            el("span")
+                .class("entry-words")
+                .with(text("b", "", name))
+                .with(text("span", "dim", words)),
+        )
+    });
+    Some(list("entries", "Readings", lines))
+}
+
+/// Where else in the tool a step's work is done.
+fn where_done(standing: &Standing) -> Option<El> {
+    let step = &standing.station.step;
+    let (words, to) = match (&step.kind, step.id.as_str()) {
+        (Kind::Hold(Answer::OilFeed), _) | (_, "dowels-known") => {
+            ("Oil to the front bearing", Route::Joints(Job::OilFeed))
+        }
+        (Kind::Hold(Answer::Tightened), _) | (_, "tightened") => {
+            ("Tightening order", Route::Joints(Job::Order))
+        }
+        (Kind::Hold(Answer::SlotsFitted), _) | (_, "slots-marked" | "own-slot" | "in-own-slot") => {
+            ("Seal slots", Route::Seals(1, Face::Front))
+        }
+        (Kind::Hold(Answer::EndPlayAfter), _) => ("End play", Route::Faces),
+        (_, "describe") => ("Customer and engine", Route::Work(WorkPlace::Describe)),
+        (_, "compression-before" | "compression-after") => {
+            ("Compression", Route::Work(WorkPlace::Compression(1)))
+        }
+        (_, "fates") => ("Decisions", Route::Work(WorkPlace::Decisions)),
+        (_, "outline-drawn" | "outline-clear") => {
+            ("Ports", Route::Ports(PortsPlace::Plate(SideHousing::Front)))
+        }
+        (_, "handed-over") => ("Build sheet", Route::Work(WorkPlace::Sheet)),
+        _ => return None,
+    };
+    Some(link("plate-link", &to.hash()).text(words))
+}
+
+/// A step that is done: by whom, over what, and how to take it back.
+fn done(app: App, standing: &Standing) -> Vec<El> {
+    let mut words = match (standing.done.is_some(), standing.who.as_str()) {
+        (false, _) => "The book has it so.".to_owned(),
+        (true, "") => "Done.".to_owned(),
+        (true, who) => format!("Done by {who}."),
+    };
+    if !standing.why.is_empty() {
+        words = format!("{words} Although something was open, because: {}", standing.why);
+    }
+    let mut shown = vec![text("p", "step-done", &words).attr("role", "status")];
+    if standing.done.is_some() {
+        let key = standing.station.key();
+        shown.push(button("button", "To do again", move || {
+            write(app, RouteFact::Undone { step: key.clone() }, "to do again", || {});
+        }));
+    }
+    shown
+}
+
+fn form(
+    app: App,
+    standing: &Standing,
+    who: RwSignal<String>,
+    why: RwSignal<String>,
+    said: RwSignal<String>,
+) -> Vec<El> {
+    let key = standing.station.key();
+    let is_hold = standing.station.is_hold();
+    let mark = move || {
+        let Some(progress) = untrack(|| progress(app)) else { return };
+        match progress.mark(&key, &who.get_untracked(), &why.get_untracked()) {
+            Ok(fact) => {
+                said.set(String::new());
+                let words = if is_hold { "found true" } else { "step done" };
+                write(app, fact, words, move || {
+                    why.set(String::new());
+                    go_on(app);
+                });
+            }
+            Err(refusal) => said.set(refusal.to_string()),
+        }
+    };
+    let words = if is_hold { "It is true" } else { "Done" };
+    let reason = el("div").live(move || {
+        // Asked for once it is needed.
+        let asked = !said.with(String::is_empty) || !why.with_untracked(String::is_empty);
+        if asked { vec![rows("Why all the same", why)] } else { Vec::new() }
+    });
+    vec![
+        el("div")
+            .class("form step-form")
+            .with(field("By", "name or initials", who))
+            .with(refusal(said))
+            .with(reason)
+            .with(button("button action", words, mark)),
+    ]
+}
+
+/// On to the next thing to do.
+fn go_on(app: App) {
+    let next = untrack(|| progress(app)).and_then(|progress| {
+        let place = progress.left_at?;
+        Some(progress.standings[place].station.key())
+    });
+    app.go(&next.map_or(Route::Work(WorkPlace::Stages), |key| at(&key)));
+}

@@ -1,0 +1,221 @@
+//! What was measured: limits, slots, compression, end play, surveys.
+
+use super::{Copy, Row, Section, Source, row};
+use crate::book::{Entry, Fact, Figure, Slot, Subject};
+use crate::limits::{Gauge, Limit, decide, limit_line};
+use crate::quantity::{Reading, Rounding, Unit, places_for};
+use crate::route::compression::record;
+use crate::route::decision::{decided, figures};
+use crate::route::{Compression, TypedTest};
+
+/// The other system's unit for what is read in one.
+fn other(unit: Unit) -> Option<Unit> {
+    Some(match unit {
+        Unit::Millimetre | Unit::Centimetre | Unit::Metre => Unit::Inch,
+        Unit::Micrometre => Unit::Thou,
+        Unit::Inch | Unit::Thou | Unit::Foot => Unit::Millimetre,
+        Unit::NewtonMetre | Unit::KilogramForceMetre | Unit::KilogramForceCentimetre => {
+            Unit::PoundForceFoot
+        }
+        Unit::PoundForceFoot | Unit::PoundForceInch => Unit::NewtonMetre,
+        Unit::Psi => Unit::Kilopascal,
+        unit if unit.dimension() == Unit::Psi.dimension() => Unit::Psi,
+        Unit::Gram | Unit::Kilogram => Unit::Ounce,
+        Unit::Ounce | Unit::Pound => Unit::Gram,
+        Unit::Celsius | Unit::Kelvin => Unit::Fahrenheit,
+        Unit::Fahrenheit => Unit::Celsius,
+        Unit::Millilitre | Unit::Litre => Unit::CubicInch,
+        Unit::CubicInch | Unit::FluidOunce | Unit::Quart => Unit::Millilitre,
+        Unit::GramMillimetre | Unit::GramInch => Unit::OunceInch,
+        Unit::OunceInch => Unit::GramMillimetre,
+        _ => return None,
+    })
+}
+
+/// A reading in the other system; empty where there is none.
+fn converted(reading: &Reading) -> String {
+    other(reading.unit()).map_or_else(String::new, |unit| {
+        format!("{} {}", reading.amount().readable(unit, reading.step()), unit.symbol())
+    })
+}
+
+/// A limit in the unit read, and in the other system.
+fn limit(limit: &Limit, unit: Unit) -> String {
+    let both = std::iter::once(unit).chain(other(unit));
+    both.map(|unit| limit_line(limit, unit)).collect::<Vec<_>>().join("\n")
+}
+
+impl Source<'_> {
+    pub(super) fn readings(&self) -> Vec<Section> {
+        vec![
+            Section {
+                heading: "Readings against their limits",
+                heads: &[
+                    "Measured",
+                    "As read",
+                    "Converted",
+                    "Limit",
+                    "Verdict",
+                    "Gauge, doubt",
+                    "Source",
+                ],
+                rows: figures(self.book, self.build)
+                    .filter_map(|(entry, figure)| self.figure(entry, figure))
+                    .collect(),
+                says: String::new(),
+            },
+            self.slots(),
+            self.compression(),
+            self.end_play(),
+            self.surveys(),
+        ]
+    }
+
+    /// A reading with its verdict; none where its row or its text can't be read here.
+    fn figure(&self, entry: &Entry, figure: &Figure) -> Option<Row> {
+        let (what, reading) = (self.sheet.row(&figure.row)?, figure.reading().ok()?);
+        let unit = reading.unit();
+        if unit.dimension() != what.unit.dimension() {
+            return None;
+        }
+        let gauge: Gauge = self.sheet.gauge(figure.gauge);
+        let verdict = decide(&what.limit, &reading, &gauge);
+        let place =
+            if figure.place.is_empty() { String::new() } else { format!("{} · ", figure.place) };
+        let mut says = verdict.call.word().to_owned();
+        if let Some((choice, why)) = decided(self.book, self.build, figure, entry) {
+            let because = if why.is_empty() { String::new() } else { format!(": {why}") };
+            says = format!("{says}\n{}{because}", choice.word());
+        }
+        let doubt = verdict.guard.show(unit, places_for(reading.step(), unit), Rounding::Up);
+        Some(Row {
+            cells: vec![
+                format!("{place}{}", what.what),
+                format!("{} {}", figure.text, unit.symbol()),
+                converted(&reading),
+                limit(&what.limit, unit),
+                says,
+                format!("{}\n±{doubt} {}", gauge.kind.name(), unit.symbol()),
+                what.source.kind().to_owned(),
+            ],
+            call: Some(verdict.call),
+        })
+    }
+
+    /// Every slot that has a mark, a gap or a seal.
+    fn slots(&self) -> Section {
+        let gaps: Vec<&Figure> = figures(self.book, self.build)
+            .map(|(_, figure)| figure)
+            .filter(|figure| figure.row.starts_with("side-seal-gap"))
+            .collect();
+        let slot = |slot: Slot| {
+            let place = slot.to_string();
+            let gap = gaps.iter().rev().find(|figure| figure.place == place);
+            let mark = self.book.mark(self.build, slot);
+            let is_fitted = self.book.is_fitted(self.build, slot);
+            if gap.is_none() && mark.is_none() && !is_fitted {
+                return None;
+            }
+            let reading = gap.and_then(|figure| figure.reading().ok());
+            let read = gap.map(|figure| format!("{} {}", figure.text, figure.unit.symbol()));
+            let call = gap.and_then(|figure| crate::book::call(figure, self.sheet));
+            Some(Row {
+                cells: vec![
+                    place,
+                    mark.unwrap_or_default().to_owned(),
+                    read.unwrap_or_default(),
+                    reading.as_ref().map(converted).unwrap_or_default(),
+                    call.map_or("not measured", crate::limits::Call::word).to_owned(),
+                    if is_fitted { "fitted" } else { "" }.to_owned(),
+                ],
+                call,
+            })
+        };
+        Section {
+            heading: "Side-seal slots",
+            heads: &["Slot", "Mark", "Gap", "Converted", "Verdict", "Seal"],
+            rows: Slot::of_engine(self.rotors).into_iter().filter_map(slot).collect(),
+            says: "Slot: rotor from the front, F front or R rear face, the corners it runs between. A side seal fits the slot it was cut for, and no other.".to_owned(),
+        }
+    }
+
+    fn compression(&self) -> Section {
+        let tests: Vec<(u8, &TypedTest, Compression)> = (1..=self.rotors)
+            .filter_map(|rotor| {
+                let test = TypedTest::of(self.book, self.build, rotor)?;
+                Some((rotor, test, test.read().ok()?))
+            })
+            .collect();
+        let read: Vec<(u8, Compression)> =
+            tests.iter().map(|(rotor, _, test)| (*rotor, test.clone())).collect();
+        let rows = record(&read, self.kind, self.sheet).into_iter().map(|finding| {
+            let what = finding.row.as_deref().and_then(|id| self.sheet.row(id));
+            Row {
+                cells: vec![
+                    finding.what,
+                    finding.figure,
+                    finding.other,
+                    what.map_or_else(String::new, |what| limit(&what.limit, what.unit)),
+                    finding.call.map_or("", crate::limits::Call::word).to_owned(),
+                    what.map_or("", |what| what.source.kind()).to_owned(),
+                ],
+                call: finding.call,
+            }
+        });
+        let rows: Vec<Row> = rows.collect();
+        let conditions =
+            tests.iter().map(|(rotor, test, _)| format!("Rotor {rotor}: {}. ", test.conditions()));
+        let says = if rows.is_empty() {
+            String::new()
+        } else {
+            conditions.collect::<String>() + "Not corrected for speed or altitude."
+        };
+        Section {
+            heading: "Compression",
+            heads: &["Of", "As read", "Converted", "Limit", "Verdict", "Source"],
+            rows,
+            says,
+        }
+    }
+
+    /// The spacer chosen; the end play itself stands among the readings and surveys.
+    fn end_play(&self) -> Section {
+        let spacer = self.book.spacer(self.build).map(|choice| {
+            row([
+                choice.spacer.as_str(),
+                &choice.predicted.to_string(),
+                &choice.uncertainty.to_string(),
+            ])
+        });
+        Section {
+            heading: "End play: spacer fitted",
+            heads: &["Spacer", "End play predicted", "Standard uncertainty"],
+            rows: spacer.into_iter().collect(),
+            says: String::new(),
+        }
+    }
+
+    /// Surveys, place by place, as they were typed: the shop's copy alone.
+    fn surveys(&self) -> Section {
+        let mut rows = Vec::new();
+        for line in self.book.lines(self.build) {
+            let Fact::Readings(set) = &line.entry.fact else { continue };
+            let subject = Subject::Readings(set.of, set.piece.clone());
+            let now = self.book.current(self.build, &subject);
+            let is_end_play = set.of.word().starts_with("end-play");
+            if now.is_some_and(|now| now.id == line.entry.id)
+                && (self.copy == Copy::Shop || is_end_play)
+            {
+                let texts: Vec<String> =
+                    set.texts().into_iter().filter(|text| !text.is_empty()).collect();
+                rows.push(row([&set.about(), &texts.join(", "), set.gauge.name()]));
+            }
+        }
+        Section {
+            heading: "Surveys",
+            heads: &["Of", "Readings, place by place", "Gauge"],
+            rows,
+            says: String::new(),
+        }
+    }
+}

@@ -1,0 +1,135 @@
+//! What was done: ports, tightening, decisions, notes, the steps, the sign-off.
+
+use super::{Copy, Row, Section, Source, row};
+use crate::book::{Fact, Subject};
+use crate::joints::plan::{Plan, joints, passes_done};
+use crate::ports::SideHousing;
+use crate::route::decision::{fates, past_limits};
+use crate::route::{Progress, State, Topic, said};
+
+impl Source<'_> {
+    pub(super) fn work(&self) -> Vec<Section> {
+        let mut sections = vec![self.ports(), self.tightening(), self.decisions(), self.notes()];
+        if self.copy == Copy::Shop {
+            sections.push(self.steps());
+        }
+        sections.push(self.sign_off());
+        sections
+    }
+
+    fn ports(&self) -> Section {
+        let outlines = SideHousing::ALL.into_iter().flat_map(|housing| {
+            self.book.outlines(self.build, housing).map(move |outline| {
+                row([housing.name(), &outline.port.to_string(), &outline.figures])
+            })
+        });
+        Section {
+            heading: "Ports",
+            heads: &["Side housing", "Port", "Figures when it was drawn"],
+            rows: outlines.collect(),
+            says: String::new(),
+        }
+    }
+
+    fn tightening(&self) -> Section {
+        let mut rows = Vec::new();
+        for joint in joints(self.book, self.build) {
+            let Some(plan) = Plan::of(self.book, self.build, &joint) else { continue };
+            let done = passes_done(self.book, self.build, &joint);
+            for (number, pass) in (1_u16..).zip(plan.passes()) {
+                let said = if done.contains(&number) { "done" } else { "to do" };
+                rows.push(row([
+                    &joint,
+                    &format!("{number} of {}", plan.passes().len()),
+                    &format!("{} {}", plan.wrench(pass), plan.torque.unit().symbol()),
+                    &pass.order.to_string(),
+                    said,
+                ]));
+            }
+        }
+        Section {
+            heading: "Tightening",
+            heads: &["Joint", "Pass", "Torque", "Order of the bolts", ""],
+            rows,
+            says: String::new(),
+        }
+    }
+
+    /// Readings past a limit with what was decided, and the fates of whole parts.
+    fn decisions(&self) -> Section {
+        let past = past_limits(self.book, self.build, self.sheet);
+        let past = past.iter().map(|past| {
+            let what =
+                self.sheet.row(&past.figure.row).map_or(past.figure.row.as_str(), |row| &row.what);
+            let (choice, why) =
+                past.decision.map_or(("not decided", ""), |(choice, why)| (choice.word(), why));
+            Row {
+                call: Some(past.call),
+                ..row([
+                    &format!("{} {what}", past.figure.place),
+                    &format!("{} {}", past.figure.text, past.figure.unit.symbol()),
+                    choice,
+                    why,
+                ])
+            }
+        });
+        let fates = fates(self.book, self.build);
+        let fates = fates.iter().map(|(part, choice, why)| row([part, "", choice.word(), why]));
+        Section {
+            heading: "Parts past a limit, and what became of parts",
+            heads: &["Part", "Reading", "Decided", "Why"],
+            rows: past.chain(fates).collect(),
+            says: String::new(),
+        }
+    }
+
+    fn notes(&self) -> Section {
+        let lines = self.book.lines(self.build).filter(|line| !line.withdrawn);
+        let notes = lines.filter_map(|line| match &line.entry.fact {
+            Fact::Note { about, words } => Some(row([about.as_str(), words])),
+            _ => None,
+        });
+        Section {
+            heading: "Notes",
+            heads: &["About", ""],
+            rows: notes.collect(),
+            says: String::new(),
+        }
+    }
+
+    /// Holds found true and steps done over something open; what is not done is named.
+    fn steps(&self) -> Section {
+        let Some(progress) = Progress::of(self.book, self.build, self.sheet) else {
+            return Section::default();
+        };
+        let rows = progress.standings.iter().enumerate().map(|(place, standing)| {
+            row([
+                standing.station.step.stage.name(),
+                &progress.words(place),
+                if standing.state == State::Done { "done" } else { "open" },
+                &standing.who,
+                &standing.why,
+            ])
+        });
+        Section {
+            heading: "Steps",
+            heads: &["Stage", "Step", "", "By", "Although something was open, because"],
+            rows: rows.collect(),
+            says: String::new(),
+        }
+    }
+
+    fn sign_off(&self) -> Section {
+        let mut rows = Vec::new();
+        if let Some(Fact::SignedOff { who }) =
+            self.book.current(self.build, &Subject::SignOff).map(|entry| &entry.fact)
+        {
+            rows.push(row(["Signed off by", who]));
+            let over = said(self.book, self.build, Topic::SignedOver);
+            if !over.is_empty() {
+                rows.push(row([Topic::SignedOver.name(), over]));
+            }
+        }
+        Section { heading: "Sign-off", heads: &["", ""], rows, says: String::new() }
+    }
+}

@@ -1,0 +1,106 @@
+//! Signing off: what is still open is named, and goes over only with a written reason.
+
+use super::{Progress, RouteFact, State, Topic, past_limits};
+use crate::book::{Book, BuildId, Fact};
+use crate::joints::oil_feed::{Feed, Held};
+use crate::limits::{Sheet, limit_line};
+use std::fmt;
+
+/// What is open in a build.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct OpenPoints {
+    /// Holds not found true.
+    pub holds: Vec<String>,
+    /// Readings past a limit without a decision.
+    pub undecided: Vec<String>,
+    /// Steps not done.
+    pub steps: Vec<String>,
+    /// Solid dowels without an oil feed: no reason goes over that.
+    pub no_oil: bool,
+}
+
+/// Why a build was not signed off.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SignFault {
+    /// The front bearing would run dry.
+    NoOil,
+    /// So many points are open, and no reason was written down.
+    Open(usize),
+    /// By nobody.
+    NoName,
+}
+
+impl OpenPoints {
+    /// What is open in a build.
+    #[must_use]
+    pub fn of(book: &Book, build: &BuildId, sheet: &Sheet) -> Self {
+        let mut points = Self::default();
+        if let Some(progress) = Progress::of(book, build, sheet) {
+            for (place, standing) in progress.standings.iter().enumerate() {
+                match standing.state {
+                    State::Done => {}
+                    _ if standing.station.is_hold() => points.holds.push(progress.words(place)),
+                    _ => points.steps.push(progress.words(place)),
+                }
+            }
+        }
+        let past = past_limits(book, build, sheet);
+        points.undecided = past
+            .iter()
+            .filter(|past| past.decision.is_none())
+            .filter_map(|past| {
+                let row = sheet.row(&past.figure.row)?;
+                let reading = format!("{} {}", past.figure.text, past.figure.unit.symbol());
+                let place = &past.figure.place;
+                let on = if place.is_empty() { String::new() } else { format!("{place}, ") };
+                Some(format!(
+                    "{on}{}: {reading}, limit {}",
+                    row.what,
+                    limit_line(&row.limit, row.unit)
+                ))
+            })
+            .collect();
+        points.no_oil = Feed::of(book, build).sign_off() == Err(Held);
+        points
+    }
+
+    /// How many there are.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.holds.len() + self.undecided.len() + self.steps.len()
+    }
+
+    /// What the book writes when the build is signed off.
+    ///
+    /// # Errors
+    /// The [`SignFault`].
+    pub fn sign(&self, who: &str, why: &str) -> Result<Vec<Fact>, SignFault> {
+        let (who, why) = (who.trim().to_owned(), why.trim().to_owned());
+        if self.no_oil {
+            return Err(SignFault::NoOil);
+        }
+        if who.is_empty() {
+            return Err(SignFault::NoName);
+        }
+        let count = self.count();
+        if count > 0 && why.is_empty() {
+            return Err(SignFault::Open(count));
+        }
+        let words = if count > 0 { format!("{count} open: {why}") } else { String::new() };
+        let over = Fact::Route(RouteFact::Said { topic: Topic::SignedOver, words });
+        Ok(vec![over, Fact::SignedOff { who }])
+    }
+}
+
+impl fmt::Display for SignFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NoOil => Held.fmt(f),
+            Self::Open(1) => f.write_str("Not signed off: 1 point is open. Close it, or write down why it is signed off all the same."),
+            Self::Open(count) => write!(f, "Not signed off: {count} points are open. Close them, or write down why it is signed off all the same."),
+            Self::NoName => f.write_str("Say who signs it off."),
+        }
+    }
+}
+
+impl std::error::Error for SignFault {}

@@ -1,0 +1,157 @@
+//! Decisions, porting, machining, lapping, balancing.
+
+use super::{Answer, DO, Each, HOLD, Line, Sort, When};
+
+pub(super) const DECISIONS: &[Line] = &[
+    Line {
+        id: "fates",
+        words: "For each part past its limit: machine, replace, or accept with a written reason",
+        needs: "side-warp side-step rotor-housing-width rotor-housing-spread rotor-bearing main-bearing shaft-runout land",
+        ..DO
+    },
+    Line {
+        id: "agreed",
+        kind: Sort::Hold(Answer::Builder),
+        words: "The customer has agreed to the work and its price",
+        needs: "fates describe",
+        ..HOLD
+    },
+    Line {
+        id: "ordered",
+        words: "Parts ordered, with the housing each is for",
+        needs: "agreed",
+        ..DO
+    },
+    Line {
+        id: "parts-checked",
+        kind: Sort::Hold(Answer::Builder),
+        words: "Parts that came are the ones ordered, counted and unhurt",
+        care: "Seals of another thickness look alike: measure one of each.",
+        needs: "ordered",
+        ..HOLD
+    },
+];
+
+pub(super) const PORTING: &[Line] = &[
+    Line {
+        id: "outline-drawn",
+        words: "Outlines put in, and what they would run into read off",
+        needs: "agreed",
+        ..DO
+    },
+    Line {
+        id: "outline-clear",
+        kind: Sort::Hold(Answer::Builder),
+        words: "No outline runs into the corner seals’ track or the coolant land",
+        care: "A corner seal that drops into a port destroys the engine.",
+        needs: "outline-drawn",
+        ..HOLD
+    },
+    Line {
+        id: "ports-cut",
+        words: "Ports cut to the scribed line, edges broken, both sides compared",
+        care: "Grinding: eye protection, ear protection, a mask for the dust; no loose sleeves.",
+        needs: "outline-clear",
+        ..DO
+    },
+    Line {
+        id: "ports-washed",
+        words: "Chips and dust washed out of every passage",
+        needs: "ports-cut",
+        ..DO
+    },
+];
+
+pub(super) const MACHINING: &[Line] = &[
+    Line {
+        id: "studs-machined",
+        words: "Holes for larger studs and dowels drilled and reamed, if agreed",
+        care: "Clamp the housing, eye protection on, no gloves at a turning spindle.",
+        needs: "agreed",
+        ..DO
+    },
+    Line {
+        id: "solid-dowel-fit",
+        kind: Sort::Measure("dowel-clearance-solid"),
+        when: When::SolidDowels,
+        words: "Solid dowels in their reamed holes, clearance",
+        needs: "studs-machined dowels-known",
+        ..DO
+    },
+    Line {
+        id: "oil-feed",
+        kind: Sort::Hold(Answer::OilFeed),
+        when: When::SolidDowels,
+        words: "With solid dowels, oil is fed to the front bearing from outside",
+        care: "Without it the front bearing runs dry from the first turn.",
+        needs: "dowels-known",
+        ..HOLD
+    },
+    Line {
+        id: "passages-open",
+        kind: Sort::Hold(Answer::Builder),
+        words: "Every oil and coolant passage is open after machining: a wire or air goes through",
+        care: "A drilled or welded passage can be shut and look whole.",
+        needs: "studs-machined",
+        ..HOLD
+    },
+];
+
+pub(super) const LAPPING: &[Line] = &[
+    Line {
+        id: "lapped-off",
+        kind: Sort::Measure("side-housing-lapped-off"),
+        each: Each::SideHousing,
+        words: "How much was taken off the face",
+        care: "Past the hardened case the face wears away within hours.",
+        needs: "fates ports-washed passages-open",
+        ..DO
+    },
+    Line {
+        id: "roughness",
+        kind: Sort::Measure("side-housing-roughness"),
+        each: Each::SideHousing,
+        words: "Roughness of the lapped face",
+        needs: "lapped-off",
+        ..DO
+    },
+    Line {
+        id: "hardened",
+        kind: Sort::Hold(Answer::Builder),
+        words: "Faces lapped through their case are hardened again, and flat after it",
+        needs: "roughness",
+        ..HOLD
+    },
+];
+
+pub(super) const BALANCING: &[Line] = &[
+    Line {
+        id: "rotor-mass",
+        kind: Sort::Measure("rotor-mass-spread"),
+        when: When::SeveralRotors,
+        words: "Rotors weighed with their bearings, heavier less lighter",
+        needs: "fates",
+        ..DO
+    },
+    Line {
+        id: "balanced",
+        words: "Rotating parts balanced together, front to rear, and marked so",
+        care: "A balancing machine throws what is loose: guard shut, stand aside.",
+        needs: "rotor-mass parts-checked",
+        ..DO
+    },
+    Line {
+        id: "unbalance",
+        kind: Sort::Measure("shaft-unbalance"),
+        words: "Unbalance left, as the balancer’s paper has it",
+        needs: "balanced",
+        ..DO
+    },
+    Line {
+        id: "chips-out",
+        kind: Sort::Hold(Answer::Builder),
+        words: "Drillings from balancing are washed out of shaft and rotors, and the shaft’s oil plugs are back in",
+        needs: "balanced",
+        ..HOLD
+    },
+];

@@ -1,0 +1,187 @@
+//! Every hold, tried and refused once, on the way through a whole build.
+
+use super::Shop;
+use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::joints::plan::Plan;
+use pitleaf_core::limits::BuildKind;
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::route::{Kind, OpenPoints, Progress, Refusal, State};
+
+fn plan() -> Plan {
+    Plan::read("Tension bolts", 4, "", "50, 100", "38", Unit::NewtonMetre).expect("a plan")
+}
+
+/// What makes the book answer a hold.
+fn answer(shop: &mut Shop, id: &str) {
+    match id {
+        "oil-feed" => shop.write(Fact::OilFeed {
+            words: "filter block to front cover".to_owned(),
+            bore: String::new(),
+            unit: Unit::Millimetre,
+        }),
+        "slots-fitted" => {
+            for slot in Slot::of_engine(2) {
+                shop.write(Fact::Fitted { slot, fitted: true });
+            }
+        }
+        "passes-complete" => {
+            let plan = plan();
+            shop.write(plan.fact());
+            for number in 1..=3 {
+                shop.write(plan.tightened(number).expect("a pass"));
+            }
+        }
+        "end-play-last" => shop.read("end-play", "", "0.055", Unit::Millimetre),
+        _ => panic!("{id} is not answered by the book"),
+    }
+}
+
+fn is_answered_by_the_book(progress: &Progress, place: usize) -> bool {
+    let kind = &progress.standings[place].station.step.kind;
+    matches!(kind, Kind::Hold(answer) if answer.word() != "builder")
+}
+
+/// Walks a whole build. At each hold, a step that needs it is refused by the hold's words; the hold itself
+/// is refused without a name, or while the book does not have it so.
+#[test]
+fn each_hold_refuses_what_needs_it_until_it_is_true() {
+    let mut shop = Shop::new(BuildKind::ForcedInduction, 2);
+    shop.write(Fact::DowelsSolid { solid: true });
+    let keys: Vec<String> =
+        shop.progress().standings.iter().map(|standing| standing.station.key()).collect();
+    let mut tried = 0;
+    for (place, key) in keys.iter().enumerate() {
+        let progress = shop.progress();
+        let standing = &progress.standings[place];
+        if !standing.station.is_hold() {
+            if standing.station.row().is_some() && standing.state != State::Done {
+                let said = shop.refused(key, "J.");
+                assert!(said.contains("pieces are read"), "{key}: {said}");
+            }
+            if standing.state != State::Done {
+                shop.mark(key, "J.", "walked through by the test");
+            }
+            continue;
+        }
+        let by_the_book = is_answered_by_the_book(&progress, place);
+        assert_eq!(standing.state, State::Ready, "{key} can be tried");
+        let over = progress
+            .standings
+            .iter()
+            .position(|standing| standing.station.needs.contains(&place))
+            .unwrap_or_else(|| panic!("nothing needs {key}"));
+        let over = keys[over].as_str();
+        let Err(Refusal::Held(holds)) = progress.mark(over, "J.", "") else {
+            panic!("{over} went over {key}")
+        };
+        assert!(holds.contains(&progress.words(place)), "{over} over {key}: {holds:?}");
+        assert!(progress.mark(over, "J.", "the customer waits").is_ok(), "a reason goes over it");
+        if by_the_book {
+            let said = shop.refused(key, "J.");
+            assert!(said.starts_with("Not marked: the book does not have it so."), "{key}: {said}");
+            let id = standing.station.step.id.clone();
+            answer(&mut shop, &id);
+        } else {
+            assert_eq!(progress.mark(key, " ", ""), Err(Refusal::NoName), "{key} by nobody");
+            shop.mark(key, "J.", "");
+        }
+        assert_eq!(shop.progress().standings[place].state, State::Done, "{key} is true");
+        tried += 1;
+    }
+    let holds = shop.progress().standings.iter().filter(|s| s.station.is_hold()).count();
+    assert_eq!(tried, holds, "every hold was tried");
+    let points = OpenPoints::of(&shop.book, &shop.build, &shop.sheet());
+    assert_eq!((points.holds, points.steps), (vec![], vec![]), "nothing is open at the end");
+}
+
+#[test]
+fn the_refusals_say_what_is_missing() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 1);
+    assert_eq!(
+        shop.refused("compression-before", ""),
+        "Not marked: “Write down the customer’s words and what the engine is” comes first. If it is to be done all the same, write down why.",
+        "a step before it"
+    );
+    assert_eq!(
+        shop.refused("end-play-before", ""),
+        "Not marked: “Oil, coolant and fuel are drained and put aside safely” must be true first. If it is to be done all the same, write down why.",
+        "a hold before it"
+    );
+    assert_eq!(shop.refused("nothing", ""), "This build’s route has no such step.", "no step");
+    shop.mark("drained", "J.", "came dry");
+    assert_eq!(
+        shop.refused("end-play-before", ""),
+        "Not marked: 0 of 1 pieces are read. Read the others, or write down why they are left out.",
+        "no reading"
+    );
+    assert_eq!(
+        shop.refused("agreed", ""),
+        "Say by whom it was found true: a name or initials.",
+        "no name"
+    );
+    assert_eq!(
+        shop.refused("rotor-on/1", ""),
+        "Not marked: “Coolant seals are seated all round, not twisted, and the housing’s legs have their sealant (rotor 1)”, “Every seal of this rotor is in the slot it was cut for: marks read once more (rotor 1)”, “No corner seal has turned: each one’s slot lines up with the apex groove (rotor 1)” must be true first. If it is to be done all the same, write down why.",
+        "three holds"
+    );
+}
+
+#[test]
+fn a_hold_that_the_book_answers_is_true_only_while_the_book_has_it_so() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let state = |shop: &Shop, key: &str| {
+        let progress = shop.progress();
+        progress.standings[progress.place(key).expect("a step")].state
+    };
+    answer(&mut shop, "slots-fitted");
+    assert_eq!(state(&shop, "slots-fitted"), State::Done, "twelve seals");
+    let slot = Slot::named("2R-CA").expect("a slot");
+    shop.write(Fact::Fitted { slot, fitted: false });
+    let progress = shop.progress();
+    let standing = &progress.standings[progress.place("slots-fitted").expect("a step")];
+    assert_ne!(standing.state, State::Done, "one was taken out");
+    assert_eq!(standing.answer, "No seal is written down as fitted in 2R-CA.", "which");
+
+    answer(&mut shop, "passes-complete");
+    assert_eq!(state(&shop, "passes-complete"), State::Done, "three passes");
+    answer(&mut shop, "end-play-last");
+    assert_eq!(state(&shop, "end-play-last"), State::Done, "read after them");
+    shop.write(plan().fact());
+    let progress = shop.progress();
+    let answer =
+        |key: &str| progress.standings[progress.place(key).expect("a step")].answer.clone();
+    assert_eq!(
+        answer("passes-complete"),
+        "Tension bolts: 0 of 3 passes are ticked off.",
+        "started over"
+    );
+    shop.write(plan().tightened(1).expect("a pass"));
+    let progress = shop.progress();
+    let answer =
+        |key: &str| progress.standings[progress.place(key).expect("a step")].answer.clone();
+    assert_eq!(
+        answer("end-play-last"),
+        "Bolts were tightened after end play was measured: measure it again.",
+        "an old reading"
+    );
+    shop.withdraw_last();
+    assert_eq!(state(&shop, "end-play-last"), State::Done, "that pass was withdrawn");
+}
+
+/// Ticking such a hold does nothing; only a reason written down goes over it.
+#[test]
+fn a_tick_without_a_reason_does_not_answer_for_the_book() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    shop.route(pitleaf_core::route::RouteFact::Done {
+        step: "slots-fitted".to_owned(),
+        who: "J.".to_owned(),
+        why: String::new(),
+    });
+    let state = |shop: &Shop| {
+        let progress = shop.progress();
+        progress.standings[progress.place("slots-fitted").expect("a step")].state
+    };
+    assert_ne!(state(&shop), State::Done, "ticked");
+    shop.mark("slots-fitted", "J.", "all twelve are on the paper of the shop");
+    assert_eq!(state(&shop), State::Done, "with a reason");
+}

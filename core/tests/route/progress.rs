@@ -1,0 +1,120 @@
+//! Where a build stands, and where it was left.
+
+use super::Shop;
+use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::limits::{BuildKind, Call};
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::route::{Edit, RouteFact, Routing, Stage, State, write};
+
+fn shop() -> Shop {
+    Shop::new(BuildKind::NaturallyAspirated, 2)
+}
+
+fn at(shop: &Shop) -> Option<String> {
+    let progress = shop.progress();
+    progress.left_at.map(|place| progress.standings[place].station.key())
+}
+
+#[test]
+fn a_new_build_begins_at_the_beginning() {
+    let shop = shop();
+    let progress = shop.progress();
+    let ready: Vec<String> =
+        progress.ready().map(|place| progress.standings[place].station.key()).collect();
+    assert_eq!(ready, ["describe", "outside"], "what waits for nothing");
+    assert_eq!(at(&shop).as_deref(), Some("describe"), "the first of them");
+    assert!(progress.last.is_empty(), "nothing done");
+    assert_eq!(progress.of_stage(Stage::Intake), (0, 5), "five steps");
+}
+
+#[test]
+fn it_opens_at_the_step_left_with_the_last_three_things_done() {
+    let mut shop = shop();
+    for key in ["describe", "outside", "compression-before", "leaks-before"] {
+        shop.mark(key, "J.", "");
+    }
+    let progress = shop.progress();
+    let last: Vec<String> = progress
+        .last
+        .iter()
+        .filter_map(|id| Some(shop.book.entry(id)?.words(&shop.sheet()).about))
+        .collect();
+    assert_eq!(
+        last,
+        ["Step leaks-before", "Step compression-before", "Step outside"],
+        "the last first"
+    );
+    assert_eq!(at(&shop).as_deref(), Some("drained"), "behind the last one done");
+    shop.route(RouteFact::LeftAt { step: "land/2".to_owned() });
+    assert_eq!(at(&shop).as_deref(), Some("land/2"), "where it was left, step and piece");
+    shop.mark("land/2", "J.", "measured elsewhere");
+    assert_eq!(at(&shop).as_deref(), Some("drained"), "done: on to what can be done");
+}
+
+#[test]
+fn a_measure_is_done_once_every_piece_is_read_and_shows_each_verdict() {
+    let mut shop = shop();
+    shop.mark("drained", "J.", "came dry");
+    for key in ["end-play-before", "front-off", "unbolted", "opened", "cleaned"] {
+        shop.mark(key, "J.", "walked through by the test");
+    }
+    let standing = |shop: &Shop, key: &str| {
+        let progress = shop.progress();
+        progress.standings[progress.place(key).expect("a step")].clone()
+    };
+    assert_eq!(standing(&shop, "side-warp/rear").pieces, [("rear".to_owned(), None)], "its piece");
+    shop.read("side-housing-warp", "rear", "0.02", Unit::Millimetre);
+    assert_eq!(standing(&shop, "side-warp/rear").state, State::Done, "read");
+    assert_eq!(standing(&shop, "side-warp/front").state, State::Ready, "not yet");
+    let gaps = standing(&shop, "side-gap-na/1F").pieces;
+    let names: Vec<&str> = gaps.iter().map(|(name, _)| name.as_str()).collect();
+    assert_eq!(names, ["1F-AB", "1F-BC", "1F-CA"], "the slots of its face");
+    for slot in Slot::of_face(1, pitleaf_core::book::Face::Front) {
+        shop.read("side-seal-gap-na", &slot.to_string(), "0.0022", Unit::Inch);
+    }
+    let gaps = standing(&shop, "side-gap-na/1F");
+    assert_eq!(gaps.state, State::Done, "three read");
+    assert!(gaps.pieces.iter().all(|(_, call)| *call == Some(Call::Meets)), "{:?}", gaps.pieces);
+    shop.withdraw_last();
+    assert_ne!(standing(&shop, "side-gap-na/1F").state, State::Done, "one was withdrawn");
+}
+
+#[test]
+fn an_undone_step_is_to_do_again() {
+    let mut shop = shop();
+    shop.mark("describe", "J.", "");
+    assert_eq!(shop.progress().of_stage(Stage::Intake), (1, 5), "done");
+    shop.route(RouteFact::Undone { step: "describe".to_owned() });
+    assert_eq!(shop.progress().of_stage(Stage::Intake), (0, 5), "undone");
+}
+
+#[test]
+fn what_the_book_says_of_the_dowels_brings_its_steps() {
+    let mut shop = shop();
+    let has = |shop: &Shop| shop.progress().place("oil-feed").is_some();
+    assert!(!has(&shop), "hollow, or not known");
+    shop.write(Fact::DowelsSolid { solid: true });
+    assert!(has(&shop), "solid");
+}
+
+#[test]
+fn a_route_of_the_builders_own_holds_for_its_build_and_a_broken_one_is_said() {
+    let mut shop = shop();
+    let own = Routing::usual().edit(Edit::Remove("handed-over".into())).expect("nothing needs it");
+    shop.route(RouteFact::OwnRoute { text: write(&own) });
+    let progress = shop.progress();
+    assert!(progress.is_own_route() && progress.route_fault().is_none(), "its own");
+    assert_eq!(progress.place("handed-over"), None, "without that step");
+    shop.route(RouteFact::OwnRoute { text: "{".to_owned() });
+    let progress = shop.progress();
+    assert!(progress.place("handed-over").is_some(), "the usual one instead");
+    assert_eq!(
+        progress.route_fault(),
+        Some(
+            "Nothing taken in: this file is no route. Choose one saved by “Save the route as a file”."
+        ),
+        "and why"
+    );
+    shop.route(RouteFact::OwnRoute { text: String::new() });
+    assert!(!shop.progress().is_own_route(), "back to the usual one");
+}

@@ -1,0 +1,225 @@
+//! The build sheet against the book.
+
+use super::Shop;
+use pitleaf_core::book::{Fact, Slot, Subject};
+use pitleaf_core::joints::plan::Plan;
+use pitleaf_core::limits::{BuildKind, decide, limit_line};
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::route::{BuildSheet, Choice, Copy, RouteFact, Section, decide_on};
+
+fn sheet(shop: &Shop, copy: Copy) -> BuildSheet {
+    BuildSheet::of(&shop.book, &shop.build, &shop.sheet(), copy).expect("the build is open")
+}
+
+fn section<'a>(sheet: &'a BuildSheet, heading: &str) -> &'a Section {
+    let found = sheet.sections.iter().find(|section| section.heading == heading);
+    found.unwrap_or_else(|| panic!("no section {heading}"))
+}
+
+/// The demo, with a part past its limit, a tightening and a note of the shop.
+fn shop() -> Shop {
+    let mut shop = Shop::demo();
+    shop.read("side-housing-warp", "rear", "0.30", Unit::Millimetre);
+    shop.route(
+        decide_on("side-housing-warp", "rear", Choice::Accept, "one race only").expect("taken"),
+    );
+    let plan =
+        Plan::read("Tension bolts", 4, "", "50, 100", "38", Unit::NewtonMetre).expect("a plan");
+    shop.write(plan.fact());
+    shop.write(plan.tightened(1).expect("a pass"));
+    shop
+}
+
+/// Every figure of the demo and of the shop stands in the sheet as it stands in the book: the text as
+/// typed, the verdict by the same decision, the limit and its source.
+#[test]
+fn every_figure_of_the_book_stands_in_it() {
+    let shop = shop();
+    let limits = shop.sheet();
+    let printed = sheet(&shop, Copy::Customer);
+    let readings = section(&printed, "Readings against their limits");
+    let mut count = 0;
+    for entry in shop.book.entries() {
+        let Fact::Figure(figure) = &entry.fact else { continue };
+        count += 1;
+        let row = limits.row(&figure.row).expect("a row");
+        let name = format!("{} · {}", figure.place, row.what);
+        let line = readings.rows.iter().find(|line| line.cells[0] == name);
+        let line = line.unwrap_or_else(|| panic!("{name} is missing"));
+        let reading = figure.reading().expect("a reading");
+        let verdict = decide(&row.limit, &reading, &limits.gauge(figure.gauge));
+        assert_eq!(line.cells.len(), readings.heads.len(), "a cell for each head");
+        assert_eq!(line.cells[1], format!("{} {}", figure.text, figure.unit.symbol()), "{name}");
+        assert!(
+            line.cells[3].starts_with(&limit_line(&row.limit, figure.unit)),
+            "{name}: {:?}",
+            line.cells
+        );
+        assert!(line.cells[4].starts_with(verdict.call.word()), "{name}: {:?}", line.cells);
+        assert_eq!(line.call, Some(verdict.call), "{name}");
+        assert!(line.cells[5].starts_with(figure.gauge.name()), "{name}: {:?}", line.cells);
+        assert_eq!(line.cells[6], row.source.kind(), "{name}");
+    }
+    assert_eq!(readings.rows.len(), count, "and nothing else");
+    assert_eq!(count, 5, "four gaps and a warp");
+}
+
+/// By hand: 2½ thou is 0.0635 mm; u² = 0.5²/12 + (3 µm)²/3 in thou, and 1.65 u = 0.263, rounded up.
+#[test]
+fn a_reading_stands_in_both_systems() {
+    let printed = sheet(&shop(), Copy::Customer);
+    let readings = section(&printed, "Readings against their limits");
+    let gap = readings.rows.iter().find(|line| line.cells[0].starts_with("1F-BC")).expect("a gap");
+    assert_eq!(
+        gap.cells,
+        [
+            "1F-BC · Side seal to corner seal, forced induction",
+            "2½ thou",
+            "0.0635 mm",
+            "1.5…4.0\u{a0}thou\n0.0381…0.1016\u{a0}mm",
+            "Meets",
+            "feeler leaf\n±0.27 thou",
+            "common practice"
+        ],
+        "the line"
+    );
+}
+
+#[test]
+fn slots_marks_ports_passes_and_decisions_stand_in_it() {
+    let shop = shop();
+    let printed = sheet(&shop, Copy::Customer);
+    let slots = section(&printed, "Side-seal slots");
+    for slot in Slot::of_engine(2) {
+        let line = slots.rows.iter().find(|line| line.cells[0] == slot.to_string());
+        let mark = shop.book.mark(&shop.build, slot);
+        assert_eq!(line.map(|line| line.cells[1].as_str()), mark, "{slot}");
+    }
+    assert_eq!(slots.rows[0].cells[5], "fitted", "the first is");
+    let ports = section(&printed, "Ports");
+    let figures = shop.book.entries().filter_map(|entry| match &entry.fact {
+        Fact::Outline(outline) => Some(outline.figures.clone()),
+        _ => None,
+    });
+    let printed_figures: Vec<String> =
+        ports.rows.iter().map(|line| line.cells[2].clone()).collect();
+    for figures in figures {
+        assert!(
+            !figures.is_empty() && printed_figures.contains(&figures),
+            "{figures} in {printed_figures:?}"
+        );
+    }
+    let tightening = section(&printed, "Tightening");
+    let passes: Vec<String> = tightening.rows.iter().map(|line| line.cells.join(" | ")).collect();
+    assert_eq!(
+        passes,
+        [
+            "Tension bolts | 1 of 3 | 19.0 N·m | 1-3-2-4 | done",
+            "Tension bolts | 2 of 3 | 38 N·m | 1-3-2-4 | to do",
+            "Tension bolts | 3 of 3 | 38 N·m | 1-2-3-4 | to do",
+        ],
+        "its passes"
+    );
+    let decisions = section(&printed, "Parts past a limit, and what became of parts");
+    let lines: Vec<String> = decisions.rows.iter().map(|line| line.cells.join(" | ")).collect();
+    assert_eq!(
+        lines,
+        [
+            "rear Side housing, warp | 0.30 mm | accept | one race only",
+            "rotor-housing 2 |  | replace | flaked at the spark plugs"
+        ],
+        "what became of them"
+    );
+    let readings = section(&printed, "Readings against their limits");
+    let warp =
+        readings.rows.iter().find(|line| line.cells[0].starts_with("rear")).expect("the warp");
+    assert_eq!(warp.cells[4], "Does not meet\naccept: one race only", "beside its verdict too");
+}
+
+#[test]
+fn compression_stands_in_it_with_its_conditions() {
+    let shop = shop();
+    let printed = sheet(&shop, Copy::Customer);
+    let compression = section(&printed, "Compression");
+    let read: Vec<&str> = compression.rows.iter().map(|line| line.cells[1].as_str()).collect();
+    assert_eq!(
+        read,
+        [
+            "720 kPa", "710 kPa", "705 kPa", "15 kPa", "690 kPa", "655 kPa", "700 kPa", "45 kPa",
+            "30 kPa"
+        ],
+        "faces, spreads, evenness"
+    );
+    assert_eq!(
+        compression.says,
+        "Rotor 1: cranked at 250 /min, 120 m above the sea. Rotor 2: cranked at 250 /min, 120 m above the sea. Not corrected for speed or altitude.",
+        "how it was read"
+    );
+}
+
+#[test]
+fn the_shops_copy_has_every_step_and_the_customers_has_none() {
+    let mut shop = shop();
+    shop.mark("drained", "J.", "came dry");
+    let steps = |copy: Copy| {
+        let printed = sheet(&shop, copy);
+        printed.sections.iter().find(|section| section.heading == "Steps").map(|s| s.rows.clone())
+    };
+    assert_eq!(steps(Copy::Customer), None, "the customer’s");
+    let rows = steps(Copy::Shop).expect("the shop’s");
+    assert_eq!(rows.len(), shop.progress().standings.len(), "all of them");
+    let drained =
+        rows.iter().find(|line| line.cells[1].starts_with("Oil, coolant and fuel")).expect("it");
+    assert_eq!(drained.cells[2..], ["done", "J.", "came dry"], "by whom, and why");
+}
+
+#[test]
+fn what_the_customer_said_the_sign_off_and_the_foot_stand_in_it() {
+    let mut shop = shop();
+    let printed = sheet(&shop, Copy::Customer);
+    assert!(
+        printed.under.iter().any(|line| line.starts_with("Not signed off")),
+        "{:?}",
+        printed.under
+    );
+    assert!(
+        printed.foot.iter().any(|line| line.contains("local rules stand above")),
+        "the caution"
+    );
+    let engine = section(&printed, "Engine");
+    let wish = engine.rows.iter().find(|line| line.cells[0] == "The customer’s words").expect("it");
+    assert!(wish.cells[1].starts_with("Hard to start when hot"), "{:?}", wish.cells);
+    let open = pitleaf_core::route::OpenPoints::of(&shop.book, &shop.build, &shop.sheet());
+    let facts = open.sign("J.", "a demo").expect("with a reason");
+    facts.into_iter().for_each(|fact| shop.write(fact));
+    let printed = sheet(&shop, Copy::Customer);
+    let signed = section(&printed, "Sign-off");
+    assert_eq!(signed.rows[0].cells, ["Signed off by", "J."], "by whom");
+    assert!(signed.rows[1].cells[1].ends_with("open: a demo"), "{:?}", signed.rows);
+    assert!(
+        !printed.under.iter().any(|line| line.starts_with("Not signed off")),
+        "{:?}",
+        printed.under
+    );
+}
+
+/// A withdrawn reading, and one written over, stand in it no longer.
+#[test]
+fn it_follows_the_book() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    shop.read("end-play", "", "0.050", Unit::Millimetre);
+    shop.read("end-play", "", "0.060", Unit::Millimetre);
+    let read = |shop: &Shop| {
+        let printed = sheet(shop, Copy::Customer);
+        section(&printed, "Readings against their limits")
+            .rows
+            .iter()
+            .map(|line| line.cells[1].clone())
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(read(&shop), ["0.060 mm"], "the later alone");
+    shop.withdraw_last();
+    assert_eq!(read(&shop), ["0.050 mm"], "the one before it");
+    let subject = Subject::Route(RouteFact::LeftAt { step: String::new() }.subject());
+    assert!(shop.book.current(&shop.build, &subject).is_none(), "nothing was left anywhere");
+}

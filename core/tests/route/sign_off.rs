@@ -1,0 +1,52 @@
+//! Signing off over what is open.
+
+use super::Shop;
+use pitleaf_core::book::Fact;
+use pitleaf_core::limits::BuildKind;
+use pitleaf_core::quantity::Unit;
+use pitleaf_core::route::{OpenPoints, Topic, said};
+
+fn points(shop: &Shop) -> OpenPoints {
+    OpenPoints::of(&shop.book, &shop.build, &shop.sheet())
+}
+
+#[test]
+fn open_points_are_named_and_need_a_reason() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 1);
+    shop.read("end-play", "", "0.200", Unit::Millimetre);
+    let open = points(&shop);
+    assert!(open.holds.iter().any(|hold| hold.starts_with("Springs are in")), "{:?}", open.holds);
+    assert!(open.steps.iter().any(|step| step.starts_with("First start")), "{:?}", open.steps);
+    assert_eq!(
+        open.undecided,
+        ["End play of the eccentric shaft: 0.200 mm, limit 0.04…0.07\u{a0}mm"],
+        "past its limit"
+    );
+    let said_of = |who, why| open.sign(who, why).expect_err("refused").to_string();
+    assert_eq!(said_of(" ", "x"), "Say who signs it off.", "by nobody");
+    let count = open.count();
+    assert_eq!(
+        said_of("J.", ""),
+        format!(
+            "Not signed off: {count} points are open. Close them, or write down why it is signed off all the same."
+        ),
+        "in silence"
+    );
+    for fact in open.sign("J.", "sold as a core engine").expect("with a reason") {
+        shop.write(fact);
+    }
+    assert!(shop.book.is_signed_off(&shop.build), "signed");
+    assert_eq!(
+        said(&shop.book, &shop.build, Topic::SignedOver),
+        format!("{count} open: sold as a core engine"),
+        "the reason stays"
+    );
+}
+
+#[test]
+fn no_reason_goes_over_a_dry_front_bearing() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 1);
+    shop.write(Fact::DowelsSolid { solid: true });
+    let said = points(&shop).sign("J.", "it will be fine").expect_err("refused").to_string();
+    assert!(said.starts_with("Not to be signed off: the upper dowels are solid"), "{said}");
+}
