@@ -40,7 +40,7 @@ fn fill(phone: &Browser, count: usize) {
             0 => {
                 json!({ "opened": { "name": "Merlin", "kind": "naturally-aspirated", "rotors": 2 } })
             }
-            _ if number % 10 == 0 => {
+            _ if number.is_multiple_of(10) => {
                 json!({ "note": { "about": "", "words": format!("note {number}") } })
             }
             _ => json!({ "figure": {

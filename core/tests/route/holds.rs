@@ -28,7 +28,11 @@ fn answer(shop: &mut Shop, id: &str) {
             let plan = plan();
             shop.write(plan.fact());
             for number in 1..=3 {
-                shop.write(plan.tightened(number).expect("a pass"));
+                shop.write(
+                    plan.tightened(number, "", Unit::NewtonMetre)
+                        .expect("no reading")
+                        .expect("a pass"),
+                );
             }
         }
         "end-play-last" => shop.read("end-play", "", "0.055", Unit::Millimetre),
@@ -155,7 +159,7 @@ fn a_hold_that_the_book_answers_is_true_only_while_the_book_has_it_so() {
         "Tension bolts: 0 of 3 passes are ticked off.",
         "started over"
     );
-    shop.write(plan().tightened(1).expect("a pass"));
+    shop.write(plan().tightened(1, "", Unit::NewtonMetre).expect("no reading").expect("a pass"));
     let progress = shop.progress();
     let answer =
         |key: &str| progress.standings[progress.place(key).expect("a step")].answer.clone();

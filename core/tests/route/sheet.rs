@@ -26,7 +26,7 @@ fn shop() -> Shop {
     let plan =
         Plan::read("Tension bolts", 4, "", "50, 100", "38", Unit::NewtonMetre).expect("a plan");
     shop.write(plan.fact());
-    shop.write(plan.tightened(1).expect("a pass"));
+    shop.write(plan.tightened(1, "", Unit::NewtonMetre).expect("no reading").expect("a pass"));
     shop
 }
 

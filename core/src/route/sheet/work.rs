@@ -37,13 +37,16 @@ impl Source<'_> {
             let Some(plan) = Plan::of(self.book, self.build, &joint) else { continue };
             let done = passes_done(self.book, self.build, &joint);
             for (number, pass) in (1_u16..).zip(plan.passes()) {
-                let said = if done.contains(&number) { "done" } else { "to do" };
+                let said = done.iter().find(|done| done.pass == number).map_or_else(
+                    || "to do".to_owned(),
+                    |done| format!("done at {} {}", done.torque, done.unit.symbol()),
+                );
                 rows.push(row([
                     &joint,
                     &format!("{number} of {}", plan.passes().len()),
                     &format!("{} {}", plan.wrench(pass), plan.torque.unit().symbol()),
                     &pass.order.to_string(),
-                    said,
+                    &said,
                 ]));
             }
         }
