@@ -307,7 +307,7 @@ fn a_pressed_bearing_tells_its_interference_and_whether_it_grips() {
     let tight = with(&seat("49.950"), &[shell(round)], None);
     let found = finding(&tight, "Interference");
     assert_eq!(found.figure, "0.055 mm · 2.17 thou", "the mean");
-    assert!(found.says.starts_with("Tightest 0.050 mm, loosest 0.060 mm."), "{}", found.says);
+    assert!(found.says.starts_with("Least 0.050 mm, most 0.060 mm."), "{}", found.says);
     assert_eq!(finding(&tight, "Grip").figure, "grips all round");
     assert!(finding(&tight, "Grip").says.starts_with("An interference fit at every place read."));
     // From the other side the same.

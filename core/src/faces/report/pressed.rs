@@ -1,12 +1,12 @@
 //! A bearing pressed into its seat, in words: the interference, and whether it grips.
 
 use super::bearing::read;
-use super::finding::figure;
+use super::finding::{both, figure};
 use super::{Bench, Finding};
 use crate::faces::clearance::Sizes;
 use crate::faces::{Clearance, Cylinder, Refusal, Survey, Taken, bearing_clearance};
 use crate::joints::fits::{self, Fit, FitKind};
-use crate::quantity::Amount;
+use crate::quantity::{Amount, Unit};
 use uom::si::f64::Length;
 
 pub(super) fn report(
@@ -53,14 +53,18 @@ fn diameters(cylinder: &Cylinder, taken: &Taken) -> Finding {
 
 /// The interference with its range, and what it is as a fit.
 fn fit(seat: &Cylinder, shell: &Cylinder, taken: &Taken) -> Vec<Finding> {
-    let interference = bearing_clearance(seat, shell).interference();
+    let (interference, unit) = (bearing_clearance(seat, shell).interference(), taken.unit);
     let sizes = |of: &Cylinder| {
         let edge = |length| Amount::of_length(length);
         fits::Sizes::new(edge(of.sizes.least.value)?, edge(of.sizes.greatest.value)?).ok()
     };
     let kind = sizes(seat).zip(sizes(shell)).map(|(seat, shell)| Fit::of(seat, shell).kind());
     vec![
-        Finding::clearance("Interference", &interference, None, taken.unit),
+        Finding::new(
+            "Interference",
+            both(interference.mean.value, unit),
+            range(&interference, unit),
+        ),
         Finding::new("Grip", grip(&interference).to_owned(), String::new())
             .saying(match kind {
                 Some(FitKind::Interference) => "An interference fit at every place read.",
@@ -74,6 +78,17 @@ fn fit(seat: &Cylinder, shell: &Cylinder, taken: &Taken) -> Vec<Finding> {
                 "How hard it grips also takes the wall around it and both metals: see Press fit.",
             ),
     ]
+}
+
+/// Its ends: the least is the loosest place.
+fn range(interference: &Clearance, unit: Unit) -> String {
+    let (least, most) = (&interference.least, &interference.most);
+    format!(
+        "Least {}, most {}. ±{} in 95 of 100 cases.",
+        figure(least.value, unit),
+        figure(most.value, unit),
+        figure(least.expanded().max(most.expanded()), unit)
+    )
 }
 
 /// Whether it grips, as far as the gauges can tell.
