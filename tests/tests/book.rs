@@ -46,8 +46,9 @@ fn a_build_signed_off_is_read_only_until_it_is_reopened() {
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
     mark(&phone, "one dot");
-    phone.go("#/book");
-    phone.fill(&textbox("By whom, or why it is opened again"), "Ada at the bench");
+    phone.go("#/work/sign-off");
+    phone.fill(&textbox("By whom"), "Ada at the bench");
+    phone.fill(&textbox("Why over open points"), "only the marks were asked for");
     phone.tap(&button("Sign the build off"));
     phone.until_notice("Written the build is signed off");
     let count = phone.entries();
@@ -59,10 +60,11 @@ fn a_build_signed_off_is_read_only_until_it_is_reopened() {
     assert_eq!(phone.property(&textbox("As scribed on the part"), "value"), "two dots", "typed");
     assert_eq!(phone.entries(), count, "nothing was written");
 
-    phone.go("#/book");
-    phone.fill(&textbox("By whom, or why it is opened again"), "a seal had turned");
+    phone.go("#/work/sign-off");
+    phone.fill(&textbox("Why it is opened again"), "a seal had turned");
     phone.tap(&button("Open it again"));
     phone.until_notice("Written the build is open again");
+    phone.go("#/book");
     phone.until_in(&list("Entries"), "a seal had turned");
     mark(&phone, "two dots");
     assert_eq!(phone.entries(), count + 2, "the reopening is itself an entry");

@@ -6,6 +6,7 @@ use axum::http::{HeaderValue, header};
 use std::io::Write as _;
 use std::path::Path;
 use tokio::net::TcpListener;
+use tower_http::compression::CompressionLayer;
 use tower_http::services::ServeDir;
 use tower_http::set_header::SetResponseHeaderLayer;
 
@@ -29,6 +30,8 @@ fn files(folder: &Path) -> Router {
     let no_cache = HeaderValue::from_static("no-cache");
     Router::new()
         .fallback_service(ServeDir::new(folder))
+        // As a host does: what the phone waits for is the packed bytes.
+        .layer(CompressionLayer::new())
         .layer(SetResponseHeaderLayer::overriding(header::CACHE_CONTROL, no_cache))
 }
 

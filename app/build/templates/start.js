@@ -14,7 +14,6 @@ const start = async () => {
   // Without an integrity of its own, so that it is compiled while it arrives; its name is its hash.
   const { default: init } = await import("./{{script}}");
   await init({ module_or_path: "./{{wasm}}" });
-  document.getElementById("start")?.remove();
 };
 
 const tell = (topic, state) => {
@@ -97,7 +96,7 @@ window.addEventListener("unhandledrejection", (event) => stop(event.reason));
 
 start().catch((error) => {
   console.error(error);
-  const place = document.getElementById("start") ?? document.body.appendChild(document.createElement("p"));
+  const place = document.querySelector("#start [role=status]") ?? document.body.appendChild(document.createElement("p"));
   place.textContent = sentence(error);
 });
 // Also after a failed start: the next version may be the cure.

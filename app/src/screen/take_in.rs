@@ -47,20 +47,14 @@ fn shown(app: App, coming: Option<&Coming>) -> Vec<El> {
             coming.conflicts.iter().take(50).map(|conflict| {
                 let line = el("span").class("entry-words");
                 let here = words(app, coming, &conflict.here);
-                let joined = words(app, coming, &conflict.joined);
-                el("div").class("entry").with(if conflict.here == conflict.joined {
-                    line.with(text("b", "", &here)).with(text(
-                        "span",
-                        "dim",
-                        "the value here is the later one and stays",
-                    ))
+                let theirs = words(app, coming, &conflict.theirs);
+                let (shown, kept) = if conflict.here == conflict.joined {
+                    (here, format!("is the later one and stays; the file’s: {theirs}"))
                 } else {
-                    line.with(text("b", "", &joined)).with(text(
-                        "span",
-                        "dim",
-                        &format!("in place of {here}"),
-                    ))
-                })
+                    (theirs, format!("from the file, in place of {here}"))
+                };
+                let words = line.with(text("b", "", &shown)).with(text("span", "dim", &kept));
+                el("div").class("entry").with(words)
             }),
         ));
     }

@@ -26,6 +26,8 @@ pub struct Conflict {
     pub subject: Subject,
     /// The value in force here.
     pub here: EntryId,
+    /// The latest of the file.
+    pub theirs: EntryId,
     /// The value in force once both are joined; the same as `here` where that is the later one.
     pub joined: EntryId,
 }
@@ -56,12 +58,12 @@ pub fn coming(book: &Book, entries: Vec<Entry>) -> Coming {
     coming.altered.sort();
     coming.altered.dedup();
     coming.new = new.entries().cloned().collect();
-    coming.conflicts = conflicts(book, &coming.new);
+    coming.conflicts = conflicts(book, &new, &coming.new);
     coming
 }
 
 /// Where a new entry is about something of which the book has a value in force.
-fn conflicts(book: &Book, new: &[Entry]) -> Vec<Conflict> {
+fn conflicts(book: &Book, file: &Book, new: &[Entry]) -> Vec<Conflict> {
     let mut asked = HashSet::new();
     let about: Vec<(BuildId, Subject, EntryId)> = new
         .iter()
@@ -82,8 +84,9 @@ fn conflicts(book: &Book, new: &[Entry]) -> Vec<Conflict> {
     about
         .into_iter()
         .filter_map(|(build, subject, here)| {
+            let theirs = file.history(&build, &subject).next_back()?.entry.id.clone();
             let joined = joined.current(&build, &subject)?.id.clone();
-            Some(Conflict { build, subject, here, joined })
+            Some(Conflict { build, subject, here, theirs, joined })
         })
         .collect()
 }

@@ -67,20 +67,21 @@ fn an_entry_twice_in_the_file_with_other_words_is_named_and_comes_once() {
 
 #[test]
 fn two_marks_for_one_slot_are_a_conflict_and_the_later_is_shown() {
-    let conflict = |here: &str, joined: &str| {
+    let conflict = |here: &str, theirs: &str, joined: &str| {
         vec![Conflict {
             build: id("kestrel"),
             subject: Subject::Mark(slot("1F-AB")),
             here: id(here),
+            theirs: id(theirs),
             joined: id(joined),
         }]
     };
     let (early, late) = (entry("early", 2, mark("two dots")), entry("late", 3, mark("a cross")));
     let coming = brought(&[opened(), early.clone()], vec![late.clone()]);
-    assert_eq!(coming.conflicts, conflict("early", "late"), "theirs is the later");
+    assert_eq!(coming.conflicts, conflict("early", "late", "late"), "theirs is the later");
     assert_eq!(coming.new, std::slice::from_ref(&late), "and comes");
     let coming = brought(&[opened(), late.clone()], vec![early.clone()]);
-    assert_eq!(coming.conflicts, conflict("late", "late"), "ours is the later and stays");
+    assert_eq!(coming.conflicts, conflict("late", "early", "late"), "ours is the later and stays");
     assert_eq!(coming.new, std::slice::from_ref(&early), "theirs comes all the same");
 
     let mut joined = folded(&[opened(), late]);
@@ -97,9 +98,12 @@ fn two_marks_for_one_slot_are_a_conflict_and_the_later_is_shown() {
 fn a_place_is_in_conflict_once_however_often_it_was_marked() {
     let file = vec![entry("b", 3, mark("a cross")), entry("c", 4, mark("one long line"))];
     let coming = brought(&[opened(), entry("a", 2, mark("two dots"))], file);
-    let told: Vec<(&str, &str)> =
-        coming.conflicts.iter().map(|both| (&*both.here.0, &*both.joined.0)).collect();
-    assert_eq!(told, [("a", "c")], "the latest of theirs");
+    let told: Vec<[&str; 3]> = coming
+        .conflicts
+        .iter()
+        .map(|both| [&both.here, &both.theirs, &both.joined].map(|id| &*id.0))
+        .collect();
+    assert_eq!(told, [["a", "c", "c"]], "the latest of theirs");
 }
 
 #[test]

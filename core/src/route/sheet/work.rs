@@ -52,7 +52,7 @@ impl Source<'_> {
         }
         Section {
             heading: "Tightening",
-            heads: &["Joint", "Pass", "Torque", "Order of the bolts", ""],
+            heads: &["Joint", "Pass", "Torque", "Order of the bolts", "State"],
             rows,
             says: String::new(),
         }
