@@ -111,6 +111,8 @@ fn a_corners_radius_is_typed_and_its_place_stays() {
             assert!(at == number || old.radius == new.radius, "the radius of corner {at}");
         }
     }
+    let half = round_corner(rows, 0, "4,");
+    assert_eq!(corner_radius(&half, 0), "4,", "half typed: the comma is not eaten");
     let odd = round_corner(rows, 0, "4 x");
     assert_eq!(corner_radius(&odd, 0), "4 x", "what can't be read stays as typed");
     assert_eq!(round_corner(rows, 9, "5"), rows, "one that is not there");

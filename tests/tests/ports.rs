@@ -98,7 +98,8 @@ fn a_corner_touched_gets_its_radius_in_a_field() {
     });
     // The second corner is nearest to where it is touched.
     let place = phone.run(
-        "const b = document.querySelectorAll('.handle')[1].getBoundingClientRect();
+        "document.querySelector('.plate-picture').scrollIntoView({ block: 'center' });
+         const b = document.querySelectorAll('.handle')[1].getBoundingClientRect();
          return [b.left + b.width / 2, b.top + b.height / 2];",
         &[],
     );

@@ -1,6 +1,9 @@
 //! Editing an outline's rows by hand: a corner dragged, added, taken away.
 
-use super::{Corner, Form, rows::cells};
+use super::{
+    Corner, Form,
+    rows::{cells, parted},
+};
 use crate::{decimal::Decimal, quantity::Unit, trochoid::Point};
 
 /// The corner nearest to a place, as its number from 0.
@@ -27,7 +30,7 @@ pub fn move_corner(rows: &str, number: usize, place: Point, unit: Unit, form: Fo
 #[must_use]
 pub fn corner_radius(rows: &str, number: usize) -> String {
     let row = rows.lines().filter(|line| !line.trim().is_empty()).nth(number);
-    row.and_then(|row| Some(cells(row).get(2..)?.join(" "))).unwrap_or_default()
+    row.and_then(|row| Some(parted(row).get(2..)?.join(" "))).unwrap_or_default()
 }
 
 /// The rows with a corner rounded to a radius as it is typed; its place and all other rows stay.

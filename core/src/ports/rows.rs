@@ -113,17 +113,19 @@ fn read_with(
 
 /// The texts of a row, parted as [`read_rows`] parts them.
 pub(super) fn cells(line: &str) -> Vec<&str> {
-    let blanks = |c: char| c.is_whitespace() || c == ';';
-    let mut cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).collect();
-    if let [only] = cells[..] {
-        cells = only.split(',').collect();
-    } else {
-        // "10.5, 20.3": the comma parts, the point is the decimal one.
-        for cell in &mut cells {
-            *cell = cell.trim_end_matches(',');
-        }
+    let mut cells = parted(line);
+    // "10.5, 20.3": the comma parts, the point is the decimal one.
+    for cell in &mut cells {
+        *cell = cell.trim_end_matches(',');
     }
     cells
+}
+
+/// The same with the commas at their ends, as they are while someone types.
+pub(super) fn parted(line: &str) -> Vec<&str> {
+    let blanks = |c: char| c.is_whitespace() || c == ';';
+    let cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).collect();
+    if let [only] = cells[..] { only.split(',').collect() } else { cells }
 }
 
 fn corner(cells: &[&str], unit: Unit, form: Form) -> Result<Corner, Kind> {

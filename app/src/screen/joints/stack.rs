@@ -131,8 +131,8 @@ pub fn screen() -> Vec<El> {
             el("details")
                 .class("joint-more")
                 .with(text("summary", "", "Engine’s shape (an invented one stands here)"))
-                .with_all([fields.eccentricity, fields.radius, fields.offset].map(Field::el))
-                .with(measures("Put the engine’s measures in once for all screens")),
+                .with_all([fields.eccentricity, fields.radius, fields.offset].map(Field::el)),
+            measures("Put the engine’s measures in once for all screens"),
         ],
     });
     show::page(
