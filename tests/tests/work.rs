@@ -39,7 +39,7 @@ fn a_hold_is_refused_until_it_is_true() {
     phone.tap(&button("It is true"));
     phone.until_notice("Written found true");
     phone.go("#/work/step/in-own-slot/2");
-    phone.until_says("Done by J.. Although something was open, because: checked by two");
+    phone.until_says("Done by J. Although something was open, because: checked by two");
     phone.tap(&button("To do again"));
     phone.until_says("Comes first");
     // "What was I doing" is one touch away, and leads back to the step and the rotor.
