@@ -57,9 +57,9 @@ fn a_measure_opens_its_check_and_comes_back_with_the_verdict() {
     let phone = Browser::open(server.url());
     phone.open_demo();
     phone.go("#/work/step/side-warp/rear");
-    phone.tap(&link("rear Read it"));
+    phone.tap(&link("rear").starting());
     phone.until_says("Side housing, warp");
-    phone.tap_keys(&["0", ".", "3", "0"]);
+    phone.tap_keys(&["0", "Decimal point", "3", "0"]);
     phone.tap(&button("Write down"));
     phone.until_says("Does not meet");
     phone.until("back at the step", |phone| phone.place() == "#/work/step/side-warp/rear");
@@ -89,7 +89,7 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
     phone.until_says("All passes done");
     phone.go("#/check/end-play");
     phone.tap(&button("mm"));
-    phone.tap_keys(&["0", ".", "0", "5", "5"]);
+    phone.tap_keys(&["0", "Decimal point", "0", "5", "5"]);
     phone.tap(&button("Write down"));
     phone.until_notice("Written 0.055 mm");
 
