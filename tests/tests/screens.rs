@@ -30,9 +30,10 @@ const HANGS_OVER: &str = "
     const name = (element) => element.outerHTML.slice(0, 120);
     const all = Array.from(document.querySelectorAll('body, body *:not(svg *)'));
     const pushed = all.filter((element) => element.scrollWidth > element.clientWidth + 1
-        && ['auto', 'scroll'].includes(getComputedStyle(element).overflowX));
+        && ['auto', 'scroll'].includes(getComputedStyle(element).overflowX) && !element.closest('.build-sheet'));
+    // A sheet of paper is as wide as it is printed; it is moved within its own frame.
     const past = all.filter((element) => element.checkVisibility()
-        && !element.closest('.unseen') && element.getBoundingClientRect().right > width + 0.5);
+        && !element.closest('.unseen, .build-sheet') && element.getBoundingClientRect().right > width + 0.5);
     const page = document.documentElement.scrollWidth > width ? ['the page itself'] : [];
     return page.concat([...pushed, ...past].map(name));
 ";
@@ -61,8 +62,11 @@ const TOO_SMALL: &str = "
     while (texts.nextNode()) {
         const element = texts.currentNode.parentElement;
         if (!texts.currentNode.data.trim() || !seen(element) || element.tagName === 'OPTION') continue;
+        // A sheet of paper is shown as it is printed.
+        if (element.closest('.sheet')) continue;
         const svg = element.closest('svg');
-        const scale = svg ? svg.getScreenCTM().a : 1;
+        const { a, b } = svg ? element.getScreenCTM() : { a: 1, b: 0 };
+        const scale = Math.hypot(a, b);
         const size = parseFloat(getComputedStyle(element).fontSize) * scale;
         if (size < 13.9) eyes.push(name(element, `${size} px`));
     }

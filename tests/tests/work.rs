@@ -39,7 +39,7 @@ fn a_hold_is_refused_until_it_is_true() {
     phone.tap(&button("It is true"));
     phone.until_notice("Written found true");
     phone.go("#/work/step/in-own-slot/2");
-    phone.until_says("Done by J.. Although something was open, because: checked by two");
+    phone.until_says("Done by J. Although something was open, because: checked by two");
     phone.tap(&button("To do again"));
     phone.until_says("Comes first");
     // "What was I doing" is one touch away, and leads back to the step and the rotor.
@@ -57,9 +57,9 @@ fn a_measure_opens_its_check_and_comes_back_with_the_verdict() {
     let phone = Browser::open(server.url());
     phone.open_demo();
     phone.go("#/work/step/side-warp/rear");
-    phone.tap(&link("rear Read it"));
+    phone.tap(&link("rear").starting());
     phone.until_says("Side housing, warp");
-    phone.tap_keys(&["0", ".", "3", "0"]);
+    phone.tap_keys(&["0", "Decimal point", "3", "0"]);
     phone.tap(&button("Write down"));
     phone.until_says("Does not meet");
     phone.until("back at the step", |phone| phone.place() == "#/work/step/side-warp/rear");
@@ -89,7 +89,7 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
     phone.until_says("All passes done");
     phone.go("#/check/end-play");
     phone.tap(&button("mm"));
-    phone.tap_keys(&["0", ".", "0", "5", "5"]);
+    phone.tap_keys(&["0", "Decimal point", "0", "5", "5"]);
     phone.tap(&button("Write down"));
     phone.until_notice("Written 0.055 mm");
 

@@ -84,7 +84,7 @@ pub fn drawn(point: Point) -> (i32, i32) {
 }
 
 /// How large a numbered mark is in the picture: its radius.
-pub const MARK: i32 = 800;
+pub const MARK: i32 = 1120;
 
 /// Where numbered marks stand in the picture, each beside its place as seen: nearer the shaft, and as far
 /// on as it takes to keep clear of the marks before it. A line from the mark leads to the place.

@@ -65,7 +65,7 @@ pub struct Progress {
     /// The stations, whatever one waits for before it.
     pub standings: Vec<Standing>,
     /// The last three steps done, the last first.
-    pub last: Vec<EntryId>,
+    pub last: Vec<usize>,
     /// The station the work was left at: where it was left, while that is still open; else the first that
     /// can be done behind the last one done. None when all is done.
     pub left_at: Option<usize>,
@@ -118,7 +118,7 @@ impl Progress {
         let left_at = left_at(book, build, &standings, last.first());
         let mut names = last.iter().map(|(place, _)| standings[*place].who.as_str());
         let who = names.find(|who| !who.is_empty()).unwrap_or_default().to_owned();
-        let last = last.into_iter().take(3).map(|(_, id)| id).collect();
+        let last = last.into_iter().map(|(place, _)| place).take(3).collect();
         Some(Self { routing, standings, last, left_at, who, own_route })
     }
 

@@ -63,7 +63,7 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
                 .with(button("button action", "Write down", save)),
         )
         .live(move || record(app));
-    frame(move || format!("Compression, rotor {rotor}"), move || name(app), true, body)
+    frame(|| "Compression".to_owned(), move || name(app), true, body)
 }
 
 fn test(app: App, rotor: u8) -> Option<TypedTest> {

@@ -46,7 +46,7 @@ pub fn screen(app: App) -> Vec<El> {
                 .with(button("button action", "Write down", save)),
         )
         .live(move || set_up(app));
-    frame(|| "Customer and engine".to_owned(), move || name(app), true, body)
+    frame(|| "Description".to_owned(), move || name(app), true, body)
 }
 
 /// What the engine is by the book.

@@ -60,11 +60,10 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
     let sheet: Vec<_> = app
         .sheet
         .with_untracked(|sheet| sheet.rows().iter().map(|row| pair(&row.id, &row.what)).collect());
-    // Only what stands before it can be waited for.
     let steps: Vec<_> = routing
         .steps()
         .iter()
-        .take_while(|other| other.id != step.id)
+        .filter(|other| other.id != step.id)
         .map(|other| pair(&other.id, &other.words))
         .collect();
     let edit = {

@@ -4,7 +4,6 @@ use super::{at, progress, way};
 use crate::dom::{El, link, text};
 use crate::route::WorkPlace;
 use crate::screen::bench::list;
-use crate::screen::entry_line::entry_line;
 use crate::state::App;
 use pitleaf_core::route::{Progress, Standing};
 
@@ -39,8 +38,8 @@ pub fn left_off(app: App) -> Vec<El> {
     shown.push(way("quiet", WorkPlace::Stages).text("All stages and steps"));
     if !progress.last.is_empty() {
         shown.push(text("h2", "", "Last done"));
-        let last = progress.last.iter().cloned().map(entry_line);
-        shown.push(list("entries", "Last done", last));
+        let last = progress.last.iter().map(|&place| row(&progress, place));
+        shown.push(list("rows", "Last done", last));
     }
     shown
 }

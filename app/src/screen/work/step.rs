@@ -25,7 +25,7 @@ pub fn screen(app: App, key: String) -> Vec<El> {
     let title = now
         .and_then(|now| Some(now.standings[now.place(&key)?].station.step.stage.name()))
         .unwrap_or("Step");
-    let body = el("main").class("page step").live(move || {
+    let body = el("main").class("page work-step").live(move || {
         let Some(progress) = progress(app) else { return no_build() };
         let Some(place) = progress.place(&key) else {
             return vec![text("p", "plain", "This build’s route has no such step.")];
@@ -128,12 +128,12 @@ fn done(app: App, standing: &Standing) -> Vec<El> {
     let mut words = match (standing.done.is_some(), standing.who.as_str()) {
         (false, _) => "The book has it so.".to_owned(),
         (true, "") => "Done.".to_owned(),
-        (true, who) => format!("Done by {who}."),
+        (true, who) => format!("Done by {who}{}", if who.ends_with('.') { "" } else { "." }),
     };
     if !standing.why.is_empty() {
         words = format!("{words} Although something was open, because: {}", standing.why);
     }
-    let mut shown = vec![text("p", "step-done", &words).attr("role", "status")];
+    let mut shown = vec![text("p", "plain", &words).attr("role", "status")];
     if standing.done.is_some() {
         let key = standing.station.key();
         shown.push(button("button", "To do again", move || {
