@@ -129,12 +129,12 @@ fn findings_are_marked_on_the_picture_by_number() {
         phone.run(script, &[json!(within)])
     };
     phone.until_says("Destroys the engine");
-    assert_eq!(numbers(&phone, ".plate-picture .finding text"), json!(["1"]), "the worst");
+    assert_eq!(numbers(&phone, ".plate-picture .found text"), json!(["1"]), "the worst");
     phone.go("#/ports/front/figures");
     phone.until_says("Before and after");
-    let marks = numbers(&phone, ".plate-picture .finding text");
+    let marks = numbers(&phone, ".plate-picture .found text");
     assert!(marks.as_array().is_some_and(|marks| marks.len() >= 2), "{marks}");
-    assert_eq!(numbers(&phone, ".call-mark.finding text"), marks, "the list repeats them");
+    assert_eq!(numbers(&phone, ".call-mark.found text"), marks, "the list repeats them");
     phone.until_says("1 on the picture.");
 }
 

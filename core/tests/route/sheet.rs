@@ -114,7 +114,7 @@ fn slots_marks_ports_passes_and_decisions_stand_in_it() {
     assert_eq!(
         passes,
         [
-            "Tension bolts | 1 of 3 | 19.0 N·m | 1-3-2-4 | done",
+            "Tension bolts | 1 of 3 | 19.0 N·m | 1-3-2-4 | done at 19.0 N·m",
             "Tension bolts | 2 of 3 | 38 N·m | 1-3-2-4 | to do",
             "Tension bolts | 3 of 3 | 38 N·m | 1-2-3-4 | to do",
         ],

@@ -95,7 +95,7 @@ pub(super) fn marks(found: &[Finding]) -> Vec<El> {
                 .with(sign)
                 .with(number);
             svg("g")
-                .attr("class", "finding")
+                .attr("class", "found")
                 .with(picture::path("leader", &format!("M{x} {y}L{to_x} {to_y}")))
                 .with(picture::circle("spot", place, 150))
                 .with(sign)
@@ -135,7 +135,7 @@ fn card(finding: &Finding, number: Option<usize>) -> El {
         Weight::Know => ("verdict", "m12 20 6 6 11-12"),
     };
     let mark = svg("svg")
-        .attrs(&[("viewBox", "0 0 40 40"), ("class", "call-mark finding"), ("aria-hidden", "true")])
+        .attrs(&[("viewBox", "0 0 40 40"), ("class", "call-mark found"), ("aria-hidden", "true")])
         .with(svg("path").attr("d", shape(finding.weight)));
     let (mark, said) = match number.filter(|_| finding.place.is_some()) {
         Some(number) => {

@@ -94,7 +94,7 @@ impl Source<'_> {
         });
         Section {
             heading: "Notes",
-            heads: &["About", ""],
+            heads: &["About", "Words"],
             rows: notes.collect(),
             says: String::new(),
         }
@@ -116,7 +116,7 @@ impl Source<'_> {
         });
         Section {
             heading: "Steps",
-            heads: &["Stage", "Step", "", "By", "Although something was open, because"],
+            heads: &["Stage", "Step", "State", "By", "Although something was open, because"],
             rows: rows.collect(),
             says: String::new(),
         }
@@ -133,6 +133,6 @@ impl Source<'_> {
                 rows.push(row([Topic::SignedOver.name(), over]));
             }
         }
-        Section { heading: "Sign-off", heads: &["", ""], rows, says: String::new() }
+        Section { heading: "Sign-off", heads: &["About", "Words"], rows, says: String::new() }
     }
 }
