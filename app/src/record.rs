@@ -3,10 +3,10 @@
 use crate::device;
 use crate::draft::{self, Draft};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, Aside, Keeping, Notice};
 use crate::store::{Channel, Database, Fault, keep, persist};
 use js_sys::Array;
-use leptos::prelude::*;
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
 use pitleaf_core::limits::BuildKind;
@@ -72,7 +72,7 @@ impl App {
                 });
             }
         });
-        self.store.set_value(Some((database, channel)));
+        self.store.set(Some((database, channel)));
         Ok(())
     }
 
@@ -151,18 +151,17 @@ impl App {
     }
 
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
-        let records: Result<Vec<_>, _> = entries.iter().map(written::record).collect();
-        let store = self.store.get_value();
-        let result = match (&records, &store) {
-            (Ok(records), Some((database, _))) => database.add(records).await,
-            (Ok(_), None) => Ok(()),
-            (Err(error), _) => Err(Fault::Other(error.to_string())),
+        let records: Vec<_> = entries.iter().map(written::record).collect();
+        let store = self.store.get_untracked();
+        let result = match &store {
+            Some((database, _)) => database.add(&records).await,
+            None => Ok(()),
         };
         if let Err(fault) = result {
             self.wrong(&fault.to_string());
             return;
         }
-        if let (Ok(records), Some((_, channel))) = (records, &store) {
+        if let Some((_, channel)) = &store {
             records.iter().for_each(|record| channel.tell(record));
         }
         let last = entries.last().map(|entry| entry.id.clone());

@@ -5,11 +5,11 @@ use super::joints::{self, Job};
 use crate::device;
 use crate::dom::{El, button, el, link, text};
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
 use crate::update::version;
 use crate::widget::{frame, search};
-use leptos::prelude::*;
 use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::limits::{Row, find, limit_line};
 use pitleaf_core::ports::SideHousing;
@@ -30,7 +30,7 @@ const WORK: &[(&str, &str, Route)] = &[
 pub fn screen() -> Vec<El> {
     let app = app();
     let query = RwSignal::new(String::new());
-    let opening = Memo::new(move |_| app.opening());
+    let opening = Memo::new(move || app.opening());
     let title = move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name);
     let under = move || match opening.get() {
         None => "No build open yet".to_owned(),

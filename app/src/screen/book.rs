@@ -6,9 +6,9 @@ use crate::device;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, Notice, app};
 use crate::widget::{field, frame, search};
-use leptos::prelude::*;
 use pitleaf_core::book::file::{self, FileFault};
 use pitleaf_core::book::{Book, Fact, coming, csv};
 use wasm_bindgen::JsCast;
@@ -107,14 +107,10 @@ fn named(kind: &str, ending: &str) -> String {
 }
 
 fn export(app: App) {
-    let text = app.book.with_untracked(file::write).map_err(|error| error.to_string());
+    let text = app.book.with_untracked(file::write);
     spawn_local(async move {
         let name = named("book", "json");
-        let saved = match text {
-            Ok(text) => device::hand_over(&name, "application/json", &text).await,
-            Err(words) => Err(words),
-        };
-        match saved {
+        match device::hand_over(&name, "application/json", &text).await {
             Ok(()) => {
                 let count = app.book.with_untracked(Book::len);
                 app.set(|settings| settings.carried = Some((device::now(), count)));

@@ -4,11 +4,11 @@ use crate::device::Awake;
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
     Shown, figure_input, frame, how_picture, keypad, rule_picture, unit_keys, verdict_card,
 };
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::limits::{
     Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_line, places, slip,
@@ -41,13 +41,13 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
     let kind = RwSignal::new(row.gauge);
-    let gauge = Memo::new(move |_| app.sheet.with(|sheet| sheet.gauge(kind.get())));
+    let gauge = Memo::new(move || app.sheet.with(|sheet| sheet.gauge(kind.get())));
     let limit = Rc::new(row.limit.clone());
     let reading: Memo<Result<Reading, Fault>> =
-        Memo::new(move |_| Reading::read(&typed.get(), unit.get(), bounds));
+        Memo::new(move || Reading::read(&typed.get(), unit.get(), bounds));
     let shown = {
         let limit = SendWrapper::new(limit.clone());
-        Memo::new(move |_| reading.with(|reading| shown(&limit, reading, &gauge.get(), unit.get())))
+        Memo::new(move || reading.with(|reading| shown(&limit, reading, &gauge.get(), unit.get())))
     };
     let write = Rc::new(write(app, &row, &place, typed, reading, kind));
     let enter = write.clone();

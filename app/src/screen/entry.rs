@@ -6,7 +6,6 @@ use crate::device;
 use crate::dom::{El, button, el, text};
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::book::{EntryId, Fact};
 
 /// An entry with its history; withdraw it, or let it hold again.

@@ -6,7 +6,6 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::limits::Part;
 
 /// The parts, favourites first.

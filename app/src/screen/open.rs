@@ -3,9 +3,9 @@
 use super::bench::list;
 use crate::dom::{El, button, el, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::demo;
 use pitleaf_core::limits::BuildKind;
 

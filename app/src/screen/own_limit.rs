@@ -3,9 +3,9 @@
 use crate::device;
 use crate::dom::{El, el, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::limits::{Edge, Limit, Row, Source};
 use pitleaf_core::quantity::Unit;

@@ -1,5 +1,6 @@
 //! The fold: entries in any order, any number of times → the same book.
 
+use super::written::record;
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
 use crate::faces::report::SpacerChoice;
 use crate::faces::{ReadingSet, Survey};
@@ -137,7 +138,7 @@ impl Book {
                 self.put(entry);
                 true
             }
-            Some(known) if *known == entry || written(known) >= written(&entry) => false,
+            Some(known) if *known == entry || record(known) >= record(&entry) => false,
             Some(_) => {
                 let mut entries = std::mem::take(self).entries;
                 entries.retain(|known| known.id != entry.id);
@@ -359,11 +360,6 @@ impl Book {
 /// Where an entry stands among all.
 fn place(entry: &Entry) -> (u64, &EntryId) {
     (entry.order, &entry.id)
-}
-
-/// An entry's written form; every entry has one.
-fn written(entry: &Entry) -> Option<String> {
-    super::written::record(entry).ok()
 }
 
 /// Entries mostly come in order, so that most go to the end.

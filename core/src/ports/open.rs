@@ -1,8 +1,8 @@
 //! How much of a port is open to each chamber at one shaft angle.
 
+use crate::kept_words;
 use std::fmt;
 
-use serde::{Deserialize, Serialize};
 use uom::si::{area::square_millimeter, f64::Area, length::millimeter};
 
 use super::{
@@ -17,14 +17,18 @@ use super::{
 use crate::trochoid::{Engine, Nearest, Point, SectorArea, Trochoid};
 
 /// What closes a side port.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum SealedBy {
     /// The edge of the rotor's flank.
     FlankEdge,
     /// The line of the side seal, from corner to corner, and the apex seals beyond.
     SideSeal,
 }
+
+kept_words!(SealedBy {
+    FlankEdge = "flank-edge",
+    SideSeal = "side-seal",
+});
 
 /// Why an outline makes no port.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,10 +1,9 @@
 //! An outline pasted as rows of text.
 
+use crate::kept_words;
 use std::fmt;
 
 use uom::si::{f64::Length, length::millimeter};
-
-use serde::{Deserialize, Serialize};
 
 use super::Corner;
 use crate::{
@@ -13,8 +12,7 @@ use crate::{
 };
 
 /// What the first two numbers of a row are.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Form {
     /// x and y.
     Coordinates,
@@ -22,6 +20,11 @@ pub enum Form {
     /// anticlockwise.
     RadiusAndAngle,
 }
+
+kept_words!(Form {
+    Coordinates = "coordinates",
+    RadiusAndAngle = "radius-and-angle",
+});
 
 /// What is wrong with a row. Rows count from 1; empty ones count too.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -3,8 +3,8 @@
 //! Corners are A, B, C as the builder marked them, the same letters on both faces of a rotor.
 
 use crate::book::{Face, Slot};
+use crate::kept::{Json, Kept, Refused};
 use crate::limits::Part;
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::fmt;
 
 /// A corner of a rotor.
@@ -203,15 +203,12 @@ impl fmt::Display for Place {
     }
 }
 
-impl Serialize for Place {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+impl Kept for Place {
+    fn json(&self) -> Json<'_> {
+        Json::words(self)
     }
-}
 
-impl<'de> Deserialize<'de> for Place {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        Self::read(&text).map_err(de::Error::custom)
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::read(json.text()?).map_err(|fault| Refused::because(&fault))
     }
 }

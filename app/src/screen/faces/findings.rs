@@ -3,7 +3,6 @@
 use crate::dom::{El, button, el, text};
 use crate::state::App;
 use crate::widget::call_mark;
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice};
 use pitleaf_core::faces::{ReadingSet, Sense, Survey};

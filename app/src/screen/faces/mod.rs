@@ -11,7 +11,6 @@ use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
 use findings::{findings, with_bench};
-use leptos::prelude::*;
 use pitleaf_core::faces::{Survey, piece_words, report};
 use pitleaf_core::quantity::{Dimension, Unit};
 pub use survey::survey_screen;

@@ -2,7 +2,6 @@
 
 use super::survey::Work;
 use crate::dom::{El, el, svg, text};
-use leptos::prelude::*;
 use pitleaf_core::faces::report::{Levelled, direction, figure, levelled};
 use pitleaf_core::faces::{Band, Survey, Taken, relief};
 use pitleaf_core::quantity::Unit;

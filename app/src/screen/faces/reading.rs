@@ -5,7 +5,6 @@ use super::survey::Work;
 use crate::dom::{El, button, el, text};
 use crate::screen::check::check_frame;
 use crate::widget::{figure_input, keypad, unit_keys};
-use leptos::prelude::*;
 use pitleaf_core::quantity::{Reading, Unit};
 
 /// The view with the keys.

@@ -7,7 +7,6 @@ use super::survey::Work;
 use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
 use crate::widget::switch;
-use leptos::prelude::*;
 use pitleaf_core::faces::Survey;
 use pitleaf_core::faces::report::report;
 

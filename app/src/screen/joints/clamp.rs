@@ -6,7 +6,6 @@ use crate::dom::{El, button, el, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::switch;
-use leptos::prelude::*;
 use pitleaf_core::joints::clamp::{
     Preload, Section, nut_factors, preload, preload_of_stretch, scatters, stretch, torque_for,
 };

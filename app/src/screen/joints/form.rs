@@ -1,8 +1,8 @@
 //! The fields of a joint's screen: read against their bounds, kept as they are left, and the answer over them.
 
 use crate::dom::{El, el, follow, text};
+use crate::signal::*;
 use crate::store::keep;
-use leptos::prelude::*;
 use pitleaf_core::joints::bounds::Plain;
 use pitleaf_core::joints::{Range, Refusal, shown, typed};
 use pitleaf_core::quantity::{Amount, Bounds, Reading, Rounding, Unit, places_for};

@@ -22,7 +22,6 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::With;
 use pitleaf_core::joints::oil_feed::{Feed, Held};
 
 /// The screen of a job.

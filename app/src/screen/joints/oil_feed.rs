@@ -7,9 +7,9 @@ use crate::draft;
 use crate::route::Route;
 use crate::screen::bench::list;
 use crate::screen::entry_line::entry_line;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::{EntryId, Fact, Subject};
 use pitleaf_core::joints::oil_feed::Feed;
 use pitleaf_core::joints::{Caution, bounds};
@@ -25,7 +25,7 @@ pub fn screen() -> Vec<El> {
     let hash = Route::Joints(Job::OilFeed).hash();
     // What is typed leads back here, should a build have to be opened first.
     follow(move || draft::put(&hash, &words.text(), None));
-    let dowels = Memo::new(move |_| {
+    let dowels = Memo::new(move || {
         let build = app.build()?;
         match app
             .book

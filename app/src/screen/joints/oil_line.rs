@@ -5,7 +5,6 @@ use super::threads::port_link;
 use super::{Job, show};
 use crate::dom::{El, el, text};
 use crate::screen::bench::list;
-use leptos::prelude::Get;
 use pitleaf_core::joints::oil_line::{Line, Oil, OilState, fittings, typical_oils};
 use pitleaf_core::joints::threads::BossPort;
 use pitleaf_core::joints::{Caution, Range, bounds, shown};

@@ -3,9 +3,9 @@
 use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, button, el, svg, text};
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
 use pitleaf_core::joints::{Caution, bounds, shown};
@@ -57,7 +57,7 @@ pub fn screen() -> Vec<El> {
     let app = app();
     let fields = Fields::new();
     let needed = [fields.count, fields.torque];
-    let shown = Memo::new(move |_| written(app, &fields.joint.text()).is_some());
+    let shown = Memo::new(move || written(app, &fields.joint.text()).is_some());
     let body = el("main")
         .class("page joint")
         .with(el("section").class("joint-answer").attr("aria-label", "Order").live(move || {

@@ -4,7 +4,6 @@ use crate::dom::{El, el, svg, text};
 use crate::draft;
 use crate::state::app;
 use crate::widget;
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::joints::{ABOVE_ALL, Caution, Range, shown};
 

@@ -6,8 +6,8 @@ use crate::dom::{El, el, link, text};
 use crate::draft;
 use crate::route::Route;
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::widget::{frame, search};
-use leptos::prelude::*;
 use pitleaf_core::joints::threads::{
     BossPort, ClearanceFit, Drill, Thread, clearance_hole, find_ports, find_threads, nearest_drills,
 };

@@ -4,7 +4,7 @@ use super::Plate;
 use super::picture::path;
 use crate::device;
 use crate::dom::{El, button, el, svg, text};
-use leptos::prelude::*;
+use crate::signal::*;
 use pitleaf_core::ports::{Stage, chart};
 use std::cell::Cell;
 use std::rc::Rc;

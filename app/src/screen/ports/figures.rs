@@ -2,9 +2,9 @@
 
 use super::{Plate, care, under};
 use crate::dom::{El, el, svg, text};
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame};
-use leptos::prelude::*;
 use pitleaf_core::ports::{
     Finding, Flow, Overlap, PortName, Row, SideHousing, Stage, Weight, as_it_will_be, findings,
     shown, table,

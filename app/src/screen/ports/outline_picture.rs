@@ -3,8 +3,8 @@
 use super::outline::Editing;
 use super::{Plate, picture, touch};
 use crate::dom::{El, el};
+use crate::signal::*;
 use crate::state::App;
-use leptos::prelude::*;
 use pitleaf_core::ports::picture::{Frame, drawn, path};
 use pitleaf_core::ports::{Corner, Outline, Port, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};

@@ -2,7 +2,7 @@
 
 use super::Plate;
 use crate::dom::{El, el, svg};
-use leptos::prelude::*;
+use crate::signal::*;
 use pitleaf_core::ports::picture::{self, Frame};
 use pitleaf_core::ports::{PlatePort, SealedBy, Stage, View, chart};
 use pitleaf_core::trochoid::{Engine, Point, Trochoid};

@@ -4,9 +4,9 @@ use super::{Plate, care, chart, figures, picture, touch, under};
 use crate::dom::{El, el, link, text};
 use crate::route::{PortsPlace, Route};
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::ports::picture::Frame;
 use pitleaf_core::ports::{
     PlatePort, PortName, SideHousing, Stage, View, chart as core_chart, shown,

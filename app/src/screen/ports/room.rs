@@ -3,9 +3,9 @@
 use super::{Plate, care, fault_list, figures, picture, touch, under};
 use crate::dom::{El, button, el, text};
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{field, frame};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::picture::Frame;
 use pitleaf_core::ports::{

@@ -5,9 +5,9 @@ use crate::device;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::{App, Notice, app};
 use crate::widget::{frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::{
     Outline, Paper, Sheet, SideHousing, Template, TypedDatums, as_it_will_be,

@@ -2,9 +2,9 @@
 
 use super::{chart, engine, face};
 use crate::dom::{El, el, text};
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{field, frame};
-use leptos::prelude::*;
 use pitleaf_core::ports::{SideHousing, chart as core_chart, shown};
 use pitleaf_core::quantity::{Bounds, Dimension, Number, Reading, Unit};
 use pitleaf_core::trochoid::{Chamber, Chambers};

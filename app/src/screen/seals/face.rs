@@ -6,9 +6,9 @@ use super::sign::sign;
 use super::{build_name, gap_row, leaves_on_bench, no_row, rotors, unit_of};
 use crate::dom::{El, el, link, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::book::{Face, Slot};
 use pitleaf_core::seals::{SlotState, engine_report};
 
@@ -56,7 +56,7 @@ pub(super) fn lines(app: App) -> Vec<SlotLine> {
 
 /// The engine's lines, worked out once for a screen.
 pub(super) fn engine(app: App) -> Memo<Vec<SlotLine>> {
-    Memo::new(move |_| lines(app))
+    Memo::new(move || lines(app))
 }
 
 /// "Kestrel · 3 of 12 fitted".

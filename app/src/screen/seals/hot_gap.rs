@@ -4,9 +4,9 @@ use super::build_name;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::quantity::{Rounding, Unit};
 use pitleaf_core::seals::{
@@ -124,7 +124,7 @@ pub(in crate::screen) fn screen(slot: Option<Slot>) -> Vec<El> {
         let text = if is_begun { texts.join(&PARTS.to_string()) } else { String::new() };
         draft::put(&hash, &text, Some(typed.length.get()));
     });
-    let answer = Memo::new(move |_| typed.typed().work_out());
+    let answer = Memo::new(move || typed.typed().work_out());
     let page = el("main")
         .class("page")
         .live(move || answer.with(|answer| shown(answer, typed.length.get())))

@@ -5,9 +5,9 @@ use super::leaves_on_bench;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::quantity::{Bounds, Dimension, Unit};
 use pitleaf_core::seals::{
@@ -121,7 +121,7 @@ fn offer(app: App, usual: &'static UsualSet) -> El {
 
 /// The form for an own set; what is wrong stands under it.
 fn own(app: App, typed: Typed) -> El {
-    let set = Memo::new(move |_| typed.set());
+    let set = Memo::new(move || typed.set());
     let units = switch(
         "Unit of figures without one",
         &[(Unit::Millimetre, "mm"), (Unit::Inch, "in"), (Unit::Thou, "thou")],

@@ -5,9 +5,9 @@ use super::{build_name, rotors};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::quantity::{Amount, Reading, Unit};
 use pitleaf_core::seals::{Loose, LooseKind, free_number, match_by_height, match_by_weight};
@@ -31,7 +31,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
         is_by_weight.track();
         fault.set(String::new());
     });
-    let pieces = Memo::new(move |_| {
+    let pieces = Memo::new(move || {
         app.build().map_or_else(Vec::new, |build| app.book.with(|book| kind().all(book, &build)))
     });
     let write = move || {

@@ -4,11 +4,11 @@ use super::super::check::{check_frame, extra_keys, kept, shown, shown_units, sta
 use super::rotors;
 use crate::dom::{El, button, el, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
     call_mark, figure_input, frame, keypad, rule_picture, unit_keys, verdict_card,
 };
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::limits::{Gauge, Row, decide};
 use pitleaf_core::quantity::{Fault, Reading, Unit};
@@ -48,11 +48,11 @@ fn of_row(app: App, row: Row) -> Vec<El> {
     let hash = Route::Set(row.id.clone()).hash();
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
-    let reading = Memo::new(move |_| Reading::read(&typed.get(), unit.get(), bounds));
+    let reading = Memo::new(move || Reading::read(&typed.get(), unit.get(), bounds));
     let row = Rc::new(row);
     let set = {
         let row = SendWrapper::new(row.clone());
-        Memo::new(move |_| match app.build() {
+        Memo::new(move || match app.build() {
             Some(build) => app.book.with(|book| set_readings(book, &build, &row, rotors(app))),
             None => Place::of_part(row.part, rotors(app))
                 .into_iter()
@@ -78,7 +78,7 @@ fn of_row(app: App, row: Row) -> Vec<El> {
     let gauge = Gauge::usual(row.gauge);
     let card = {
         let limit = SendWrapper::new(row.limit.clone());
-        Memo::new(move |_| reading.with(|reading| shown(&limit, reading, &gauge, unit.get())))
+        Memo::new(move || reading.with(|reading| shown(&limit, reading, &gauge, unit.get())))
     };
     let rule = {
         let row = row.clone();

@@ -6,7 +6,6 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::limits::{Part, Row, limit_line};
 use pitleaf_core::seals::{Step, set_readings};
 

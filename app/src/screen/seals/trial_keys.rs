@@ -5,8 +5,8 @@ use super::slot_answer::SlotAnswer;
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::App;
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
@@ -84,7 +84,7 @@ impl TrialKeys {
     }
 
     fn proposed(self) -> Memo<String> {
-        Memo::new(move |_| {
+        Memo::new(move || {
             self.known.with(|known| {
                 known
                     .as_ref()

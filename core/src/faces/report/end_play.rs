@@ -6,17 +6,17 @@ use crate::faces::{
     Closing, Measured, Refusal, Sense, Spacer, Survey, Taken, choose, close, end_play,
     ideal_thickness,
 };
+use crate::kept_fields;
 use crate::limits::{Call, Row, Side};
 use crate::quantity::{Bounds, Dimension, Reading, Unit};
 use crate::seals::Written;
-use serde::{Deserialize, Serialize};
 use uom::si::f64::Length;
 
 /// The row that end play stands against.
 const ROW: &str = "end-play";
 
 /// A spacer chosen, with what it is to give.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SpacerChoice {
     /// Its mark.
     pub spacer: String,
@@ -25,9 +25,10 @@ pub struct SpacerChoice {
     /// Its standard uncertainty.
     pub uncertainty: Written,
     /// A thicker spacer gives less in this engine.
-    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub thicker_gives_less: bool,
 }
+
+kept_fields!(SpacerChoice { spacer, predicted, uncertainty, thicker_gives_less: left_out });
 
 impl SpacerChoice {
     fn of(spacer: &str, predicted: &Measured, sense: Sense) -> Option<Self> {

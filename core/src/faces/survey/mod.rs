@@ -7,10 +7,10 @@ mod set;
 pub use places::{LANDS, Place};
 pub use set::{PlacedReading, ReadingSet, SetFault, Taken};
 
+use crate::kept::{Json, Kept, Refused};
 use crate::limits::GaugeKind;
 use crate::quantity::{Bounds, Unit};
 use rows::{ROWS, Row};
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// What is read, all places of it in one entry of the book.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -204,16 +204,14 @@ impl Survey {
     }
 }
 
-impl Serialize for Survey {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.word())
+impl Kept for Survey {
+    fn json(&self) -> Json<'_> {
+        Json::Text(self.word().into())
     }
-}
 
-impl<'de> Deserialize<'de> for Survey {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let word = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
-        Self::named(&word).ok_or_else(|| de::Error::custom("a survey that is not known here"))
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::named(json.text()?)
+            .ok_or_else(|| Refused::because(&"a survey that is not known here"))
     }
 }
 

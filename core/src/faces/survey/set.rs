@@ -3,20 +3,19 @@
 use super::super::uncertainty::Doubt;
 use super::super::unit_slip::{UnitSlip, unit_slips};
 use super::{Place, Survey, piece_words};
+use crate::kept_fields;
 use crate::letters::capital;
 use crate::limits::{Gauge, GaugeKind};
 use crate::quantity::{Fault, Reading, Unit};
-use serde::{Deserialize, Serialize};
 use std::fmt;
 use uom::si::f64::Length;
 
 /// All readings of a survey on a piece: one entry of the book.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ReadingSet {
     /// What was read.
     pub of: Survey,
     /// On which piece; empty where there is only one.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
     pub piece: String,
     /// The unit of every text that names none.
     pub unit: Unit,
@@ -26,14 +25,18 @@ pub struct ReadingSet {
     pub readings: Vec<PlacedReading>,
 }
 
+kept_fields!(ReadingSet { of, piece: left_out, unit, gauge, readings });
+
 /// A reading at a place, as typed.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PlacedReading {
     /// The place's name.
     pub place: String,
     /// As typed.
     pub text: String,
 }
+
+kept_fields!(PlacedReading { place, text });
 
 /// A text that can't be read, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
