@@ -9,6 +9,7 @@ use crate::store::{Channel, Database, Fault, keep, persist};
 use js_sys::Array;
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::spawn_local;
@@ -59,7 +60,7 @@ impl App {
                 key: device::words(&keys.get(place)),
                 why: damage.to_string(),
             };
-            self.aside.set(damaged.into_iter().map(aside).collect());
+            self.aside.set(damaged.into_iter().map(aside).gather());
         } else if records.length() >= SHEAF {
             // The next opening will be the quicker for it; if it fails, nothing is lost.
             spawn_local(bind(database.clone(), records, behind));
@@ -116,7 +117,7 @@ impl App {
         let entries = (order..)
             .zip(facts)
             .map(|(order, fact)| entry(device::new_id(), build.clone(), order, fact))
-            .collect();
+            .gather();
         spawn_local(self.commit(entries, said, Box::new(then)));
     }
 
@@ -151,7 +152,7 @@ impl App {
     }
 
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
-        let records: Vec<_> = entries.iter().map(written::record).collect();
+        let records: Vec<_> = entries.iter().map(written::record).gather();
         let store = self.store.get_untracked();
         let result = match &store {
             Some((database, _)) => database.add(&records).await,

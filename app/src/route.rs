@@ -2,6 +2,7 @@
 
 mod ports;
 
+use pitleaf_core::gather::Gather;
 pub use ports::PortsPlace;
 
 use crate::screen::Job;
@@ -77,7 +78,7 @@ impl Route {
     /// Reads what stands behind `#`; anything unknown leads to the bench.
     pub fn read(hash: &str) -> Self {
         let path = hash.trim_start_matches('#').trim_start_matches('/');
-        let pieces: Vec<&str> = path.split('/').collect();
+        let pieces: Vec<&str> = path.split('/').gather();
         Self::of_pieces(&pieces).unwrap_or(Self::Bench)
     }
 

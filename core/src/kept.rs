@@ -5,6 +5,7 @@
 //! which words ([`kept_words!`](crate::kept_words)) or which variants
 //! ([`kept_variants!`](crate::kept_variants)), and those are looked up in the tree.
 
+use crate::gather::Gather;
 use serde::de::{DeserializeSeed, Error, IgnoredAny, MapAccess, SeqAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;
@@ -402,17 +403,17 @@ impl<T: Kept> Kept for Box<T> {
 
 impl<T: Kept> Kept for Vec<T> {
     fn json(&self) -> Json<'_> {
-        Json::List(self.iter().map(T::json).collect())
+        Json::List(self.iter().map(T::json).gather())
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
-        json.list()?.iter().map(T::of_json).collect()
+        json.list()?.iter().map(T::of_json).gather()
     }
 }
 
 impl<T: Kept, const N: usize> Kept for [T; N] {
     fn json(&self) -> Json<'_> {
-        Json::List(self.iter().map(T::json).collect())
+        Json::List(self.iter().map(T::json).gather())
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {

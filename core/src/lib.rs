@@ -3,6 +3,7 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`gather`]: `collect` in little code.
 //! - [`kept`]: how all of it stands in JSON.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
@@ -15,6 +16,7 @@
 pub mod book;
 mod decimal;
 pub mod faces;
+pub mod gather;
 pub mod joints;
 pub mod kept;
 mod letters;

@@ -11,6 +11,7 @@ use crate::store::persist;
 use crate::update::version;
 use crate::widget::{frame, search};
 use pitleaf_core::book::{Book, Face, carry, demo};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Row, find, limit_line};
 use pitleaf_core::ports::SideHousing;
 use wasm_bindgen_futures::spawn_local;
@@ -45,7 +46,7 @@ pub fn screen() -> Vec<El> {
     };
     let page = el("main")
         .class("page")
-        .live(move || lasting(app).into_iter().chain(joints::held(app)).collect())
+        .live(move || lasting(app).into_iter().chain(joints::held(app)).gather())
         .with(search("Find a limit by any word", "Find: warp, e-shaft, end float…", query))
         .live(move || {
             let query = query.get();
@@ -58,7 +59,7 @@ fn found(app: App, query: &str) -> Vec<El> {
     let kind = app.kind();
     let rows = app.sheet.with(|sheet| {
         let rows = sheet.rows().iter().filter(|row| row.build.holds_for(kind));
-        find(rows, query).into_iter().take(12).map(row_link).collect::<Vec<_>>()
+        find(rows, query).into_iter().take(12).map(row_link).gather::<Vec<_>>()
     });
     if rows.is_empty() {
         return vec![
@@ -99,7 +100,7 @@ fn resting(app: App) -> Vec<El> {
     shown.push(list("tiles", "Work", work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
-            book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).collect()
+            book.lines(build).rev().take(3).map(|line| line.entry.id.clone()).gather()
         });
         shown.push(text("h2", "", "Last written"));
         shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
@@ -156,7 +157,7 @@ pub(super) fn favourites(app: App) -> Vec<Row> {
     app.sheet.with(|sheet| {
         app.settings.with(|settings| {
             let rows = settings.favourites.iter().filter_map(|id| sheet.row(id));
-            rows.filter(|row| row.build.holds_for(kind)).cloned().collect()
+            rows.filter(|row| row.build.holds_for(kind)).cloned().gather()
         })
     })
 }

@@ -11,6 +11,7 @@ use crate::state::{App, Notice, app};
 use crate::widget::{field, frame, search};
 use pitleaf_core::book::file::{self, FileFault};
 use pitleaf_core::book::{Book, Fact, coming, csv};
+use pitleaf_core::gather::Gather;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Event, HtmlInputElement};
@@ -86,7 +87,7 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
                     .lines(&build)
                     .rev()
                     .filter(|line| query.is_empty() || line.entry.words(sheet).answers(query));
-                lines.take(shown).map(|line| line.entry.id.clone()).collect()
+                lines.take(shown).map(|line| line.entry.id.clone()).gather()
             })
         })
     });

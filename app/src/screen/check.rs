@@ -10,6 +10,7 @@ use crate::widget::{
     Shown, figure_input, frame, how_picture, keypad, rule_picture, unit_keys, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{
     Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_line, places, slip,
 };
@@ -86,7 +87,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         [(!place.is_empty()).then(|| place.clone()), build]
             .into_iter()
             .flatten()
-            .collect::<Vec<_>>()
+            .gather::<Vec<_>>()
             .join(" · ")
     };
     frame(move || what.clone(), under, true, check_frame(app, answer, keys))
@@ -184,7 +185,7 @@ fn write(
 pub(super) fn shown_units(dimension: Dimension) -> Vec<Unit> {
     match dimension {
         Dimension::Length => vec![Unit::Thou, Unit::Inch, Unit::Millimetre, Unit::Micrometre],
-        _ => dimension.units().take(4).collect(),
+        _ => dimension.units().take(4).gather(),
     }
 }
 
@@ -209,7 +210,7 @@ pub(super) fn other_units(reading: &Reading) -> String {
         }
         (Dimension::Length, _) => vec![show(Unit::Inch), format!("{} thou", thou_words(amount))],
         (dimension, own) => {
-            dimension.units().filter(|unit| *unit != own).take(2).map(show).collect()
+            dimension.units().filter(|unit| *unit != own).take(2).map(show).gather()
         }
     };
     units.join("   ")

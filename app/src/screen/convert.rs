@@ -7,6 +7,7 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::app;
 use crate::widget::{figure_input, frame, keypad, unit_keys};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{
     Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
     nearest_leaf, nearest_sixty_fourth, places_for, usual_leaves,
@@ -50,7 +51,7 @@ pub fn screen() -> Vec<El> {
         .on("change", choose);
     let units = el("div")
         .class("units-live")
-        .live(move || vec![unit_keys(&dimension.get().units().take(4).collect::<Vec<_>>(), unit)]);
+        .live(move || vec![unit_keys(&dimension.get().units().take(4).gather::<Vec<_>>(), unit)]);
     let slash = button("key", "/", move || typed.update(|typed| typed.push('/')))
         .attr("aria-label", "Fraction bar");
     let clear = button("key", "Clear", move || typed.set(String::new()));

@@ -7,6 +7,7 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::demo;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 
 /// Name, how it breathes, how many rotors; and the builds there are.
@@ -70,7 +71,7 @@ fn builds(app: App) -> Vec<El> {
             });
             Some(line.with(text("b", "", name)).with(text("span", "row-limit", kind.name())))
         };
-        book.builds().into_iter().filter_map(line).collect()
+        book.builds().into_iter().filter_map(line).gather()
     });
     if builds.is_empty() {
         return Vec::new();

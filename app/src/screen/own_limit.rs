@@ -7,6 +7,7 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Edge, Limit, Row, Source};
 use pitleaf_core::quantity::Unit;
 
@@ -82,7 +83,7 @@ fn form(app: App, row: Row) -> Vec<El> {
     };
     let wrong = RwSignal::new(Vec::<String>::new());
     let units: Vec<(Unit, &str)> =
-        row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).collect();
+        row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).gather();
     let what = row.what.clone();
     let save = move || match typed.row(&row) {
         Ok(own) => {
@@ -96,7 +97,7 @@ fn form(app: App, row: Row) -> Vec<El> {
     let faults = el("ul")
         .class("faults")
         .attr("role", "alert")
-        .live(move || wrong.get().iter().map(|words| text("li", "", words)).collect());
+        .live(move || wrong.get().iter().map(|words| text("li", "", words)).gather());
     let form = el("form")
         .class("form")
         .on_submit(save)

@@ -1,6 +1,7 @@
 //! The book as one file: JSON that a person can read, to carry away and to join with another.
 
 use super::{Book, Entry, FORMAT, written};
+use crate::gather::Gather;
 use crate::kept::{self, Json, Kept, Refused};
 use std::fmt;
 
@@ -71,5 +72,5 @@ pub fn read(text: &str) -> Result<Vec<Entry>, FileFault> {
     let numbered = entries.into_iter().enumerate();
     numbered
         .map(|(index, entry)| entry.map_err(|damage| FileFault::Entry(index + 1, damage)))
-        .collect()
+        .gather()
 }

@@ -4,6 +4,7 @@ use super::written::record;
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
 use crate::faces::report::SpacerChoice;
 use crate::faces::{ReadingSet, Survey};
+use crate::gather::Gather;
 use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
 use crate::ports::{PortName, SideHousing};
 use rustc_hash::FxHashMap;
@@ -199,7 +200,7 @@ impl Book {
 
     /// Every entry, in order.
     pub fn entries(&self) -> impl DoubleEndedIterator<Item = &Entry> {
-        let mut entries: Vec<&Entry> = self.entries.iter().collect();
+        let mut entries: Vec<&Entry> = self.entries.iter().gather();
         entries.sort_by_key(|entry| place(entry));
         entries.into_iter()
     }
@@ -221,9 +222,9 @@ impl Book {
             .keys()
             .filter(|id| self.opening(id).is_some())
             .filter_map(|id| self.entry(id))
-            .collect();
+            .gather();
         opened.sort_by_key(|entry| std::cmp::Reverse(place(entry)));
-        opened.into_iter().map(|entry| entry.id.clone()).collect()
+        opened.into_iter().map(|entry| entry.id.clone()).gather()
     }
 
     /// How a build was opened: name, kind, rotors, demo. None if it wasn't, or that was withdrawn.

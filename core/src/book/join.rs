@@ -1,6 +1,7 @@
 //! Joining books: what a file would bring, shown before anything is taken in.
 
 use super::{Book, BuildId, Entry, EntryId, Subject};
+use crate::gather::Gather;
 use std::collections::HashSet;
 
 /// What a file's entries would do to a book. Nothing is taken in yet.
@@ -55,7 +56,7 @@ pub fn coming(book: &Book, entries: Vec<Entry>) -> Coming {
     }
     coming.altered.sort();
     coming.altered.dedup();
-    coming.new = new.entries().cloned().collect();
+    coming.new = new.entries().cloned().gather();
     coming.conflicts = conflicts(book, &coming.new);
     coming
 }
@@ -71,7 +72,7 @@ fn conflicts(book: &Book, new: &[Entry]) -> Vec<Conflict> {
             let here = book.current(&build, &subject)?.id.clone();
             Some((build, subject, here))
         })
-        .collect();
+        .gather();
     if about.is_empty() {
         return Vec::new();
     }
@@ -85,5 +86,5 @@ fn conflicts(book: &Book, new: &[Entry]) -> Vec<Conflict> {
             let joined = joined.current(&build, &subject)?.id.clone();
             Some(Conflict { build, subject, here, joined })
         })
-        .collect()
+        .gather()
 }

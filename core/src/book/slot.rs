@@ -1,5 +1,6 @@
 //! Places on a rotor: faces and their side-seal slots.
 
+use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use std::fmt;
 
@@ -97,7 +98,7 @@ impl Slot {
     /// The three slots of a face.
     #[must_use]
     pub fn of_face(rotor: u8, face: Face) -> Vec<Self> {
-        (0..3).filter_map(|flank| Self::new(rotor, face, flank)).collect()
+        (0..3).filter_map(|flank| Self::new(rotor, face, flank)).gather()
     }
 
     /// Every slot of an engine, front to rear.
@@ -106,7 +107,7 @@ impl Slot {
         (1..=rotors)
             .flat_map(|rotor| [Face::Front, Face::Rear].map(|face| (rotor, face)))
             .flat_map(|(rotor, face)| Self::of_face(rotor, face))
-            .collect()
+            .gather()
     }
 }
 

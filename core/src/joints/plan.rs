@@ -5,6 +5,7 @@ use super::Refusal;
 use super::bounds::TORQUE;
 use super::sequence::{Order, OrderFault, Pass, own_passes};
 use crate::book::{Book, BuildId, Fact, Subject};
+use crate::gather::Gather;
 use crate::quantity::{Amount, Number, Reading, Rounding, Unit};
 use std::fmt;
 use uom::si::ratio::ratio;
@@ -140,7 +141,7 @@ pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<u16> {
             Fact::Tightened { pass, .. } => Some(*pass),
             _ => None,
         })
-        .collect();
+        .gather();
     done.sort_unstable();
     done.dedup();
     done
@@ -175,7 +176,7 @@ fn read_shares(text: &str) -> Result<Vec<f64>, PlanFault> {
             let value = number.numerator() as f64 / number.denominator() as f64;
             Ok(value)
         })
-        .collect()
+        .gather()
 }
 
 impl fmt::Display for PlanFault {

@@ -1,5 +1,6 @@
 //! An outline cut to the inside of a trochoid: to the bore, or to the edge of a seal's track.
 
+use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use super::Outline;
@@ -61,7 +62,7 @@ struct Crossing {
 pub(crate) fn clip(outline: &Outline, nearest: &Nearest) -> Lie {
     let points = outline.points();
     let count = points.len();
-    let feet: Vec<f64> = points.iter().map(|point| nearest.foot(*point).outside).collect();
+    let feet: Vec<f64> = points.iter().map(|point| nearest.foot(*point).outside).gather();
     // The walk begins at the point furthest from the curve, whose side is beyond doubt.
     let start = (0..count).max_by(|a, b| feet[*a].abs().total_cmp(&feet[*b].abs())).unwrap_or(0);
     let mut crossings: Vec<Crossing> = Vec::new();
@@ -116,7 +117,7 @@ fn walk(points: &[Point], start: usize, mut inside: bool, crossings: &[Crossing]
             let next = (i + 1) % marks.len();
             Arc { from: marks[i].1, to: marks[next].1, wraps: next == 0 }
         })
-        .collect();
+        .gather();
     Clipped { nodes, arcs }
 }
 

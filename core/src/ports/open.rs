@@ -1,5 +1,6 @@
 //! How much of a port is open to each chamber at one shaft angle.
 
+use crate::gather::Gather;
 use crate::kept_words;
 use std::fmt;
 
@@ -124,7 +125,7 @@ impl Port {
                 let edge = pair[1].point - pair[0].point;
                 figure.bend * edge.dot(edge) / 8.0
             })
-            .collect();
+            .gather();
         let stretches = Stretch::over(&clipped.nodes);
         let sector = SectorArea::new(bore);
         let area = clipped.area(&sector);

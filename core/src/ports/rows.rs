@@ -1,5 +1,6 @@
 //! An outline pasted as rows of text.
 
+use crate::gather::Gather;
 use crate::kept_words;
 use std::fmt;
 
@@ -93,9 +94,9 @@ pub fn read_rows(text: &str, unit: Unit, form: Form) -> Result<Vec<Corner>, Vec<
 
 fn corner(line: &str, unit: Unit, form: Form) -> Result<Corner, Kind> {
     let blanks = |c: char| c.is_whitespace() || c == ';';
-    let mut cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).collect();
+    let mut cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).gather();
     if let [only] = cells[..] {
-        cells = only.split(',').collect();
+        cells = only.split(',').gather();
     } else {
         // "10.5, 20.3": the comma parts, the point is the decimal one.
         for cell in &mut cells {

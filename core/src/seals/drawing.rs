@@ -1,5 +1,6 @@
 //! A slot's mark drawn with the finger: strokes as small integers.
 
+use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use std::fmt;
 
@@ -34,7 +35,7 @@ impl Drawing {
                 stroke
             })
             .filter(|stroke| !stroke.is_empty())
-            .collect();
+            .gather();
         if strokes.iter().map(Vec::len).sum::<usize>() > MOST_POINTS {
             return Err(TooMuchInk);
         }

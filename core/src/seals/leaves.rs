@@ -1,6 +1,7 @@
 //! Feeler leaves, and stacks of up to three.
 
 use super::Written;
+use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use crate::quantity::{Amount, Bounds, Dimension, Fault, Rounding, Unit};
 use std::fmt;
@@ -117,7 +118,7 @@ impl Leaf {
                 _ => texts.push(piece.to_owned()),
             }
         }
-        texts.iter().map(|text| Self::read(text, unit)).collect()
+        texts.iter().map(|text| Self::read(text, unit)).gather()
     }
 
     /// As marked, exactly.

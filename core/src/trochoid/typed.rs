@@ -1,5 +1,6 @@
 //! An engine's measures as typed: exact text, read when they are needed.
 
+use crate::gather::Gather;
 use crate::kept_fields;
 use uom::si::{f64::Length, length::millimeter};
 
@@ -149,7 +150,7 @@ impl TypedEngine {
                     measure: Measure::of(fault),
                     words: fault.to_string(),
                 };
-                faults.iter().map(said).collect()
+                faults.iter().map(said).gather()
             },
         )
     }

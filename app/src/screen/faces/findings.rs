@@ -6,6 +6,7 @@ use crate::widget::call_mark;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice};
 use pitleaf_core::faces::{ReadingSet, Sense, Survey};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::usual_leaves;
 use pitleaf_core::seals::{Leaf, leaf_set};
 
@@ -24,7 +25,7 @@ pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T)
                 kind: app.kind(),
                 rotors,
                 leaves: leaf_set(book).map_or_else(usual_leaves, |set| {
-                    set.leaves().iter().map(Leaf::thickness).collect()
+                    set.leaves().iter().map(Leaf::thickness).gather()
                 }),
                 sense: if less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore },
                 chosen,

@@ -6,6 +6,7 @@ use crate::dom::{El, button, el, svg, text};
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
 use pitleaf_core::joints::{Caution, bounds, shown};
@@ -93,11 +94,11 @@ fn others(app: App, fields: Fields) -> Vec<El> {
             let words = name.clone();
             button("row-link", &words, move || fields.joint.typed.set(name.clone()))
         })
-        .collect();
+        .gather();
     if links.is_empty() {
         return Vec::new();
     }
-    std::iter::once(text("h2", "", "Other joints of this build")).chain(links).collect()
+    std::iter::once(text("h2", "", "Other joints of this build")).chain(links).gather()
 }
 
 /// A plan not written yet.
@@ -122,7 +123,7 @@ fn pass_rows(plan: &Plan) -> Vec<(String, String, String)> {
             pass.order.to_string(),
         )
     })
-    .collect()
+    .gather()
 }
 
 /// A written plan: the pass to do, and those done.
@@ -144,7 +145,7 @@ fn passes(app: App, plan: &Plan) -> Vec<El> {
         let fact = plan.tightened(number);
         let said = format!("{}: pass {number}", plan.joint);
         shown.push(button("button action", &format!("Pass {number} is done"), move || {
-            app.write(fact.iter().cloned().collect(), said.clone(), || {});
+            app.write(fact.iter().cloned().gather(), said.clone(), || {});
         }));
     } else {
         shown.push(show::key("All passes done", &plan.joint));
@@ -154,7 +155,7 @@ fn passes(app: App, plan: &Plan) -> Vec<El> {
         let word = if done.contains(&number) { "✓ done" } else { "to do" };
         (label, format!("{torque}  {word}"), order)
     });
-    shown.push(show::table("Passes", ticks.collect::<Vec<_>>()));
+    shown.push(show::table("Passes", ticks.gather::<Vec<_>>()));
     shown
 }
 

@@ -6,6 +6,7 @@ use super::{Job, show};
 use crate::dom::{El, button, text};
 use crate::route::Route;
 use crate::state::app;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::clamp::{Fasteners, total_clamp};
 use pitleaf_core::joints::separation::{Chamber, separation};
 use pitleaf_core::joints::{Caution, Range, Refusal, bounds, shown};
@@ -97,7 +98,7 @@ impl Fields {
         if !self.bolts.is_given() {
             return Err(Why::Missing);
         }
-        Ok(total_clamp(&sets.into_iter().flatten().collect::<Vec<_>>())?)
+        Ok(total_clamp(&sets.into_iter().flatten().gather::<Vec<_>>())?)
     }
 
     fn chamber(self) -> Result<Chamber, Why> {

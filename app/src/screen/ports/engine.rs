@@ -8,6 +8,7 @@ use crate::signal::*;
 use crate::state::app;
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::ports::SideHousing;
 use pitleaf_core::quantity::Unit;
@@ -57,7 +58,7 @@ pub fn screen() -> Vec<El> {
         let said = move || {
             faults.with(|faults| {
                 let own = faults.iter().filter(|fault| fault.measure == measure);
-                own.map(|fault| fault.words.clone()).collect::<Vec<_>>()
+                own.map(|fault| fault.words.clone()).gather::<Vec<_>>()
             })
         };
         let name = measure.name();

@@ -16,6 +16,7 @@ mod volume;
 use crate::dom::{El, el, text};
 use crate::route::PortsPlace;
 use crate::state::App;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{PlatePort, PortFace, PortName, SideHousing};
 use pitleaf_core::trochoid::{Engine, TypedEngine};
 
@@ -86,7 +87,7 @@ fn under(app: App, housing: SideHousing) -> String {
 
 /// Sentences about a field, under it.
 fn sentences(faults: &[String]) -> Vec<El> {
-    faults.iter().map(|words| text("li", "", words)).collect()
+    faults.iter().map(|words| text("li", "", words)).gather()
 }
 
 /// Where sentences about a field go.

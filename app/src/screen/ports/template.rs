@@ -9,6 +9,7 @@ use crate::signal::*;
 use crate::state::{App, Notice, app};
 use crate::widget::{frame, switch};
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{
     Outline, Paper, Sheet, SideHousing, Template, TypedDatums, as_it_will_be,
 };
@@ -37,7 +38,7 @@ impl Choice {
             .iter()
             .filter_map(|port| port.outline())
             .map(|outline| view.turn_outline_over(outline))
-            .collect();
+            .gather();
         let title = under(app, self.housing);
         let template = Template {
             engine: &plate.engine,
@@ -152,5 +153,5 @@ fn shown(sheets: &[Sheet], paper: Paper) -> Vec<El> {
             };
             el("div").class(class).drawing(&sheet.svg)
         })
-        .collect()
+        .gather()
 }

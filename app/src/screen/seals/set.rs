@@ -10,6 +10,7 @@ use crate::widget::{
     call_mark, figure_input, frame, keypad, rule_picture, unit_keys, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Gauge, Row, decide};
 use pitleaf_core::quantity::{Fault, Reading, Unit};
 use pitleaf_core::seals::{Place, SetCheck, Step, set_readings};
@@ -57,7 +58,7 @@ fn of_row(app: App, row: Row) -> Vec<El> {
             None => Place::of_part(row.part, rotors(app))
                 .into_iter()
                 .map(|place| (place, None))
-                .collect(),
+                .gather(),
         })
     };
     let first = set
@@ -149,7 +150,7 @@ impl Measuring {
     /// The places with no reading yet.
     fn left(&self) -> Vec<Place> {
         self.set.with(|set| {
-            set.iter().filter(|(_, reading)| reading.is_none()).map(|(place, _)| *place).collect()
+            set.iter().filter(|(_, reading)| reading.is_none()).map(|(place, _)| *place).gather()
         })
     }
 
@@ -186,7 +187,7 @@ impl Measuring {
     fn write_all(&self) {
         let Ok(reading) = self.reading.get_untracked() else { return };
         let left = untrack(|| self.left());
-        let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).collect();
+        let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).gather();
         let said =
             format!("{} {} on {} places", reading.number(), reading.unit().symbol(), facts.len());
         let typed = self.typed;
@@ -196,7 +197,7 @@ impl Measuring {
     /// How the set stands as a whole.
     fn whole(&self) -> Vec<El> {
         let readings: Vec<(Place, Reading)> = self.set.with(|set| {
-            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).collect()
+            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).gather()
         });
         if readings.is_empty() {
             return Vec::new();
@@ -232,7 +233,7 @@ impl Measuring {
                         .with(text("span", "", &place.to_string()))
                         .with(text("span", "number", &figure))
                 })
-                .collect()
+                .gather()
         })
     }
 }

@@ -14,6 +14,7 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{bracket_picture, frame};
 use pitleaf_core::book::{EntryId, Fact, Slot, Subject};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{GroundBy, Place, SlotState, Step};
 
 /// A slot's page.
@@ -189,9 +190,9 @@ fn history(app: App, slot: Slot) -> Vec<El> {
         let of = |subject| {
             book.history(&build, &subject)
                 .map(|line| (line.entry.order, line.entry.id.clone()))
-                .collect::<Vec<_>>()
+                .gather::<Vec<_>>()
         };
-        subjects.into_iter().flatten().flat_map(of).collect()
+        subjects.into_iter().flatten().flat_map(of).gather()
     });
     if entries.is_empty() {
         return Vec::new();

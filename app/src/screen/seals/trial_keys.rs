@@ -8,6 +8,7 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::App;
 use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
     Ground, GroundBy, LeafFault, Outcome, Stack, Step, Trial, TrialFault, usual_tolerance,
@@ -238,7 +239,7 @@ impl TrialKeys {
                             },
                         )
                     })
-                    .collect();
+                    .gather();
                 shown.push(
                     button("unit", "Put together", move || self.stacking.update(|on| *on = !*on))
                         .pressed(move || self.stacking.get()),
@@ -274,7 +275,7 @@ impl TrialKeys {
         let stack = match (outcome, &set) {
             // Said of the thinnest leaf there is.
             (Outcome::FreeNoLeaf, Some(set)) => {
-                Stack::of(set.leaves().iter().take(1).cloned().collect())?
+                Stack::of(set.leaves().iter().take(1).cloned().gather())?
             }
             _ => self.stack()?,
         };

@@ -6,6 +6,7 @@ use crate::faces::{
     Closing, Measured, Refusal, Sense, Spacer, Survey, Taken, choose, close, end_play,
     ideal_thickness,
 };
+use crate::gather::Gather;
 use crate::kept_fields;
 use crate::limits::{Call, Row, Side};
 use crate::quantity::{Bounds, Dimension, Reading, Unit};
@@ -70,7 +71,7 @@ fn play(taken: &Taken) -> Result<Measured, Refusal> {
         .into_iter()
         .filter(|(place, _)| *place < READINGS)
         .map(|(_, length)| length)
-        .collect();
+        .gather();
     end_play(&readings, &taken.doubt)
 }
 
@@ -137,7 +138,7 @@ fn at_hand(spacers: &Taken, measured: impl Fn(&Reading) -> Option<Measured>) -> 
         let thickness = measured(reading.as_ref()?)?;
         Some(Spacer { mark: spacers.name(place).to_owned(), thickness })
     };
-    spacers.readings.iter().enumerate().filter_map(spacer).collect()
+    spacers.readings.iter().enumerate().filter_map(spacer).gather()
 }
 
 /// What to order or grind, when no spacer at hand is proved to do.

@@ -4,6 +4,7 @@ mod places;
 mod rows;
 mod set;
 
+use crate::gather::Gather;
 pub use places::{LANDS, Place};
 pub use set::{PlacedReading, ReadingSet, SetFault, Taken};
 
@@ -173,7 +174,7 @@ impl Survey {
                 }
             });
             let all = std::iter::once("front".to_owned()).chain(between);
-            all.chain(std::iter::once("rear".to_owned())).collect::<Vec<_>>()
+            all.chain(std::iter::once("rear".to_owned())).gather::<Vec<_>>()
         };
         let each_rotor = || (1..=rotors).map(|rotor| format!("rotor-{rotor}"));
         match self.row().pieces {
@@ -182,15 +183,15 @@ impl Survey {
             Pieces::AllFaces => {
                 let housings = each_rotor()
                     .flat_map(|rotor| [format!("{rotor}-front"), format!("{rotor}-rear")]);
-                sides(true).into_iter().chain(housings).collect()
+                sides(true).into_iter().chain(housings).gather()
             }
             Pieces::SideHousings => sides(false),
-            Pieces::Rotors => each_rotor().collect(),
+            Pieces::Rotors => each_rotor().gather(),
             Pieces::Bearings => ["main-front", "main-rear"]
                 .map(str::to_owned)
                 .into_iter()
                 .chain(each_rotor())
-                .collect(),
+                .gather(),
             Pieces::ShaftPlaces => {
                 ["front-end", "rear-end", "flywheel"].map(str::to_owned).to_vec()
             }

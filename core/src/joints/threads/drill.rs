@@ -1,6 +1,7 @@
 //! Drills by the names a shop uses: millimetres, fractions of an inch, numbers, letters.
 
 use super::drill_rows::{LETTERS, NUMBERS};
+use crate::gather::Gather;
 use crate::letters;
 use crate::quantity::{Amount, Number, Span, Unit};
 use std::fmt;
@@ -156,7 +157,7 @@ pub fn nearest_drills(diameter: Amount) -> Vec<(Drill, Span)> {
                 .min_by(|a, b| size(&a.1).total_cmp(&size(&b.1)))
         })
         .filter(|(_, span)| size(span) <= diameter.value(Unit::Millimetre) / 10.0)
-        .collect();
+        .gather();
     found.sort_by(|a, b| size(&a.1).total_cmp(&size(&b.1)));
     found
 }
