@@ -3,7 +3,7 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
-//! - [`gather`]: `collect` in little code.
+//! - [`gather`] and [`order`]: `collect` and `sort_by` in little code.
 //! - [`kept`]: how all of it stands in JSON.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
@@ -21,6 +21,7 @@ pub mod joints;
 pub mod kept;
 mod letters;
 pub mod limits;
+pub mod order;
 pub mod ports;
 pub mod quantity;
 pub mod seals;

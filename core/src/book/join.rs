@@ -2,7 +2,7 @@
 
 use super::{Book, BuildId, Entry, EntryId, Subject};
 use crate::gather::Gather;
-use std::collections::HashSet;
+use rustc_hash::FxHashSet;
 
 /// What a file's entries would do to a book. Nothing is taken in yet.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -63,7 +63,7 @@ pub fn coming(book: &Book, entries: Vec<Entry>) -> Coming {
 
 /// Where a new entry is about something of which the book has a value in force.
 fn conflicts(book: &Book, new: &[Entry]) -> Vec<Conflict> {
-    let mut asked = HashSet::new();
+    let mut asked = FxHashSet::default();
     let about: Vec<(BuildId, Subject, EntryId)> = new
         .iter()
         .filter_map(|entry| Some((entry.build.clone(), entry.fact.subject()?)))

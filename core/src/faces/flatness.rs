@@ -10,6 +10,7 @@ use super::minimum_zone::minimum_zone;
 use super::support::shares;
 use super::uncertainty::{Doubt, Measured};
 use crate::gather::Gather;
+use crate::order::InOrder;
 use crate::quantity::Bounds;
 use uom::si::f64::Length;
 
@@ -168,7 +169,7 @@ impl Flatness {
             .map(|(place, &deviation)| (from_edge(mm(deviation)), place))
             .filter(|&(distance, _)| distance <= mm(within))
             .gather();
-        spots.sort_by(|one, other| one.0.total_cmp(&other.0));
+        spots.order_by(|one, other| one.0.total_cmp(&other.0));
         spots.into_iter().map(|(_, place)| place).gather()
     }
 }

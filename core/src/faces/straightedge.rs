@@ -7,6 +7,7 @@
 use super::Refusal;
 use super::bracket::{checked, greatest, widened};
 use crate::gather::Gather;
+use crate::order::InOrder;
 use crate::quantity::{Amount, Span};
 use crate::seals::Bracket;
 use std::cmp::Ordering;
@@ -52,6 +53,6 @@ pub fn hollow(lines: &[Bracket], doubt: Span) -> Result<Hollow, Refusal> {
 pub fn next_leaf(deepest: Bracket, limit: Amount, leaves: &[Amount]) -> Option<Amount> {
     let inside = |&leaf: &Amount| deepest.holds(leaf) && deepest.low != Some(leaf);
     let mut inside: Vec<Amount> = leaves.iter().copied().filter(inside).gather();
-    inside.sort_by(|one, other| one.order(*other).unwrap_or(Ordering::Equal));
+    inside.order_by(|one, other| one.order(*other).unwrap_or(Ordering::Equal));
     inside.iter().rfind(|&&leaf| leaf <= limit).or(inside.first()).copied()
 }

@@ -2,6 +2,7 @@
 
 use super::input::{extremes, mm};
 use crate::gather::Gather;
+use crate::order::InOrder;
 use crate::quantity::{Reading, Unit};
 use std::fmt;
 
@@ -37,7 +38,7 @@ pub fn unit_slips(readings: &[Reading]) -> Vec<UnitSlip> {
         return Vec::new();
     };
     let mut sizes: Vec<f64> = values.iter().map(|value| value.abs()).gather();
-    sizes.sort_by(f64::total_cmp);
+    sizes.order_by(f64::total_cmp);
     let typical = sizes[(sizes.len() - 1) / 2];
     // Halfway to a slip on a scale of ratios: nearer than that belongs to the set.
     let reach = FACTOR.sqrt();

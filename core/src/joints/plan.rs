@@ -6,6 +6,7 @@ use super::bounds::TORQUE;
 use super::sequence::{Order, OrderFault, Pass, own_passes};
 use crate::book::{Book, BuildId, Fact, Subject};
 use crate::gather::Gather;
+use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Reading, Rounding, Unit};
 use std::fmt;
 use uom::si::ratio::ratio;
@@ -142,7 +143,7 @@ pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<u16> {
             _ => None,
         })
         .gather();
-    done.sort_unstable();
+    done.order_by(Ord::cmp);
     done.dedup();
     done
 }

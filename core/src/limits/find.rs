@@ -3,6 +3,7 @@
 use super::Row;
 use crate::gather::Gather;
 use crate::letters;
+use crate::order::InOrder;
 
 /// The rows that answer a query, best first; none for an empty query.
 ///
@@ -15,7 +16,7 @@ pub fn find<'rows>(rows: impl Iterator<Item = &'rows Row>, query: &str) -> Vec<&
     }
     let mut found: Vec<(u32, &Row)> =
         rows.filter_map(|row| Some((score(row, &wanted)?, row))).gather();
-    found.sort_by_key(|&(score, _)| std::cmp::Reverse(score));
+    found.order_by_key(|&(score, _)| std::cmp::Reverse(score));
     found.into_iter().map(|(_, row)| row).gather()
 }
 

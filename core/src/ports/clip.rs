@@ -1,6 +1,7 @@
 //! An outline cut to the inside of a trochoid: to the bore, or to the edge of a seal's track.
 
 use crate::gather::Gather;
+use crate::order::InOrder;
 use std::f64::consts::TAU;
 
 use super::Outline;
@@ -110,7 +111,7 @@ fn walk(points: &[Point], start: usize, mut inside: bool, crossings: &[Crossing]
     if begins_inside {
         nodes.push(Node { point: points[start], alpha: None, joined: false });
     }
-    marks.sort_by(|a, b| a.0.total_cmp(&b.0));
+    marks.order_by(|a, b| a.0.total_cmp(&b.0));
     let arcs = (0..marks.len())
         .filter(|i| marks[*i].2)
         .map(|i| {

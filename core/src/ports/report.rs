@@ -1,6 +1,7 @@
 //! What a plate's ports run into, in sentences; the worst first.
 
 use crate::gather::Gather;
+use crate::order::InOrder;
 use uom::si::f64::Length;
 
 use super::{
@@ -82,7 +83,7 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
             place: Some(view.turn_over(run.from)),
         });
     }
-    found.sort_by_key(|finding| finding.weight);
+    found.order_by_key(|finding| finding.weight);
     found
 }
 

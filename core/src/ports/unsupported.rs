@@ -1,6 +1,7 @@
 //! How much of a side seal hangs over an opening.
 
 use crate::gather::Gather;
+use crate::order::InOrder;
 use std::f64::consts::{FRAC_PI_3, TAU};
 
 use uom::si::{
@@ -170,6 +171,6 @@ fn crossings(outline: &Outline, from: Point, to: Point) -> Vec<f64> {
             (0.0..1.0).contains(&share).then_some(share)
         })
         .gather();
-    shares.sort_by(f64::total_cmp);
+    shares.order_by(f64::total_cmp);
     shares
 }

@@ -11,6 +11,7 @@
 use super::bracket::figure;
 use crate::gather::Gather;
 use crate::limits::Limit;
+use crate::order::InOrder;
 use crate::quantity::{Amount, Dimension, Rounding, Span, Unit};
 use pathfinding::kuhn_munkres::kuhn_munkres_min;
 use pathfinding::matrix::Matrix;
@@ -135,7 +136,7 @@ pub fn assign(
     })?;
     let mut found: Vec<Placed> =
         pairs.into_iter().filter_map(|(seal, slot)| place(seal, slot)).gather();
-    found.sort_by_key(|placed| placed.slot);
+    found.order_by_key(|placed| placed.slot);
     let longest =
         seals.iter().copied().fold(zero, |most, seal| if seal > most { seal } else { most });
     let empty = (0..slots.len())

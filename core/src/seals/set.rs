@@ -3,6 +3,7 @@
 use super::Place;
 use crate::gather::Gather;
 use crate::limits::{Call, Gauge, Limit, Verdict, decide};
+use crate::order::InOrder;
 use crate::quantity::{Amount, Reading, Span};
 use std::fmt;
 
@@ -157,7 +158,7 @@ pub fn match_by_weight(weights: &[Amount], rotors: u8) -> Result<Matched, SetFau
 pub fn match_by_height(heights: &[Amount], rotors: u8) -> Result<Matched, SetFault> {
     let each = share(heights, rotors)?;
     let mut order: Vec<usize> = (0..heights.len()).gather();
-    order.sort_by_key(|&piece| heights[piece].above_zero().as_whole());
+    order.order_by_key(|&piece| heights[piece].above_zero().as_whole());
     let sets: Vec<Vec<usize>> = order.chunks(each).map(<[usize]>::to_vec).gather();
     let spreads = sets.iter().map(|set| {
         let of_set: Vec<Amount> = set.iter().map(|&piece| heights[piece]).gather();

@@ -11,6 +11,7 @@ use crate::widget::{field, frame, switch};
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Row, limit_line};
+use pitleaf_core::order::InOrder;
 use pitleaf_core::quantity::{Amount, Bounds, Dimension, Fault, Reading, Unit};
 use pitleaf_core::seals::{
     Loose, LooseKind, Written, assign, free_number, slot_from_gap, slot_length_fact, slot_lengths,
@@ -305,7 +306,7 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
         .map(|placed| (slots[placed.slot].0, placed.words(seals[placed.seal].number, unit)))
         .chain(found.empty.iter().map(|empty| (slots[empty.slot].0, empty.words(unit))))
         .gather();
-    lines.sort_by_key(|(slot, _)| *slot);
+    lines.order_by_key(|(slot, _)| *slot);
     let mut shown = vec![list(
         "rows",
         "What goes where",

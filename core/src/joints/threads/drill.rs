@@ -3,6 +3,7 @@
 use super::drill_rows::{LETTERS, NUMBERS};
 use crate::gather::Gather;
 use crate::letters;
+use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Span, Unit};
 use std::fmt;
 
@@ -158,6 +159,6 @@ pub fn nearest_drills(diameter: Amount) -> Vec<(Drill, Span)> {
         })
         .filter(|(_, span)| size(span) <= diameter.value(Unit::Millimetre) / 10.0)
         .gather();
-    found.sort_by(|a, b| size(&a.1).total_cmp(&size(&b.1)));
+    found.order_by(|a, b| size(&a.1).total_cmp(&size(&b.1)));
     found
 }

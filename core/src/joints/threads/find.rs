@@ -3,6 +3,7 @@
 use super::{BossPort, Series, Thread};
 use crate::gather::Gather;
 use crate::letters;
+use crate::order::InOrder;
 use crate::quantity::Unit;
 
 /// The threads that answer a query, best first; none for an empty one.
@@ -48,7 +49,7 @@ fn best<T: Copy>(
             Some((score.sum::<Option<usize>>()?, item))
         })
         .gather();
-    found.sort_by_key(|(score, _)| std::cmp::Reverse(*score));
+    found.order_by_key(|(score, _)| std::cmp::Reverse(*score));
     found.into_iter().map(|(_, item)| item).gather()
 }
 

@@ -4,6 +4,7 @@ use super::Thread;
 use crate::gather::Gather;
 use crate::joints::Refusal;
 use crate::joints::bounds::{self, PITCH, THREAD_DIAMETER};
+use crate::order::InOrder;
 use crate::quantity::{Amount, Rounding, Unit};
 
 /// Which half of the thread was measured.
@@ -70,7 +71,7 @@ pub fn identify(measured: &Measured) -> Result<Vec<Candidate>, Refusal> {
     let mut found: Vec<Candidate> = Thread::all()
         .filter_map(|thread| candidate(thread, measured.side, diameter, pitch))
         .gather();
-    found.sort_by(|a, b| misfit(a).total_cmp(&misfit(b)));
+    found.order_by(|a, b| misfit(a).total_cmp(&misfit(b)));
     Ok(found)
 }
 
