@@ -87,26 +87,35 @@ fn without_unused(script: &str) -> Result<String> {
 /// The script with the module's short names, without imports that the module does not have.
 fn renamed(script: &str, names: &Names) -> Result<String> {
     let (before, rest) = script.split_once("    const import0 = {\n").context("no imports")?;
-    let (imports, after) = rest.split_once("    };\n").context("no end of the imports")?;
+    let (imports, after) = rest.split_once("\n    };\n").context("no end of the imports")?;
     let mut text = format!("{before}    const import0 = {{\n");
     let mut is_wanted = true;
+    let mut found = 0;
     for line in imports.lines() {
         // An import starts at eight spaces and its name; what belongs to it is indented further.
         let key = line.strip_prefix("        ").filter(|line| !line.starts_with([' ', '}']));
+        let mut line = line.to_owned();
         match key.and_then(|line| line.split_once(": ")) {
-            Some(("__proto__", _)) => text.push_str(line),
+            None | Some(("__proto__", _)) => {}
             Some((name, rest)) => {
                 let short = names.imports.get(name);
                 is_wanted = short.is_some();
                 if let Some(short) = short {
-                    text.push_str(&format!("{short}: {rest}"));
+                    found += 1;
+                    line = format!("{short}: {rest}");
                 }
             }
-            None if is_wanted => text.push_str(line),
-            None => {}
         }
-        text.push('\n');
+        if is_wanted {
+            text.push_str(&line);
+            text.push('\n');
+        }
     }
+    ensure!(
+        found == names.imports.len(),
+        "the module has {} imports, of which the script has {found}",
+        names.imports.len()
+    );
     text.push_str("    };\n");
     text.push_str(&after.replacen("\"./pitleaf_bg.js\": import0", "a: import0", 1));
     let mut pieces = text.split("wasm.");
@@ -138,6 +147,8 @@ function imports() {
     const import0 = {
         __proto__: null,
         __wbg_body_5f97: function(arg0) {
+            const state = {
+            };
             return arg0.body;
         },
         __wbg_cancel_1234: function() { return handleError(function (arg0) {
@@ -174,8 +185,10 @@ wasm.memory.grow(wasm.__wbindgen_malloc(1));
             "
 function imports() {
     const import0 = {
-__proto__: null,
+        __proto__: null,
 b: function(arg0) {
+            const state = {
+            };
             return arg0.body;
         },
     };
@@ -195,6 +208,10 @@ wasm.c.grow(wasm.d(1));
         let names = Names::default();
         let error = renamed("const other = {};", &names).expect_err("no imports");
         assert_eq!(error.to_string(), "no imports");
+        let names = Names::read(PRINTED).expect("names");
+        let error = renamed("    const import0 = {\n        c: 1\n    };\n", &names);
+        let error = error.expect_err("an import is missing").to_string();
+        assert_eq!(error, "the module has 1 imports, of which the script has 0");
         let error = without_unused("  a(IntoUnderlyingSink);").expect_err("still there");
         assert_eq!(error.to_string(), "the script still names IntoUnderlying");
     }
