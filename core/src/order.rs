@@ -42,7 +42,7 @@ mod tests {
             theirs.sort_by_key(|pair| pair.0);
             prop_assert_eq!(&ours, &theirs);
             ours.order_by(|one, other| other.1.cmp(&one.1));
-            theirs.sort_by(|one, other| other.1.cmp(&one.1));
+            theirs.sort_by_key(|pair| std::cmp::Reverse(pair.1));
             prop_assert_eq!(ours, theirs);
         }
     }

@@ -1,7 +1,6 @@
 //! The book as one file: JSON that a person can read, to carry away and to join with another.
 
 use super::{Book, Entry, FORMAT, written};
-use crate::gather::Gather;
 use crate::kept::{self, Json, Kept, Refused};
 use std::fmt;
 
@@ -56,9 +55,17 @@ pub fn read(text: &str) -> Result<Vec<Entry>, FileFault> {
     if text.len() > MOST {
         return Err(FileFault::TooLarge);
     }
-    let mut entries = Vec::new();
-    let whole = Json::read_each(text, "entries", |json| entries.push(written::of_json(&json)))
-        .map_err(|_| FileFault::NotABook)?;
+    let (mut entries, mut damaged) = (Vec::new(), None);
+    let whole = Json::read_each(text, "entries", |json| {
+        // After the first that can't be read, the rest only has to be JSON.
+        if damaged.is_none() {
+            match written::of_json(&json) {
+                Ok(entry) => entries.push(entry),
+                Err(damage) => damaged = Some(FileFault::Entry(entries.len() + 1, damage)),
+            }
+        }
+    })
+    .map_err(|_| FileFault::NotABook)?;
     let read = || {
         let fields = whole.fields()?;
         fields.at("entries").list()?;
@@ -69,8 +76,5 @@ pub fn read(text: &str) -> Result<Vec<Entry>, FileFault> {
         Ok((true, _)) => return Err(FileFault::Newer),
         _ => return Err(FileFault::NotABook),
     }
-    let numbered = entries.into_iter().enumerate();
-    numbered
-        .map(|(index, entry)| entry.map_err(|damage| FileFault::Entry(index + 1, damage)))
-        .gather()
+    damaged.map_or(Ok(entries), Err)
 }
