@@ -4,8 +4,12 @@ import subset from "subset-font";
 
 const span = (from, to) =>
   Array.from({ length: to - from + 1 }, (_, i) => String.fromCodePoint(from + i)).join("");
+const signs = "–—‘’‚“”„•…‹›−×⅛⅜⅝⅞€™≤≥≈";
 const letters =
-  span(0x20, 0x7e) + span(0xa0, 0xff) + "–—‘’‚“”„•…‹›−×⅛⅜⅝⅞€™≤≥≈ŁłŚśŹźŻżĄąĘęĆćŃńŐőŰűČčŠšŽžŘřĚěŮů";
+  span(0x20, 0x7e) + span(0xa0, 0xff) + signs + "ŁłŚśŹźŻżĄąĘęĆćŃńŐőŰűČčŠšŽžŘřĚěŮů";
+// What figures and their units are written with: no accents.
+const figures = span(0x20, 0x7e) + span(0xa0, 0xbf) + "×÷" + signs;
 
 const [from, to] = process.argv.slice(2);
-await writeFile(to, await subset(await readFile(from), letters, { targetFormat: "woff2" }));
+const used = from.includes("-mono") ? figures : letters;
+await writeFile(to, await subset(await readFile(from), used, { targetFormat: "woff2" }));

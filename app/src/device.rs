@@ -2,6 +2,7 @@
 
 use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
 use pitleaf_core::book::EntryId;
+use pitleaf_core::gather::Gather;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Blob, BlobPropertyBag, File, FilePropertyBag, HtmlAnchorElement, Url};
@@ -44,7 +45,7 @@ pub fn new_id() -> EntryId {
         bytes
             .iter()
             .map(|byte| char::from(LETTERS[usize::from(byte % 32)]))
-            .collect::<String>()
+            .gather::<String>()
             .into(),
     )
 }

@@ -4,7 +4,7 @@
 //! of a page came to more than half of all bytes (DEVELOPERS.md has the figures), where calls of these
 //! few functions come to next to nothing. Text is always set as text, never as markup.
 
-use leptos::prelude::*;
+use crate::signal::*;
 use leptos::reactive::effect::RenderEffect;
 use leptos::reactive::owner::on_cleanup;
 use send_wrapper::SendWrapper;

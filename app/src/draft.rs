@@ -1,14 +1,14 @@
 //! The draft in hand: what is typed and not yet written, kept loosely.
 
 use crate::store::keep;
+use pitleaf_core::kept_fields;
 use pitleaf_core::quantity::Unit;
-use serde::{Deserialize, Serialize};
 
 /// Under which key it is kept.
 pub const KEY: &str = "pitleaf.draft";
 
 /// What was typed, and where.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Draft {
     /// The place in the app.
     pub hash: String,
@@ -17,6 +17,8 @@ pub struct Draft {
     /// The unit set.
     pub unit: Option<Unit>,
 }
+
+kept_fields!(Draft { hash, text, unit });
 
 /// The draft of a place, if the last one was made there.
 pub fn at(hash: &str) -> Option<Draft> {

@@ -8,13 +8,14 @@ mod record;
 mod route;
 mod screen;
 mod settings;
+mod signal;
 mod state;
 mod store;
 mod update;
 mod widget;
 
+use crate::signal::*;
 use dom::{El, el, follow};
-use leptos::prelude::*;
 use settings::Light;
 use state::{App, Keeping};
 
@@ -51,7 +52,7 @@ fn shell() -> El {
             let _ = root.set_attribute("data-light", light);
         }
     });
-    let in_hand = Memo::new(move |_| (app.build(), app.opening()));
+    let in_hand = Memo::new(move || (app.build(), app.opening()));
     el("div")
         .class("shell")
         // What is drawn before the book has been read is drawn once more after it.

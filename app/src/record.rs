@@ -3,12 +3,13 @@
 use crate::device;
 use crate::draft::{self, Draft};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, Aside, Keeping, Notice};
 use crate::store::{Channel, Database, Fault, keep, persist};
 use js_sys::Array;
-use leptos::prelude::*;
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::RouteFact;
 use wasm_bindgen::JsValue;
@@ -73,12 +74,12 @@ impl App {
                 key: device::words(&keys.get(place)),
                 why: damage.to_string(),
             };
-            self.aside.set(damaged.into_iter().map(aside).collect());
+            self.aside.set(damaged.into_iter().map(aside).gather());
         } else if records.length() >= SHEAF {
             // The next opening will be the quicker for it; if it fails, nothing is lost.
             spawn_local(bind(database.clone(), records, behind));
         }
-        self.store.set_value(Some((database, channel)));
+        self.store.set(Some((database, channel)));
         Ok(())
     }
 
@@ -143,7 +144,7 @@ impl App {
         let entries = (order..)
             .zip(facts)
             .map(|(order, fact)| entry(device::new_id(), build.clone(), order, fact))
-            .collect();
+            .gather();
         spawn_local(self.commit(entries, said, Box::new(then)));
     }
 
@@ -178,18 +179,17 @@ impl App {
     }
 
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
-        let records: Result<Vec<_>, _> = entries.iter().map(written::record).collect();
-        let store = self.store.get_value();
-        let result = match (&records, &store) {
-            (Ok(records), Some((database, _))) => database.add(records).await,
-            (Ok(_), None) => Ok(()),
-            (Err(error), _) => Err(Fault::Other(error.to_string())),
+        let records: Vec<_> = entries.iter().map(written::record).gather();
+        let store = self.store.get_untracked();
+        let result = match &store {
+            Some((database, _)) => database.add(&records).await,
+            None => Ok(()),
         };
         if let Err(fault) = result {
             self.wrong(&fault.to_string());
             return;
         }
-        if let (Ok(records), Some((_, channel))) = (records, &store) {
+        if let Some((_, channel)) = &store {
             records.iter().for_each(|record| channel.tell(record));
         }
         let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).collect();

@@ -1,13 +1,14 @@
 //! The builder's settings: what may be lost, and is set again in a moment.
 
+use pitleaf_core::kept::{Json, Kept, Refused};
 use pitleaf_core::quantity::{Dimension, Unit};
-use serde::{Deserialize, Serialize};
+use pitleaf_core::{kept_fields, kept_words};
 
 /// Under which key they are kept.
 pub const KEY: &str = "pitleaf.settings";
 
 /// How the page looks.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Light {
     /// As the phone is set.
     #[default]
@@ -18,9 +19,14 @@ pub enum Light {
     Sun,
 }
 
+kept_words!(Light {
+    Phone = "Phone",
+    Dark = "Dark",
+    Sun = "Sun",
+});
+
 /// Everything set.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Settings {
     /// The look.
     pub light: Light,
@@ -60,6 +66,32 @@ impl Default for Settings {
             carried: None,
             asked_to_keep: false,
         }
+    }
+}
+
+impl Kept for Settings {
+    fn json(&self) -> Json<'_> {
+        let Self { light, left_handed, buzz, build, favourites, units, carried, asked_to_keep } =
+            self;
+        kept_fields!(@write light, left_handed, buzz, build, favourites, units, carried, asked_to_keep)
+    }
+
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        let fields = json.fields()?;
+        let favourites = match fields.at("favourites") {
+            Json::Missing => Self::default().favourites,
+            favourites => Kept::of_json(favourites)?,
+        };
+        Ok(Self {
+            light: Kept::or_usual(fields.at("light"))?,
+            left_handed: Kept::or_usual(fields.at("left_handed"))?,
+            buzz: Kept::or_usual(fields.at("buzz"))?,
+            build: Kept::or_usual(fields.at("build"))?,
+            favourites,
+            units: Kept::or_usual(fields.at("units"))?,
+            carried: Kept::or_usual(fields.at("carried"))?,
+            asked_to_keep: Kept::or_usual(fields.at("asked_to_keep"))?,
+        })
     }
 }
 

@@ -2,8 +2,8 @@
 
 use crate::route::Route;
 use crate::settings::{self, Settings};
+use crate::signal::*;
 use crate::store::{Channel, Database, Fault, keep};
-use leptos::prelude::*;
 use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
 use pitleaf_core::limits::{BuildKind, Sheet};
 
@@ -58,11 +58,11 @@ pub struct App {
     /// The line over the screen.
     pub notice: RwSignal<Option<Notice>>,
     /// The line that goes along to the next place.
-    along: StoredValue<Option<Notice>>,
+    along: RwSignal<Option<Notice>>,
     /// What a chosen file would bring, until it is taken in or put away.
     pub coming: RwSignal<Option<Coming>>,
     /// The open storage and the line to other tabs; none where nothing is kept.
-    pub(crate) store: StoredValue<Option<(Database, Channel)>, LocalStorage>,
+    pub(crate) store: RwSignal<Option<(Database, Channel)>>,
 }
 
 /// The state of the app around this screen.
@@ -78,15 +78,15 @@ impl App {
             web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
         Self {
             book,
-            sheet: Memo::new(move |_| book.with(Book::sheet)),
+            sheet: Memo::new(move || book.with(Book::sheet)),
             keeping: RwSignal::new(Keeping::Opening),
             aside: RwSignal::default(),
             settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
-            along: StoredValue::default(),
+            along: RwSignal::default(),
             coming: RwSignal::default(),
-            store: StoredValue::new_local(None),
+            store: RwSignal::default(),
         }
     }
 
@@ -118,7 +118,8 @@ impl App {
     /// The address has changed: shows its place, and whatever was sent along to it.
     pub fn arrive(self, hash: &str) {
         self.route.set(Route::read(hash));
-        self.notice.set(self.along.try_update_value(Option::take).flatten());
+        self.notice.set(self.along.get_untracked());
+        self.along.set(None);
     }
 
     /// Changes the settings and keeps them.
@@ -133,7 +134,7 @@ impl App {
             return;
         }
         // What was just said goes along: "Written" and its undo belong to what led here.
-        self.along.set_value(self.notice.get_untracked());
+        self.along.set(self.notice.get_untracked());
         if let Some(window) = web_sys::window() {
             // The address listener sets the route, so that the browser's own "back" works the same way.
             let _ = window.location().set_hash(&route.hash());

@@ -3,8 +3,8 @@
 //! The start script tells both on `<html>` and by an event (app/build/templates/start.js). A new version
 //! is taken only when asked for, and not offered while something typed would be cut short.
 
+use crate::signal::*;
 use leptos::ev::Custom;
-use leptos::prelude::*;
 use web_sys::{CustomEvent, Event};
 
 /// The news. Copy: only handles.

@@ -3,6 +3,8 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`gather`] and [`order`]: `collect` and `sort_by` in little code.
+//! - [`kept`]: how all of it stands in JSON.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`seals`]: places, leaves and brackets, grinding, growth, which seal goes where.
@@ -15,9 +17,12 @@
 pub mod book;
 mod decimal;
 pub mod faces;
+pub mod gather;
 pub mod joints;
+pub mod kept;
 mod letters;
 pub mod limits;
+pub mod order;
 pub mod ports;
 pub mod quantity;
 pub mod route;

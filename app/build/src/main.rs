@@ -7,7 +7,7 @@
 //! ```
 //!
 //! The way of a build: cargo ([`compile`]) → wasm-bindgen ([`bindings`]) → wasm-opt ([`optimise`])
-//! → names by the hash of the final bytes, page, service worker ([`site`]) → `dist`.
+//! → names shared by both, and terser ([`script`]) → names by the hash of the final bytes, page, service worker ([`site`]) → `dist`.
 
 mod arguments;
 mod bindings;
@@ -15,6 +15,7 @@ mod compile;
 mod fonts;
 mod hash;
 mod optimise;
+mod script;
 mod serve;
 mod site;
 mod sizes;
@@ -49,8 +50,9 @@ fn run() -> Result<()> {
 fn build(workspace: &Workspace) -> Result<()> {
     let compiled = compile::compile(workspace)?;
     let bound = bindings::bind(workspace, &compiled)?;
-    let wasm = optimise::optimise(workspace, &bound.wasm)?;
-    let site = site::assemble(&site::Source::read(workspace, wasm, bound.script)?)?;
+    let (wasm, names) = optimise::optimise(workspace, &bound.wasm)?;
+    let script = script::shorten(workspace, &bound.script, &names)?;
+    let site = site::assemble(&site::Source::read(workspace, wasm, script)?)?;
     site.write(&workspace.dist())?;
     println!("built {} files in {}", site.files().len(), workspace.dist().display());
     Ok(())

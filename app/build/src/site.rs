@@ -94,7 +94,8 @@ pub(crate) fn assemble(source: &Source) -> Result<Site> {
     let (script, script_integrity) = add("pitleaf.js", source.script.as_bytes());
     let (sheet, sheet_integrity) = add("pitleaf.css", source.stylesheet.css.as_bytes());
     let module = [("script", script.as_str()), ("wasm", wasm.as_str())];
-    let (start, start_integrity) = add("start.js", fill(START, &module)?.as_bytes());
+    let (start, start_integrity) =
+        add("start.js", fill(&without_comments(START), &module)?.as_bytes());
     let parts = [
         ("script-integrity", script_integrity.as_str()),
         ("stylesheet", &sheet),
@@ -118,7 +119,13 @@ fn worker(files: &BTreeMap<String, Vec<u8>>) -> Result<String> {
         .map(|(name, bytes)| format!("  {name:?}: {:?},\n", Sum::of(bytes).hex()))
         .collect();
     let build = Sum::of(format!("{WORKER}{list}").as_bytes()).hex();
-    fill(WORKER, &[("build", &build[..16]), ("files", list.trim_end())])
+    fill(&without_comments(WORKER), &[("build", &build[..16]), ("files", list.trim_end())])
+}
+
+/// Comments and indentation are for the reader of the source, not for the phone.
+fn without_comments(script: &str) -> String {
+    let lines = script.lines().map(str::trim).filter(|line| !line.starts_with("//"));
+    lines.flat_map(|line| [line, "\n"]).collect()
 }
 
 impl Site {

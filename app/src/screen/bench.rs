@@ -6,12 +6,13 @@ use super::work;
 use crate::device;
 use crate::dom::{El, button, el, link, text};
 use crate::route::{PortsPlace, Route, WorkPlace};
+use crate::signal::*;
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
 use crate::update::version;
 use crate::widget::{frame, search};
-use leptos::prelude::*;
 use pitleaf_core::book::{Book, Face, carry, demo};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Row, find, limit_line};
 use pitleaf_core::ports::SideHousing;
 use wasm_bindgen_futures::spawn_local;
@@ -32,7 +33,7 @@ const WORK: &[(&str, &str, Route)] = &[
 pub fn screen() -> Vec<El> {
     let app = app();
     let query = RwSignal::new(String::new());
-    let opening = Memo::new(move |_| app.opening());
+    let opening = Memo::new(move || app.opening());
     let title = move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name);
     let under = move || match opening.get() {
         None => "No build open yet".to_owned(),
@@ -47,7 +48,7 @@ pub fn screen() -> Vec<El> {
     };
     let page = el("main")
         .class("page")
-        .live(move || lasting(app).into_iter().chain(joints::held(app)).collect())
+        .live(move || lasting(app).into_iter().chain(joints::held(app)).gather())
         .with(search("Find a limit by any word", "Find: warp, e-shaft, end float…", query))
         .live(move || {
             let query = query.get();
@@ -60,7 +61,7 @@ fn found(app: App, query: &str) -> Vec<El> {
     let kind = app.kind();
     let rows = app.sheet.with(|sheet| {
         let rows = sheet.rows().iter().filter(|row| row.build.holds_for(kind));
-        find(rows, query).into_iter().take(12).map(row_link).collect::<Vec<_>>()
+        find(rows, query).into_iter().take(12).map(row_link).gather::<Vec<_>>()
     });
     if rows.is_empty() {
         return vec![
@@ -103,7 +104,7 @@ fn resting(app: App) -> Vec<El> {
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             let lines = book.lines(build).rev().filter(|line| !line.entry.fact.is_bookmark());
-            lines.take(3).map(|line| line.entry.id.clone()).collect()
+            lines.take(3).map(|line| line.entry.id.clone()).gather()
         });
         shown.push(text("h2", "", "Last written"));
         shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
@@ -160,7 +161,7 @@ pub(super) fn favourites(app: App) -> Vec<Row> {
     app.sheet.with(|sheet| {
         app.settings.with(|settings| {
             let rows = settings.favourites.iter().filter_map(|id| sheet.row(id));
-            rows.filter(|row| row.build.holds_for(kind)).cloned().collect()
+            rows.filter(|row| row.build.holds_for(kind)).cloned().gather()
         })
     })
 }

@@ -6,11 +6,12 @@ use crate::device;
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::{Route, WorkPlace};
+use crate::signal::*;
 use crate::state::{App, Notice, app};
 use crate::widget::{field, frame, search};
-use leptos::prelude::*;
 use pitleaf_core::book::file::{self, FileFault};
 use pitleaf_core::book::{Book, Fact, coming, csv};
+use pitleaf_core::gather::Gather;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Event, HtmlInputElement};
@@ -87,7 +88,7 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
                     // Where the work was left says nothing of the engine.
                     .filter(|line| !line.entry.fact.is_bookmark())
                     .filter(|line| query.is_empty() || line.entry.words(sheet).answers(query));
-                lines.take(shown).map(|line| line.entry.id.clone()).collect()
+                lines.take(shown).map(|line| line.entry.id.clone()).gather()
             })
         })
     });
@@ -108,14 +109,10 @@ fn named(kind: &str, ending: &str) -> String {
 }
 
 fn export(app: App) {
-    let text = app.book.with_untracked(file::write).map_err(|error| error.to_string());
+    let text = app.book.with_untracked(file::write);
     spawn_local(async move {
         let name = named("book", "json");
-        let saved = match text {
-            Ok(text) => device::hand_over(&name, "application/json", &text).await,
-            Err(words) => Err(words),
-        };
-        match saved {
+        match device::hand_over(&name, "application/json", &text).await {
             Ok(()) => {
                 let count = app.book.with_untracked(Book::len);
                 app.set(|settings| settings.carried = Some((device::now(), count)));

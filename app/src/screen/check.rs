@@ -4,13 +4,14 @@ use crate::device::Awake;
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
     Shown, figure_input, frame, how_picture, keypad, no_such_limit, rule_picture, unit_keys,
     verdict_card,
 };
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{
     Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_line, places, slip,
 };
@@ -33,13 +34,13 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
     let kind = RwSignal::new(row.gauge);
-    let gauge = Memo::new(move |_| app.sheet.with(|sheet| sheet.gauge(kind.get())));
+    let gauge = Memo::new(move || app.sheet.with(|sheet| sheet.gauge(kind.get())));
     let limit = Rc::new(row.limit.clone());
     let reading: Memo<Result<Reading, Fault>> =
-        Memo::new(move |_| Reading::read(&typed.get(), unit.get(), bounds));
+        Memo::new(move || Reading::read(&typed.get(), unit.get(), bounds));
     let shown = {
         let limit = SendWrapper::new(limit.clone());
-        Memo::new(move |_| reading.with(|reading| shown(&limit, reading, &gauge.get(), unit.get())))
+        Memo::new(move || reading.with(|reading| shown(&limit, reading, &gauge.get(), unit.get())))
     };
     let write = Rc::new(write(app, &row, &place, typed, reading, kind));
     let enter = write.clone();
@@ -78,7 +79,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         [(!place.is_empty()).then(|| place.clone()), build]
             .into_iter()
             .flatten()
-            .collect::<Vec<_>>()
+            .gather::<Vec<_>>()
             .join(" · ")
     };
     frame(move || what.clone(), under, true, check_frame(app, answer, keys))
@@ -176,7 +177,7 @@ fn write(
 pub(super) fn shown_units(dimension: Dimension) -> Vec<Unit> {
     match dimension {
         Dimension::Length => vec![Unit::Thou, Unit::Inch, Unit::Millimetre, Unit::Micrometre],
-        _ => dimension.units().take(4).collect(),
+        _ => dimension.units().take(4).gather(),
     }
 }
 
@@ -201,7 +202,7 @@ pub(super) fn other_units(reading: &Reading) -> String {
         }
         (Dimension::Length, _) => vec![show(Unit::Inch), format!("{} thou", thou_words(amount))],
         (dimension, own) => {
-            dimension.units().filter(|unit| *unit != own).take(2).map(show).collect()
+            dimension.units().filter(|unit| *unit != own).take(2).map(show).gather()
         }
     };
     units.join("   ")

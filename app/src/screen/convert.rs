@@ -4,9 +4,10 @@ use super::check::check_frame;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{figure_input, frame, keypad, unit_keys};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{
     Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
     nearest_leaf, nearest_sixty_fourth, places_for, usual_leaves,
@@ -21,7 +22,7 @@ pub fn screen() -> Vec<El> {
         RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(Unit::Millimetre));
     let typed = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
     follow(move || draft::put(&hash, &typed.get(), Some(unit.get())));
-    let dimension = Memo::new(move |_| unit.get().dimension());
+    let dimension = Memo::new(move || unit.get().dimension());
     let choose = move |event| {
         let wanted = event_target_value(&event);
         if let Some(dimension) =
@@ -50,7 +51,7 @@ pub fn screen() -> Vec<El> {
         .on("change", choose);
     let units = el("div")
         .class("units-live")
-        .live(move || vec![unit_keys(&dimension.get().units().take(4).collect::<Vec<_>>(), unit)]);
+        .live(move || vec![unit_keys(&dimension.get().units().take(4).gather::<Vec<_>>(), unit)]);
     let slash = button("key", "/", move || typed.update(|typed| typed.push('/')))
         .attr("aria-label", "Fraction bar");
     let clear = button("key", "Clear", move || typed.set(String::new()));

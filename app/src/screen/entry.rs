@@ -6,8 +6,8 @@ use crate::device;
 use crate::dom::{El, button, el, text};
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::book::{EntryId, Fact};
+use pitleaf_core::gather::Gather;
 
 /// An entry with its history; withdraw it, or let it hold again.
 pub fn screen(id: EntryId) -> Vec<El> {
@@ -57,7 +57,7 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
                 book.history(&entry.build, &subject)
                     .rev()
                     .map(|line| line.entry.id.clone())
-                    .collect()
+                    .gather()
             })
             .unwrap_or_default();
         if history.len() > 1 {

@@ -5,7 +5,6 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::call_mark;
-use leptos::prelude::*;
 use pitleaf_core::book::EntryId;
 
 /// What an entry is about, what it says, its verdict and when; struck through when withdrawn.

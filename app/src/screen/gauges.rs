@@ -1,9 +1,9 @@
 //! The builder's gauges: what each shows and how good it is.
 
 use crate::dom::{El, el, text};
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::limits::{Edge, Gauge, GaugeKind};
 use pitleaf_core::quantity::{Bounds, Reading, Rounding, Span, Unit};

@@ -6,7 +6,7 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::frame;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::Part;
 
 /// The parts, favourites first.
@@ -23,7 +23,7 @@ pub fn screen() -> Vec<El> {
                         .with(text("span", "dim", &format!("{count} limits")))
                 })
             };
-            Part::ALL.into_iter().filter_map(tile).collect()
+            Part::ALL.into_iter().filter_map(tile).gather()
         });
         vec![
             list("rows", "On the bench", favourites(app).iter().map(row_link)),
@@ -63,7 +63,7 @@ pub fn part_screen(part: Part) -> Vec<El> {
                 .class("pair")
                 .with(link("plate-link", &Route::Faces.hash()).text("Measure place by place"))
         });
-        by_place.into_iter().chain([rows]).collect()
+        by_place.into_iter().chain([rows]).gather()
     });
     let page = match part {
         Part::Fastener => page.with(

@@ -3,10 +3,11 @@
 use super::bench::list;
 use crate::dom::{El, button, el, link, text};
 use crate::route::{Route, WorkPlace};
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::demo;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::builds as builds_of;
 
@@ -71,7 +72,7 @@ fn builds(app: App) -> Vec<El> {
             });
             Some(line.with(text("b", "", name)).with(text("span", "row-limit", kind.name())))
         };
-        builds_of(book, "", false).into_iter().filter_map(line).collect()
+        builds_of(book, "", false).into_iter().filter_map(line).gather()
     });
     if builds.is_empty() {
         return Vec::new();

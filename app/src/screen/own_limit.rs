@@ -3,10 +3,11 @@
 use crate::device;
 use crate::dom::{El, el, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{fault_list, field, frame, no_such_limit, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Edge, Limit, Row, Source};
 use pitleaf_core::quantity::Unit;
 
@@ -77,7 +78,7 @@ fn form(app: App, row: Row) -> Vec<El> {
     };
     let wrong = RwSignal::new(Vec::<String>::new());
     let units: Vec<(Unit, &str)> =
-        row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).collect();
+        row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).gather();
     let what = row.what.clone();
     let save = move || match typed.row(&row) {
         Ok(own) => {

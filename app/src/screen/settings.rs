@@ -5,7 +5,6 @@ use crate::route::Route;
 use crate::settings::Light;
 use crate::state::app;
 use crate::widget::{frame, switch};
-use leptos::prelude::*;
 
 /// Light, thumb, buzz.
 pub fn screen() -> Vec<El> {

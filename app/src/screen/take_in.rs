@@ -5,7 +5,6 @@ use crate::dom::{El, button, el, text};
 use crate::route::Route;
 use crate::state::{App, Notice, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::book::{Coming, Entry, EntryId};
 
 /// The preview of a file.

@@ -1,7 +1,7 @@
 //! Fields and switches.
 
 use crate::dom::{El, button, el, text};
-use leptos::prelude::*;
+use crate::signal::*;
 
 /// The big figure on top of a screen with keys: no keyboard of the phone's own comes up for it.
 pub fn figure_input(label: &str, typed: RwSignal<String>) -> El {

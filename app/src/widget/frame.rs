@@ -4,7 +4,6 @@ use super::update_line;
 use crate::dom::{El, button, el, link, svg, text};
 use crate::route::Route;
 use crate::state::{Notice, app};
-use leptos::prelude::*;
 use pitleaf_core::book::Face;
 
 /// A screen: its head (with "back" where there is somewhere to go back to), and what stands under it.

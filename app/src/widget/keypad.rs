@@ -4,8 +4,9 @@ use super::frame::icon;
 use super::switch;
 use crate::device;
 use crate::dom::{El, el};
+use crate::signal::*;
 use crate::state::app;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -73,7 +74,7 @@ pub fn keypad(
 /// The unit switch; the unit chosen is remembered for its kind.
 pub fn unit_keys(units: &[Unit], unit: RwSignal<Unit>) -> El {
     let app = app();
-    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).collect();
+    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).gather();
     switch(
         "Unit",
         &choices,

@@ -2,7 +2,7 @@
 
 use super::call_mark;
 use crate::dom::{El, el, text};
-use leptos::prelude::*;
+use crate::signal::*;
 use pitleaf_core::limits::Call;
 
 /// A verdict ready to show.

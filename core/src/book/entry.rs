@@ -3,27 +3,37 @@
 use super::Slot;
 use crate::faces::ReadingSet;
 use crate::faces::report::SpacerChoice;
+use crate::kept::{Json, Kept, Refused};
 use crate::limits::{BuildKind, Edge, GaugeKind, Row};
 use crate::ports::{PortFace, TypedDatums, TypedOutline};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
 use crate::route::RouteFact;
 use crate::seals::{Drawing, LeafSet, Trial};
 use crate::trochoid::TypedEngine;
-use serde::{Deserialize, Serialize};
+use crate::{kept_fields, kept_variants};
 
 /// The format of entries this version writes.
 pub const FORMAT: u32 = 1;
 
 /// An entry's id: made once, the same on every phone.
-#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(transparent)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct EntryId(pub Box<str>);
 
 /// A build's id: that of the entry that opened it.
 pub type BuildId = EntryId;
 
+impl Kept for EntryId {
+    fn json(&self) -> Json<'_> {
+        Json::Text((&*self.0).into())
+    }
+
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        json.text().map(|id| Self(id.into()))
+    }
+}
+
 /// One small fact.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Entry {
     /// The format it was written in.
     pub format: u32,
@@ -39,9 +49,10 @@ pub struct Entry {
     pub fact: Fact,
 }
 
+kept_fields!(Entry { format, id, build, order, at, fact });
+
 /// What an entry says.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Fact {
     /// A build was opened. Its id is this entry's.
     Opened {
@@ -52,7 +63,6 @@ pub enum Fact {
         /// Rotors, 1 to 4.
         rotors: u8,
         /// Invented, to show the tool.
-        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         demo: bool,
     },
     /// Something was measured.
@@ -108,7 +118,6 @@ pub enum Fact {
     /// A note.
     Note {
         /// About which part or place; may be empty.
-        #[serde(default)]
         about: String,
         /// The words.
         words: String,
@@ -149,7 +158,6 @@ pub enum Fact {
         /// From where to where, in the builder's words.
         words: String,
         /// The line's bore, as typed; may be empty.
-        #[serde(default)]
         bore: String,
         /// Its unit.
         unit: Unit,
@@ -169,13 +177,11 @@ pub enum Fact {
     /// The build is signed off: read-only until it is reopened.
     SignedOff {
         /// By whom; may be empty.
-        #[serde(default)]
         who: String,
     },
     /// The build is open again.
     Reopened {
         /// Why.
-        #[serde(default)]
         why: String,
     },
     /// An entry is withdrawn; it stays in the book.
@@ -190,13 +196,41 @@ pub enum Fact {
     },
 }
 
+kept_variants!(Fact {
+    "opened" = Opened { name, kind, rotors, demo: left_out },
+    "figure" = Figure(inside),
+    "mark" = Mark { slot, mark },
+    "fitted" = Fitted { slot, fitted },
+    "drawing" = Drawing { slot, drawing },
+    "trial" = Trial { slot, seen },
+    "fresh-seal" = FreshSeal { slot },
+    "leaves" = Leaves(inside),
+    "gauge" = Gauge { kind, resolution, error },
+    "readings" = Readings(inside),
+    "spacer" = Spacer(inside),
+    "note" = Note { about: or_usual, words },
+    "tightening-order" = TighteningOrder { joint, order, shares, torque, unit },
+    "tightened" = Tightened { joint, pass, of, torque, unit },
+    "dowels-solid" = DowelsSolid { solid },
+    "oil-feed" = OilFeed { words, bore: or_usual, unit },
+    "engine" = Engine(inside),
+    "port-face" = PortFace(inside),
+    "outline" = Outline(inside),
+    "datums" = Datums(inside),
+    "limit" = Limit(inside),
+    "signed-off" = SignedOff { who: or_usual },
+    "reopened" = Reopened { why: or_usual },
+    "withdrawn" = Withdrawn { entry },
+    "restored" = Restored { entry },
+    "route" = Route(inside),
+});
+
 /// A reading as written down.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Figure {
     /// The limit row it was checked against.
     pub row: String,
     /// On which piece: a slot's name, or words; empty where there is only one.
-    #[serde(default)]
     pub place: String,
     /// As typed.
     pub text: String,
@@ -205,6 +239,8 @@ pub struct Figure {
     /// The gauge.
     pub gauge: GaugeKind,
 }
+
+kept_fields!(Figure { row, place: or_usual, text, unit, gauge });
 
 impl Figure {
     /// The reading behind the text.

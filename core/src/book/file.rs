@@ -1,19 +1,10 @@
 //! The book as one file: JSON that a person can read, to carry away and to join with another.
 
 use super::{Book, Entry, FORMAT, written};
-use serde::Deserialize;
-use serde_json::value::RawValue;
+use crate::kept::{self, Json, Kept, Refused};
 use std::fmt;
 
 const KIND: &str = "pitleaf book";
-
-#[derive(Deserialize)]
-struct In<'text> {
-    file: String,
-    format: u32,
-    #[serde(borrow)]
-    entries: Vec<&'text RawValue>,
-}
 
 /// Why a file was not taken in. Nothing of it was.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -45,17 +36,15 @@ impl std::error::Error for FileFault {}
 pub const MOST: usize = 48 << 20;
 
 /// The whole book as a file's text: one entry a line, so that a person can read and compare it.
-///
-/// # Errors
-/// None in practice: every entry has a JSON form. The error is serde's.
-pub fn write(book: &Book) -> Result<String, serde_json::Error> {
+#[must_use]
+pub fn write(book: &Book) -> String {
     let mut text = format!("{{\"file\":\"{KIND}\",\"format\":{FORMAT},\"entries\":[");
     for (index, entry) in book.entries().enumerate() {
         text.push_str(if index == 0 { "\n" } else { ",\n" });
-        text.push_str(&serde_json::to_string(entry)?);
+        text.push_str(&kept::write(entry));
     }
     text.push_str("\n]}\n");
-    Ok(text)
+    text
 }
 
 /// The entries of a file's text: all of them, or none.
@@ -66,18 +55,26 @@ pub fn read(text: &str) -> Result<Vec<Entry>, FileFault> {
     if text.len() > MOST {
         return Err(FileFault::TooLarge);
     }
-    let read: In<'_> = serde_json::from_str(text).map_err(|_| FileFault::NotABook)?;
-    if read.file != KIND {
-        return Err(FileFault::NotABook);
+    let (mut entries, mut damaged) = (Vec::new(), None);
+    let whole = Json::read_each(text, "entries", |json| {
+        // After the first that can't be read, the rest only has to be JSON.
+        if damaged.is_none() {
+            match written::of_json(&json) {
+                Ok(entry) => entries.push(entry),
+                Err(damage) => damaged = Some(FileFault::Entry(entries.len() + 1, damage)),
+            }
+        }
+    })
+    .map_err(|_| FileFault::NotABook)?;
+    let read = || {
+        let fields = whole.fields()?;
+        fields.at("entries").list()?;
+        Ok::<_, Refused>((fields.at("file").text()? == KIND, u32::of_json(fields.at("format"))?))
+    };
+    match read() {
+        Ok((true, format)) if format <= FORMAT => {}
+        Ok((true, _)) => return Err(FileFault::Newer),
+        _ => return Err(FileFault::NotABook),
     }
-    if read.format > FORMAT {
-        return Err(FileFault::Newer);
-    }
-    read.entries
-        .iter()
-        .enumerate()
-        .map(|(index, raw)| {
-            written::read(raw.get()).map_err(|damage| FileFault::Entry(index + 1, damage))
-        })
-        .collect()
+    damaged.map_or(Ok(entries), Err)
 }

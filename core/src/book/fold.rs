@@ -1,8 +1,10 @@
 //! The fold: entries in any order, any number of times → the same book.
 
+use super::written::record;
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
 use crate::faces::report::SpacerChoice;
 use crate::faces::{ReadingSet, Survey};
+use crate::gather::Gather;
 use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
 use crate::ports::{PortName, SideHousing};
 use rustc_hash::FxHashMap;
@@ -140,7 +142,7 @@ impl Book {
                 self.put(entry);
                 true
             }
-            Some(known) if *known == entry || written(known) >= written(&entry) => false,
+            Some(known) if *known == entry || record(known) >= record(&entry) => false,
             Some(_) => {
                 let mut entries = std::mem::take(self).entries;
                 entries.retain(|known| known.id != entry.id);
@@ -201,7 +203,7 @@ impl Book {
 
     /// Every entry, in order.
     pub fn entries(&self) -> impl DoubleEndedIterator<Item = &Entry> {
-        let mut entries: Vec<&Entry> = self.entries.iter().collect();
+        let mut entries: Vec<&Entry> = self.entries.iter().gather();
         entries.sort_by_key(|entry| place(entry));
         entries.into_iter()
     }
@@ -223,9 +225,9 @@ impl Book {
             .keys()
             .filter(|id| self.opening(id).is_some())
             .filter_map(|id| self.entry(id))
-            .collect();
+            .gather();
         opened.sort_by_key(|entry| std::cmp::Reverse(place(entry)));
-        opened.into_iter().map(|entry| entry.id.clone()).collect()
+        opened.into_iter().map(|entry| entry.id.clone()).gather()
     }
 
     /// How a build was opened: name, kind, rotors, demo. None if it wasn't, or that was withdrawn.
@@ -362,11 +364,6 @@ impl Book {
 /// Where an entry stands among all.
 fn place(entry: &Entry) -> (u64, &EntryId) {
     (entry.order, &entry.id)
-}
-
-/// An entry's written form; every entry has one.
-fn written(entry: &Entry) -> Option<String> {
-    super::written::record(entry).ok()
 }
 
 /// Entries mostly come in order, so that most go to the end.

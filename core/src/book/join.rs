@@ -1,7 +1,8 @@
 //! Joining books: what a file would bring, shown before anything is taken in.
 
 use super::{Book, BuildId, Entry, EntryId, Subject};
-use std::collections::HashSet;
+use crate::gather::Gather;
+use rustc_hash::FxHashSet;
 
 /// What a file's entries would do to a book. Nothing is taken in yet.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -57,14 +58,14 @@ pub fn coming(book: &Book, entries: Vec<Entry>) -> Coming {
     }
     coming.altered.sort();
     coming.altered.dedup();
-    coming.new = new.entries().cloned().collect();
+    coming.new = new.entries().cloned().gather();
     coming.conflicts = conflicts(book, &new, &coming.new);
     coming
 }
 
 /// Where a new entry is about something of which the book has a value in force.
 fn conflicts(book: &Book, file: &Book, new: &[Entry]) -> Vec<Conflict> {
-    let mut asked = HashSet::new();
+    let mut asked = FxHashSet::default();
     let about: Vec<(BuildId, Subject, EntryId)> = new
         .iter()
         .filter_map(|entry| Some((entry.build.clone(), entry.fact.subject()?)))
@@ -73,7 +74,7 @@ fn conflicts(book: &Book, file: &Book, new: &[Entry]) -> Vec<Conflict> {
             let here = book.current(&build, &subject)?.id.clone();
             Some((build, subject, here))
         })
-        .collect();
+        .gather();
     if about.is_empty() {
         return Vec::new();
     }
@@ -88,5 +89,5 @@ fn conflicts(book: &Book, file: &Book, new: &[Entry]) -> Vec<Conflict> {
             let joined = joined.current(&build, &subject)?.id.clone();
             Some(Conflict { build, subject, here, theirs, joined })
         })
-        .collect()
+        .gather()
 }

@@ -4,6 +4,7 @@
 //! entry, nothing is overwritten, and two phones' books join by set union.
 
 pub mod carry;
+mod checksum;
 pub mod csv;
 pub mod demo;
 mod entry;

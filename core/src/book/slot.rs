@@ -1,6 +1,7 @@
 //! Places on a rotor: faces and their side-seal slots.
 
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+use crate::gather::Gather;
+use crate::kept::{Json, Kept, Refused};
 use std::fmt;
 
 /// A face of a rotor, named by where it looks when the engine is stacked.
@@ -97,7 +98,7 @@ impl Slot {
     /// The three slots of a face.
     #[must_use]
     pub fn of_face(rotor: u8, face: Face) -> Vec<Self> {
-        (0..3).filter_map(|flank| Self::new(rotor, face, flank)).collect()
+        (0..3).filter_map(|flank| Self::new(rotor, face, flank)).gather()
     }
 
     /// Every slot of an engine, front to rear.
@@ -106,7 +107,7 @@ impl Slot {
         (1..=rotors)
             .flat_map(|rotor| [Face::Front, Face::Rear].map(|face| (rotor, face)))
             .flat_map(|(rotor, face)| Self::of_face(rotor, face))
-            .collect()
+            .gather()
     }
 }
 
@@ -116,15 +117,12 @@ impl fmt::Display for Slot {
     }
 }
 
-impl Serialize for Slot {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+impl Kept for Slot {
+    fn json(&self) -> Json<'_> {
+        Json::words(self)
     }
-}
 
-impl<'de> Deserialize<'de> for Slot {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        Self::named(&text).ok_or_else(|| de::Error::custom("a slot that no rotor has"))
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::named(json.text()?).ok_or_else(|| Refused::because(&"a slot that no rotor has"))
     }
 }

@@ -1,6 +1,7 @@
 //! An entry in words: one line for the book's pages and its search.
 
 use super::{Entry, Fact, Figure};
+use crate::gather::Gather;
 use crate::letters;
 use crate::limits::{Call, Edge, Row, Sheet, decide};
 
@@ -121,7 +122,7 @@ impl Entry {
             ),
             Fact::Datums(datums) => plain(
                 &format!("{} side housing · datum holes", capital(datums.housing.name())),
-                datums.rows.lines().collect::<Vec<_>>().join("; "),
+                datums.rows.lines().gather::<Vec<_>>().join("; "),
             ),
             Fact::Limit(row) => plain(
                 &format!("Own limit · {}", row.what),

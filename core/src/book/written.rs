@@ -2,8 +2,8 @@
 //!
 //! The checksum is CRC-32 (ISO-HDLC) over the JSON's bytes, in eight hexadecimal digits.
 
-use super::{Entry, FORMAT};
-use serde::Deserialize;
+use super::{Entry, FORMAT, checksum};
+use crate::kept::{self, Json, Kept};
 use std::fmt;
 
 /// Why a record is kept aside instead of being taken into the book.
@@ -31,12 +31,10 @@ impl fmt::Display for Damage {
 }
 
 /// The record of an entry.
-///
-/// # Errors
-/// None in practice: every entry has a JSON form. The error is serde's.
-pub fn record(entry: &Entry) -> Result<String, serde_json::Error> {
-    let text = serde_json::to_string(entry)?;
-    Ok(format!("{:08x} {text}", crc32fast::hash(text.as_bytes())))
+#[must_use]
+pub fn record(entry: &Entry) -> String {
+    let text = kept::write(entry);
+    format!("{:08x} {text}", checksum::of(text.as_bytes()))
 }
 
 /// The entry of a record.
@@ -49,7 +47,7 @@ pub fn entry(record: &str) -> Result<Entry, Damage> {
         return Err(Damage::Foreign);
     }
     let sum = u32::from_str_radix(sum, 16).map_err(|_| Damage::Foreign)?;
-    if crc32fast::hash(text.as_bytes()) != sum {
+    if checksum::of(text.as_bytes()) != sum {
         return Err(Damage::Checksum);
     }
     read(text)
@@ -60,14 +58,18 @@ pub fn entry(record: &str) -> Result<Entry, Damage> {
 /// # Errors
 /// [`Damage::Newer`] and [`Damage::Unreadable`].
 pub fn read(text: &str) -> Result<Entry, Damage> {
-    #[derive(Deserialize)]
-    struct Version {
-        format: u32,
+    of_json(&Json::read(text).map_err(|_| Damage::Unreadable)?)
+}
+
+/// The entry of a JSON.
+pub(super) fn of_json(json: &Json<'_>) -> Result<Entry, Damage> {
+    let newer = || {
+        let format = json.fields().map(|fields| u32::of_json(fields.at("format")));
+        matches!(format, Ok(Ok(format)) if format > FORMAT)
+    };
+    match Entry::of_json(json) {
+        Ok(entry) if entry.format <= FORMAT => Ok(entry),
+        _ if newer() => Err(Damage::Newer),
+        _ => Err(Damage::Unreadable),
     }
-    serde_json::from_str::<Entry>(text).ok().filter(|entry| entry.format <= FORMAT).ok_or_else(
-        || match serde_json::from_str::<Version>(text) {
-            Ok(version) if version.format > FORMAT => Damage::Newer,
-            _ => Damage::Unreadable,
-        },
-    )
 }

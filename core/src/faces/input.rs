@@ -1,6 +1,7 @@
 //! What the calculators of faces take: lengths within their bounds. Millimetres inside, [`Length`] outside.
 
 use super::Refusal;
+use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Unit};
 use std::cmp::Ordering;
 use uom::si::f64::Length;
@@ -44,7 +45,7 @@ pub(super) fn all_taken(
         .iter()
         .enumerate()
         .map(|(reading, &length)| taken(length, bounds, Some(reading)))
-        .collect()
+        .gather()
 }
 
 /// A length's millimetres.

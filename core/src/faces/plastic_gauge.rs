@@ -6,6 +6,7 @@
 use super::Refusal;
 use super::bracket::{checked, greatest};
 use super::clearance::Clearance;
+use crate::gather::Gather;
 use crate::quantity::Amount;
 use crate::seals::Bracket;
 
@@ -46,7 +47,7 @@ pub fn strips(strips: &[Strip]) -> Result<Strips, Refusal> {
         }
         ends.push((loose, tight));
     }
-    let loose: Vec<Bracket> = ends.iter().map(|end| end.0).collect();
+    let loose: Vec<Bracket> = ends.iter().map(|end| end.0).gather();
     let apart =
         |(loose, tight): &(Bracket, Bracket)| tight.high.is_some() && tight.high <= loose.low;
     Ok(Strips {

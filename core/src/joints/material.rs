@@ -3,6 +3,7 @@
 use super::bounds::{self, EXPANSION, MODULUS, POISSON};
 use super::material_rows::ROWS;
 use super::{Range, Refusal};
+use crate::gather::Gather;
 use uom::si::f64::{Pressure, TemperatureCoefficient, ThermodynamicTemperature};
 use uom::si::pressure::{gigapascal, megapascal};
 use uom::si::temperature_coefficient::per_kelvin;
@@ -31,7 +32,7 @@ impl Material {
                 expansion: TemperatureCoefficient::new::<per_kelvin>(row.4 * 1e-6),
                 warmest: ThermodynamicTemperature::new::<degree_celsius>(row.5.into()),
             })
-            .collect()
+            .gather()
     }
 
     /// The metal of the tables with a name.

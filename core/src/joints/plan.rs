@@ -5,6 +5,8 @@ use super::Refusal;
 use super::bounds::TORQUE;
 use super::sequence::{Order, OrderFault, Pass, own_passes};
 use crate::book::{Book, BuildId, Fact, Subject};
+use crate::gather::Gather;
+use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Reading, Rounding, Unit};
 use std::fmt;
 use uom::si::ratio::ratio;
@@ -162,7 +164,7 @@ pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<Done> {
             done.push(Done { pass: *pass, torque: torque.clone(), unit: *unit });
         }
     }
-    done.sort_by_key(|done| done.pass);
+    done.order_by_key(|done| done.pass);
     done
 }
 
@@ -195,7 +197,7 @@ fn read_shares(text: &str) -> Result<Vec<f64>, PlanFault> {
             let value = number.numerator() as f64 / number.denominator() as f64;
             Ok(value)
         })
-        .collect()
+        .gather()
 }
 
 impl fmt::Display for PlanFault {

@@ -4,6 +4,7 @@
 //! all of the torque crosswise, then once around at full torque, after the pattern of ASME PCC-1 (from
 //! memory); the builder's own order and shares stand above it.
 
+use crate::gather::Gather;
 use std::fmt;
 use uom::si::f64::{Ratio, Torque};
 use uom::si::ratio::percent;
@@ -82,7 +83,7 @@ impl Order {
     /// [`OrderFault::Count`].
     pub fn around(count: u16) -> Result<Self, OrderFault> {
         check_count(count.into())?;
-        Ok(Self((1..=count).collect()))
+        Ok(Self((1..=count).gather()))
     }
 
     /// The builder's own order; as many bolts as there are numbers.
@@ -117,7 +118,7 @@ impl Order {
         for piece in pieces {
             let bolt: u16 = piece
                 .parse()
-                .map_err(|_| OrderFault::Unreadable(piece.chars().take(12).collect()))?;
+                .map_err(|_| OrderFault::Unreadable(piece.chars().take(12).gather()))?;
             if !(1..=count).contains(&bolt) {
                 return Err(OrderFault::Unknown { bolt, count });
             }
@@ -187,7 +188,7 @@ pub fn own_passes(order: &Order, shares: &[f64]) -> Result<Vec<Pass>, OrderFault
         return Err(OrderFault::Passes);
     }
     let pass = |&share: &f64| Pass { share: Ratio::new::<percent>(share), order: order.clone() };
-    Ok(shares.iter().map(pass).collect())
+    Ok(shares.iter().map(pass).gather())
 }
 
 impl Pass {

@@ -2,6 +2,7 @@
 
 use super::Range;
 use super::bounds::Plain;
+use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Rounding, Unit};
 
 /// Figures that count: friction and castings are never known to more.
@@ -110,7 +111,7 @@ pub fn on_scale(ranges: &[Range<f64>]) -> Vec<(u16, u16)> {
         let place = (share * 1000.0).round() as u16;
         place
     };
-    ranges.iter().map(|range| (place(range.least()), place(range.greatest()))).collect()
+    ranges.iter().map(|range| (place(range.least()), place(range.greatest()))).gather()
 }
 
 fn joined(least: &str, greatest: &str) -> String {

@@ -1,7 +1,9 @@
 //! Finding a row by any word the trade uses for it.
 
 use super::Row;
+use crate::gather::Gather;
 use crate::letters;
+use crate::order::InOrder;
 
 /// The rows that answer a query, best first; none for an empty query.
 ///
@@ -13,9 +15,9 @@ pub fn find<'rows>(rows: impl Iterator<Item = &'rows Row>, query: &str) -> Vec<&
         return Vec::new();
     }
     let mut found: Vec<(u32, &Row)> =
-        rows.filter_map(|row| Some((score(row, &wanted)?, row))).collect();
-    found.sort_by_key(|&(score, _)| std::cmp::Reverse(score));
-    found.into_iter().map(|(_, row)| row).collect()
+        rows.filter_map(|row| Some((score(row, &wanted)?, row))).gather();
+    found.order_by_key(|&(score, _)| std::cmp::Reverse(score));
+    found.into_iter().map(|(_, row)| row).gather()
 }
 
 fn score(row: &Row, wanted: &[Vec<String>]) -> Option<u32> {
@@ -55,11 +57,11 @@ fn words(text: &str) -> Vec<Vec<String>> {
     letters::lower(text)
         .split(|c: char| !letters::is_of_word(c) && c != '-')
         .map(|piece| {
-            let pieces: Vec<&str> = piece.split('-').filter(|piece| !piece.is_empty()).collect();
+            let pieces: Vec<&str> = piece.split('-').filter(|piece| !piece.is_empty()).gather();
             let joined = pieces.concat();
             let parted = if pieces.len() > 1 { pieces } else { Vec::new() };
-            std::iter::once(joined).chain(parted.into_iter().map(str::to_owned)).collect()
+            std::iter::once(joined).chain(parted.into_iter().map(str::to_owned)).gather()
         })
         .filter(|forms: &Vec<String>| !forms[0].is_empty())
-        .collect()
+        .gather()
 }

@@ -1,12 +1,11 @@
 //! Gauges: what a reading can be trusted to.
 
 use super::Edge;
+use crate::kept_words;
 use crate::quantity::{Amount, Reading, Span, Unit};
-use serde::{Deserialize, Serialize};
 
 /// The kinds of gauge on the bench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum GaugeKind {
     /// Feeler leaf.
     FeelerLeaf,
@@ -25,6 +24,17 @@ pub enum GaugeKind {
     /// Spring scale, torque wrench, pressure gauge, balance: doubt from the reading's own last digit.
     Other,
 }
+
+kept_words!(GaugeKind {
+    FeelerLeaf = "feeler-leaf",
+    OutsideMicrometer = "outside-micrometer",
+    DialIndicator = "dial-indicator",
+    BoreGauge = "bore-gauge",
+    DepthMicrometer = "depth-micrometer",
+    VernierCaliper = "vernier-caliper",
+    StraightedgeAndLeaf = "straightedge-and-leaf",
+    Other = "other",
+});
 
 /// A gauge with what can be said for it. The builder can change both figures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

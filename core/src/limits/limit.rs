@@ -1,7 +1,8 @@
 //! A limit: the edges a reading must keep, each as its source wrote it.
 
+use crate::kept::{Json, Kept, Refused};
+use crate::kept_fields;
 use crate::quantity::{Amount, Bounds, Fault, Reading, Rounding, Span, Unit, places_for};
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// One edge of a limit, as written in its source.
 ///
@@ -68,34 +69,31 @@ impl Edge {
     }
 }
 
-impl Serialize for Edge {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(&format_args!("{} {}", self.0.text(), self.0.unit().symbol()))
+impl Kept for Edge {
+    fn json(&self) -> Json<'_> {
+        Json::words(&format_args!("{} {}", self.0.text(), self.0.unit().symbol()))
     }
-}
 
-impl<'de> Deserialize<'de> for Edge {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        let unit = Reading::unit_behind(&text);
-        let unit = unit.ok_or_else(|| de::Error::custom("a limit without its unit"))?;
-        Self::read(&text, unit).map_err(de::Error::custom)
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        let text = json.text()?;
+        let unit = Reading::unit_behind(text);
+        let unit = unit.ok_or_else(|| Refused::because(&"a limit without its unit"))?;
+        Self::read(text, unit).map_err(|fault| Refused::because(&fault))
     }
 }
 
 /// What a reading must keep: a lower edge, an upper edge, or both; and where wear ends the part's life.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Limit {
     /// The least that meets, inclusive.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lower: Option<Edge>,
     /// The most that meets, inclusive.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub upper: Option<Edge>,
     /// Beyond it a used part is done; on the worn side of the lower or upper edge.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wear: Option<Edge>,
 }
+
+kept_fields!(Limit { lower: left_out, upper: left_out, wear: left_out });
 
 impl Limit {
     /// Whether there is an edge to keep; without one nothing can be judged.

@@ -1,6 +1,7 @@
 //! The pieces of an engine that a part's limits are checked on, by name.
 
 use super::Part;
+use crate::gather::Gather;
 use crate::seals::Place;
 
 /// The pieces of a part in an engine of so many rotors; none where there is only one.
@@ -9,14 +10,14 @@ use crate::seals::Place;
 #[must_use]
 pub fn places(part: Part, rotors: u8) -> Vec<String> {
     match part {
-        Part::RotorHousing => (1..=rotors).map(|rotor| format!("rotor-{rotor}")).collect(),
+        Part::RotorHousing => (1..=rotors).map(|rotor| format!("rotor-{rotor}")).gather(),
         Part::SideHousing => {
             let between = (1..rotors).map(|number| format!("intermediate-{number}"));
             std::iter::once("front".to_owned())
                 .chain(between)
                 .chain(std::iter::once("rear".to_owned()))
-                .collect()
+                .gather()
         }
-        _ => Place::of_part(part, rotors).iter().map(ToString::to_string).collect(),
+        _ => Place::of_part(part, rotors).iter().map(ToString::to_string).gather(),
     }
 }

@@ -2,11 +2,10 @@
 
 use super::{GaugeKind, Limit, Source};
 use crate::quantity::{Bounds, Dimension, Unit};
-use serde::{Deserialize, Serialize};
+use crate::{kept_fields, kept_words};
 
 /// The parts a strip-down measures, in the order they come off.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Part {
     /// Side seals.
     SideSeal,
@@ -31,6 +30,20 @@ pub enum Part {
     /// Tension bolts, studs and dowels.
     Fastener,
 }
+
+kept_words!(Part {
+    SideSeal = "side-seal",
+    CornerSeal = "corner-seal",
+    ApexSeal = "apex-seal",
+    OilSeal = "oil-seal",
+    Rotor = "rotor",
+    RotorHousing = "rotor-housing",
+    SideHousing = "side-housing",
+    EccentricShaft = "eccentric-shaft",
+    Bearing = "bearing",
+    Assembly = "assembly",
+    Fastener = "fastener",
+});
 
 impl Part {
     /// Every part.
@@ -68,8 +81,7 @@ impl Part {
 }
 
 /// Which build a row holds for.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum BuildKind {
     /// Every build.
     #[default]
@@ -79,6 +91,12 @@ pub enum BuildKind {
     /// Forced induction.
     ForcedInduction,
 }
+
+kept_words!(BuildKind {
+    Any = "any",
+    NaturallyAspirated = "naturally-aspirated",
+    ForcedInduction = "forced-induction",
+});
 
 impl BuildKind {
     /// Its name.
@@ -99,8 +117,7 @@ impl BuildKind {
 }
 
 /// What kind of reading a row takes: which values can be sensible at all.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Input {
     /// A clearance.
     Gap,
@@ -114,12 +131,19 @@ pub enum Input {
     Other,
 }
 
+kept_words!(Input {
+    Gap = "gap",
+    Size = "size",
+    Height = "height",
+    Deviation = "deviation",
+    Other = "other",
+});
+
 /// How the id of a row ends whose one reading stands for a whole set.
 const SPREAD: &str = "-spread";
 
 /// A limit row.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Row {
     /// Its id, stable over editions of a sheet: the book refers to it.
     pub id: String,
@@ -128,7 +152,6 @@ pub struct Row {
     /// What is measured.
     pub what: String,
     /// How it is measured, in a sentence or two.
-    #[serde(default)]
     pub how: String,
     /// The gauge it is meant for.
     pub gauge: GaugeKind,
@@ -143,15 +166,28 @@ pub struct Row {
     /// Who says so.
     pub source: Source,
     /// What to know beside it.
-    #[serde(default)]
     pub note: String,
     /// A caution, where the measuring can hurt someone; else empty.
-    #[serde(default)]
     pub caution: String,
     /// Other words a shop finds it by.
-    #[serde(default)]
     pub words: String,
 }
+
+kept_fields!(Row {
+    id,
+    part,
+    what,
+    how: or_usual,
+    gauge,
+    input,
+    unit,
+    limit,
+    build,
+    source,
+    note: or_usual,
+    caution: or_usual,
+    words: or_usual
+});
 
 impl Row {
     /// The unit a shop speaks of it in: a gap of an inch sheet in thou.

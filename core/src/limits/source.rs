@@ -1,11 +1,10 @@
 //! Where a limit comes from; always shown beside it.
 
-use serde::{Deserialize, Serialize};
+use crate::kept_variants;
 use std::fmt;
 
 /// The four kinds of source.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Source {
     /// A published document.
     Published {
@@ -30,6 +29,13 @@ pub enum Source {
         from: String,
     },
 }
+
+kept_variants!(Source {
+    "published" = Published { document, edition, page },
+    "common-practice" = CommonPractice,
+    "from-memory" = FromMemory,
+    "yours" = Yours { who, when, from },
+});
 
 impl Source {
     /// One or two words for a list.

@@ -1,5 +1,6 @@
 //! Stretches of the bore inside a port, and the chambers they belong to.
 
+use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use super::{
@@ -38,7 +39,7 @@ impl BoreArc {
             let to = Mark { point: nodes[arc.to].point, swept: sector.area(0.0, end + whole) };
             Some(Self { start, end, wraps: arc.wraps, from, to })
         };
-        clipped.arcs.iter().filter_map(arc).collect()
+        clipped.arcs.iter().filter_map(arc).gather()
     }
 
     /// Adds the arc to the chambers it lies in, parted where the apexes touch the bore.

@@ -1,8 +1,9 @@
 //! How much of a port is open to each chamber at one shaft angle.
 
+use crate::gather::Gather;
+use crate::kept_words;
 use std::{fmt, sync::Arc};
 
-use serde::{Deserialize, Serialize};
 use uom::si::{area::square_millimeter, f64::Area, length::millimeter};
 
 use super::{
@@ -17,14 +18,18 @@ use super::{
 use crate::trochoid::{Engine, Nearest, Point, SectorArea, Trochoid};
 
 /// What closes a side port.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum SealedBy {
     /// The edge of the rotor's flank.
     FlankEdge,
     /// The line of the side seal, from corner to corner, and the apex seals beyond.
     SideSeal,
 }
+
+kept_words!(SealedBy {
+    FlankEdge = "flank-edge",
+    SideSeal = "side-seal",
+});
 
 /// Why an outline makes no port.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -139,7 +144,7 @@ impl Seat {
                 let edge = pair[1].point - pair[0].point;
                 figure.bend * edge.dot(edge) / 8.0
             })
-            .collect();
+            .gather();
         let stretches = Stretch::over(&clipped.nodes);
         let area = clipped.area(&sector);
         let arcs = BoreArc::over(&clipped, &sector);

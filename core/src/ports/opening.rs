@@ -1,5 +1,6 @@
 //! When a port opens and closes, to the last digit.
 
+use crate::order::InOrder;
 use std::f64::consts::TAU;
 
 use uom::si::{angle::radian, f64::Angle};
@@ -64,7 +65,7 @@ impl Port {
             opening.opens -= turns;
             opening.closes -= turns;
         }
-        openings.sort_by(|a, b| a.opens.total_cmp(&b.opens));
+        openings.order_by(|a, b| a.opens.total_cmp(&b.opens));
         openings
     }
 

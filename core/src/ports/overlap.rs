@@ -1,5 +1,6 @@
 //! Overlap: when a chamber is open to intake and exhaust at once.
 
+use crate::order::InOrder;
 use std::f64::consts::TAU;
 
 use uom::si::{angle::radian, f64::Angle};
@@ -34,7 +35,7 @@ impl Overlap {
                 }
             }
         }
-        stretches.sort_by(|a, b| a.opens.total_cmp(&b.opens));
+        stretches.order_by(|a, b| a.opens.total_cmp(&b.opens));
         let fine = if one.per_turn >= other.per_turn { one } else { other };
         let sum: f64 = (0..fine.samples.len())
             .map(|step| {

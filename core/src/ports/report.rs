@@ -1,5 +1,7 @@
 //! What a plate's ports run into, in sentences; the worst first.
 
+use crate::gather::Gather;
+use crate::order::InOrder;
 use uom::si::f64::Length;
 
 use super::{
@@ -37,7 +39,7 @@ pub struct Finding {
 #[must_use]
 pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Length) -> Vec<Finding> {
     let side: Vec<(&PlatePort, &Outline)> =
-        ports.iter().filter_map(|port| Some((*port, port.outline()?))).collect();
+        ports.iter().filter_map(|port| Some((*port, port.outline()?))).gather();
     let mut found = Vec::new();
     for (port, outline) in &side {
         for intrusion in intrusions(engine, outline, margin) {
@@ -66,7 +68,7 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
             });
         }
     }
-    let outlines: Vec<Outline> = side.iter().map(|(_, outline)| (*outline).clone()).collect();
+    let outlines: Vec<Outline> = side.iter().map(|(_, outline)| (*outline).clone()).gather();
     if let Some(run) = longest_unsupported(engine, &outlines) {
         let length = shown::length(run.length);
         let (angle, centre) = shown::timing(view, run.theta);
@@ -81,7 +83,7 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
             place: Some(view.turn_over(run.from)),
         });
     }
-    found.sort_by_key(|finding| finding.weight);
+    found.order_by_key(|finding| finding.weight);
     found
 }
 
@@ -140,5 +142,5 @@ fn of_intrusion(
 pub fn as_it_will_be(ports: &[PlatePort]) -> Vec<&PlatePort> {
     let is_cut =
         |port: &PlatePort| ports.iter().any(|other| other.name == port.name.at(Stage::Cut));
-    ports.iter().filter(|port| port.name.stage == Stage::Cut || !is_cut(port)).collect()
+    ports.iter().filter(|port| port.name.stage == Stage::Cut || !is_cut(port)).gather()
 }

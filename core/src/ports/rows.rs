@@ -1,10 +1,10 @@
 //! An outline pasted as rows of text.
 
+use crate::gather::Gather;
+use crate::kept_words;
 use std::fmt;
 
 use uom::si::{f64::Length, length::millimeter};
-
-use serde::{Deserialize, Serialize};
 
 use super::Corner;
 use crate::{
@@ -13,8 +13,7 @@ use crate::{
 };
 
 /// What the first two numbers of a row are.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Form {
     /// x and y.
     Coordinates,
@@ -22,6 +21,11 @@ pub enum Form {
     /// anticlockwise.
     RadiusAndAngle,
 }
+
+kept_words!(Form {
+    Coordinates = "coordinates",
+    RadiusAndAngle = "radius-and-angle",
+});
 
 /// What is wrong with a row. Rows count from 1; empty ones count too.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -124,8 +128,8 @@ pub(super) fn cells(line: &str) -> Vec<&str> {
 /// The same with the commas at their ends, as they are while someone types.
 pub(super) fn parted(line: &str) -> Vec<&str> {
     let blanks = |c: char| c.is_whitespace() || c == ';';
-    let cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).collect();
-    if let [only] = cells[..] { only.split(',').collect() } else { cells }
+    let cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).gather();
+    if let [only] = cells[..] { only.split(',').gather() } else { cells }
 }
 
 fn corner(cells: &[&str], unit: Unit, form: Form) -> Result<Corner, Kind> {

@@ -1,5 +1,6 @@
 //! Pages of a template in SVG: one unit of the drawing is one millimetre of paper.
 
+use crate::gather::Gather;
 use std::fmt::{self, Write};
 
 use crate::{decimal::Decimal, trochoid::Point};
@@ -78,7 +79,7 @@ impl Drawing<'_> {
                 width: tiling.page.0,
                 height: tiling.page.1,
             })
-            .collect()
+            .gather()
     }
 
     fn tiling(&self, page: (f64, f64)) -> Tiling {

@@ -1,6 +1,7 @@
 //! Short stretches of a port's outline, so that those clear of the figure's edge cost one look.
 
 use super::{clip::Node, figure::SealFigure, position::Position};
+use crate::gather::Gather;
 use crate::trochoid::Point;
 
 /// How many edges a stretch has at most.
@@ -39,7 +40,7 @@ impl Stretch {
         (0..end)
             .step_by(EDGES)
             .map(|first| Self::new(nodes, first, (first + EDGES).min(end)))
-            .collect()
+            .gather()
     }
 
     fn new(nodes: &[Node], first: usize, last: usize) -> Self {

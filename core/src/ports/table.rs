@@ -1,6 +1,7 @@
 //! A port's figures as rows, and what a cut changed.
 
 use super::{PlatePort, View, shown};
+use crate::gather::Gather;
 use crate::trochoid::Chamber;
 
 /// A figure of the stock port, of the cut one, and the difference.
@@ -106,5 +107,5 @@ pub fn line(view: View, port: &PlatePort) -> String {
         )
     });
     let area = shown::area(port.figures.area);
-    opens.chain([format!("area {} ({})", area.metric, area.inch)]).collect::<Vec<_>>().join("; ")
+    opens.chain([format!("area {} ({})", area.metric, area.inch)]).gather::<Vec<_>>().join("; ")
 }

@@ -1,5 +1,6 @@
 //! What a template to scribe from shows, laid out at its true size.
 
+use crate::gather::Gather;
 use std::fmt;
 
 use uom::si::{f64::Length, length::millimeter};
@@ -83,15 +84,15 @@ impl Template<'_> {
         let side =
             |point: &Point| if self.mirrored { Point { x: -point.x, y: point.y } } else { *point };
         let bore = self.engine.geometry().bore().polyline(1440);
-        let lines = |points: &[Point]| points.iter().map(side).collect::<Vec<_>>();
+        let lines = |points: &[Point]| points.iter().map(side).gather::<Vec<_>>();
         let drawing = Drawing {
             bore: lines(&bore),
-            outlines: self.outlines.iter().map(|outline| lines(outline.points())).collect(),
+            outlines: self.outlines.iter().map(|outline| lines(outline.points())).gather(),
             holes: self
                 .datums
                 .iter()
                 .map(|datum| (side(&datum.centre), 0.5 * datum.diameter.get::<millimeter>()))
-                .collect(),
+                .gather(),
             title: self.title,
             mirrored: self.mirrored,
         };

@@ -1,8 +1,9 @@
 //! What the builder typed of a plate: which face, the outlines, the holes to lay a template on by.
 
+use crate::gather::Gather;
+use crate::{kept_fields, kept_words};
 use std::fmt;
 
-use serde::{Deserialize, Serialize};
 use uom::si::{
     angle::degree,
     f64::{Angle, Length},
@@ -19,8 +20,7 @@ use crate::{
 };
 
 /// What flows through a port.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Flow {
     /// Fresh charge.
     Intake,
@@ -28,9 +28,13 @@ pub enum Flow {
     Exhaust,
 }
 
+kept_words!(Flow {
+    Intake = "intake",
+    Exhaust = "exhaust",
+});
+
 /// Before the work or after it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Stage {
     /// As it came.
     Stock,
@@ -38,9 +42,13 @@ pub enum Stage {
     Cut,
 }
 
+kept_words!(Stage {
+    Stock = "stock",
+    Cut = "cut",
+});
+
 /// Which outline.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct PortName {
     /// On which housing.
     pub housing: SideHousing,
@@ -51,6 +59,8 @@ pub struct PortName {
     /// Stock or cut.
     pub stage: Stage,
 }
+
+kept_fields!(PortName { housing, flow, number, stage });
 
 impl PortName {
     /// Every outline a housing can have.
@@ -103,14 +113,15 @@ impl fmt::Display for PortName {
 }
 
 /// How a plate is looked at, and what closes its ports.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct PortFace {
     /// The view.
     pub view: View,
     /// What closes the ports.
     pub sealed_by: SealedBy,
 }
+
+kept_fields!(PortFace { view, sealed_by = "sealed-by" });
 
 impl PortFace {
     /// The face as it is taken until the builder says otherwise.
@@ -144,7 +155,7 @@ impl fmt::Display for PortFace {
 }
 
 /// An outline as typed, as seen on the face.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TypedOutline {
     /// Which.
     pub port: PortName,
@@ -155,12 +166,12 @@ pub struct TypedOutline {
     /// What their first two numbers are.
     pub form: Form,
     /// The width of a port in the bore, whose two edges the rows then are; empty for a side port.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
     pub width: String,
     /// Its figures in words, as they were when it was written down.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
     pub figures: String,
 }
+
+kept_fields!(TypedOutline { port, rows, unit, form, width: left_out, figures: left_out });
 
 /// A port's shape in the housing frame.
 #[derive(Debug, Clone)]
@@ -237,11 +248,11 @@ pub fn outline_of(corners: &[Corner], view: View) -> Result<Outline, Vec<String>
 }
 
 fn said<T: fmt::Display>(faults: Vec<T>) -> Vec<String> {
-    faults.iter().map(ToString::to_string).collect()
+    faults.iter().map(ToString::to_string).gather()
 }
 
 /// The holes a template is laid on by, as typed: rows of x, y and diameter, as seen.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TypedDatums {
     /// On which housing.
     pub housing: SideHousing,
@@ -250,6 +261,8 @@ pub struct TypedDatums {
     /// The unit of their lengths.
     pub unit: Unit,
 }
+
+kept_fields!(TypedDatums { housing, rows, unit });
 
 impl TypedDatums {
     /// The holes.
@@ -264,11 +277,11 @@ impl TypedDatums {
             .map(|(number, _)| {
                 format!("hole {number} has no diameter: give it as the third number of its row")
             })
-            .collect();
+            .gather();
         if !faults.is_empty() {
             return Err(faults);
         }
         let datum = |hole: &Corner| Datum { centre: hole.point, diameter: hole.radius };
-        Ok(holes.iter().map(datum).collect())
+        Ok(holes.iter().map(datum).gather())
     }
 }

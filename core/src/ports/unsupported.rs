@@ -1,5 +1,7 @@
 //! How much of a side seal hangs over an opening.
 
+use crate::gather::Gather;
+use crate::order::InOrder;
 use std::f64::consts::{FRAC_PI_3, TAU};
 
 use uom::si::{
@@ -90,7 +92,7 @@ impl SideSeal {
                 }
                 (line.at(at(i)).point, length)
             })
-            .collect();
+            .gather();
         Self { eccentricity: line.eccentricity, points }
     }
 
@@ -168,7 +170,7 @@ fn crossings(outline: &Outline, from: Point, to: Point) -> Vec<f64> {
             let share = (a - from).cross(edge) / way.cross(edge);
             (0.0..1.0).contains(&share).then_some(share)
         })
-        .collect();
-    shares.sort_by(f64::total_cmp);
+        .gather();
+    shares.order_by(f64::total_cmp);
     shares
 }

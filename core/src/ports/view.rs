@@ -1,18 +1,16 @@
 //! How the builder looks at a plate, and what that makes of right and left.
 
+use crate::{kept_fields, kept_words};
 use uom::si::{
     angle::{degree, radian},
     f64::Angle,
 };
 
-use serde::{Deserialize, Serialize};
-
 use super::Outline;
 use crate::trochoid::{Chamber, Point};
 
 /// Which side housing is looked at.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum SideHousing {
     /// The front one.
     Front,
@@ -22,9 +20,14 @@ pub enum SideHousing {
     Rear,
 }
 
+kept_words!(SideHousing {
+    Front = "front",
+    Intermediate = "intermediate",
+    Rear = "rear",
+});
+
 /// From where it is looked at.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum SeenFrom {
     /// From the rotor: the working face.
     Rotor,
@@ -32,9 +35,13 @@ pub enum SeenFrom {
     Outside,
 }
 
+kept_words!(SeenFrom {
+    Rotor = "rotor",
+    Outside = "outside",
+});
+
 /// Which way the shaft turns, as seen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Rotation {
     /// With the clock.
     Clockwise,
@@ -42,9 +49,13 @@ pub enum Rotation {
     Anticlockwise,
 }
 
+kept_words!(Rotation {
+    Clockwise = "clockwise",
+    Anticlockwise = "anticlockwise",
+});
+
 /// On which end of the short axis the plugs sit, as seen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum PlugSide {
     /// At the top, y above zero.
     Top,
@@ -52,9 +63,13 @@ pub enum PlugSide {
     Bottom,
 }
 
+kept_words!(PlugSide {
+    Top = "top",
+    Bottom = "bottom",
+});
+
 /// What the builder states about the picture before them.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct View {
     /// The side housing.
     pub housing: SideHousing,
@@ -65,6 +80,8 @@ pub struct View {
     /// Where the plugs sit as seen.
     pub plugs: PlugSide,
 }
+
+kept_fields!(View { housing, seen_from = "seen-from", rotation, plugs });
 
 impl SideHousing {
     /// All three, from the front.

@@ -1,6 +1,7 @@
 //! What can be wrong with a typed quantity, each with its sentence for the bench.
 
 use super::{Amount, Bounds, Dimension, Rounding, Unit};
+use crate::gather::Gather;
 use std::fmt;
 
 /// Why a text was not taken as a reading. The text itself stays where it was typed.
@@ -60,7 +61,7 @@ fn cut(text: &str) -> String {
     if text.chars().count() <= MOST {
         return text.to_owned();
     }
-    text.chars().take(MOST).chain(['…']).collect()
+    text.chars().take(MOST).chain(['…']).gather()
 }
 
 impl fmt::Display for Fault {

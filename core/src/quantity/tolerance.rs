@@ -1,6 +1,7 @@
 //! A drawing's `11 ± 0.3`, and what a gauge in another unit may show.
 
 use super::{Amount, Bounds, Fault, Reading, Rounding, Span, Unit, places_for};
+use crate::gather::Gather;
 
 /// Two limits from a nominal size and its tolerance.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -58,6 +59,6 @@ impl Tolerance {
                 let fine = places_for(self.step, unit);
                 (unit, self.inward(unit, fine.saturating_sub(1)), self.inward(unit, fine))
             })
-            .collect()
+            .gather()
     }
 }

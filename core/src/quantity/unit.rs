@@ -1,7 +1,7 @@
 //! The units in use: each a whole number of its dimension's ticks.
 
+use crate::kept::{Json, Kept, Refused};
 use crate::letters;
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// What kind of thing is measured. Amounts compare only within one dimension.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -279,20 +279,18 @@ impl Unit {
     }
 }
 
-impl Serialize for Unit {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.symbol())
+impl Kept for Unit {
+    fn json(&self) -> Json<'_> {
+        Json::Text(self.symbol().into())
     }
-}
 
-impl<'de> Deserialize<'de> for Unit {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let symbol = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        let symbol = json.text()?;
         TABLE
             .iter()
             .find(|row| row.symbol == symbol)
             .map(|row| row.unit)
-            .ok_or_else(|| de::Error::custom("a unit that is not known here"))
+            .ok_or_else(|| Refused::because(&"a unit that is not known here"))
     }
 }
 

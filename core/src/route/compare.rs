@@ -2,6 +2,7 @@
 
 use super::decision::figures;
 use crate::book::{Book, BuildId, Fact, Figure, call};
+use crate::gather::Gather;
 use crate::limits::{Call, Row, Sheet};
 use crate::quantity::Amount;
 
@@ -86,7 +87,7 @@ pub fn compare(book: &Book, sheet: &Sheet, row: &str, place: &str, most: usize) 
             let x = if found.len() == 1 { 500 } else { index * 1000 / last };
             Point { x, y: y(*amount), ..point.clone() }
         })
-        .collect();
+        .gather();
     Comparison { points, lower: lower.map(y), upper: upper.map(y) }
 }
 
@@ -99,9 +100,9 @@ pub fn compared_rows<'sheet>(book: &Book, sheet: &'sheet Sheet) -> Vec<&'sheet R
             Fact::Figure(figure) => Some(figure.row.as_str()),
             _ => None,
         })
-        .collect();
+        .gather();
     ids.sort_unstable();
-    sheet.rows().iter().filter(|row| ids.binary_search(&row.id.as_str()).is_ok()).collect()
+    sheet.rows().iter().filter(|row| ids.binary_search(&row.id.as_str()).is_ok()).gather()
 }
 
 /// How far inside its limit a figure lies, in the row's unit; below zero is past it.

@@ -6,6 +6,7 @@
 use super::description::current;
 use super::fact::subject_of_test;
 use crate::book::{Book, BuildId};
+use crate::gather::Gather;
 use crate::limits::{
     BuildKind, Call, Gauge, GaugeKind, Row, Sheet, decide, decide_with_uncertainty,
 };
@@ -208,7 +209,7 @@ impl Compression {
                     call,
                 }
             })
-            .collect();
+            .gather();
         // Two readings stand in a spread: their doubts add up in squares.
         let doubt = std::f64::consts::SQRT_2 * self.doubt(self.unit());
         findings.push(difference(
@@ -262,7 +263,7 @@ fn difference(
 #[must_use]
 pub fn record(tests: &[(u8, Compression)], kind: BuildKind, sheet: &Sheet) -> Vec<Finding> {
     let mut findings: Vec<Finding> =
-        tests.iter().flat_map(|(rotor, test)| test.findings(*rotor, kind, sheet)).collect();
+        tests.iter().flat_map(|(rotor, test)| test.findings(*rotor, kind, sheet)).gather();
     if let [(_, first), _, ..] = tests {
         let unit = first.unit();
         let means = tests.iter().map(|(_, test)| test.mean(unit));

@@ -3,6 +3,7 @@
 use super::fact::subject_of_decision;
 use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Subject, call};
+use crate::gather::Gather;
 use crate::limits::{Call, Sheet};
 use std::fmt;
 
@@ -46,7 +47,7 @@ pub fn past_limits<'book>(book: &'book Book, build: &BuildId, sheet: &Sheet) -> 
             let call = call(figure, sheet).filter(|call| matches!(call, Call::DoesNotMeet(_)))?;
             Some(Past { figure, call, decision: decided(book, build, figure, entry) })
         })
-        .collect()
+        .gather()
 }
 
 /// What was decided of a reading after it was written.

@@ -2,6 +2,7 @@
 
 use super::{RouteFact, fact};
 use crate::book::{Book, BuildId, Fact, Subject};
+use crate::gather::Gather;
 use crate::letters;
 
 /// Of what something is said.
@@ -60,7 +61,7 @@ pub fn said<'book>(book: &'book Book, build: &BuildId, topic: Topic) -> &'book s
 /// How many rows of the sheet in force are the builder's own.
 #[must_use]
 pub fn own_rows(book: &Book) -> usize {
-    let mut ids: Vec<&str> = book.own_limits().map(|row| row.id.as_str()).collect();
+    let mut ids: Vec<&str> = book.own_limits().map(|row| row.id.as_str()).gather();
     ids.sort_unstable();
     ids.dedup();
     ids.len()

@@ -4,11 +4,11 @@
 
 use super::{Topic, TypedTest};
 use crate::book::Fact;
-use serde::{Deserialize, Serialize};
+use crate::gather::Gather;
+use crate::kept::{Json, Kept, Refused};
 
 /// One fact of the order of work.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "Vec<String>", into = "Vec<String>")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum RouteFact {
     /// A step was done, or a hold found true.
     Done {
@@ -178,7 +178,7 @@ pub(super) fn subject_of_test(rotor: &str) -> String {
 impl From<RouteFact> for Vec<String> {
     fn from(fact: RouteFact) -> Self {
         let list = |name: &str, texts: &[String]| {
-            std::iter::once(name.to_owned()).chain(texts.iter().cloned()).collect()
+            std::iter::once(name.to_owned()).chain(texts.iter().cloned()).gather()
         };
         match fact {
             RouteFact::Done { step, who, why } => list("done", &[step, who, why]),
@@ -223,5 +223,16 @@ impl TryFrom<Vec<String>> for RouteFact {
             "archived" => Self::Archived { is: next() == "yes" },
             _ => return Err("a fact of the route that is not known here"),
         })
+    }
+}
+
+impl Kept for RouteFact {
+    fn json(&self) -> Json<'_> {
+        let texts: Vec<String> = self.clone().into();
+        Json::List(texts.into_iter().map(|text| Json::Text(text.into())).gather())
+    }
+
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::try_from(Vec::<String>::of_json(json)?).map_err(|why| Refused::because(&why))
     }
 }

@@ -1,7 +1,9 @@
 //! A route as a file, to be carried to another shop: `{"file":"pitleaf route","format":1,"steps":[…]}`.
 
 use super::{Answer, Each, Kind, Routing, RoutingFault, Stage, Step, When};
-use serde::{Deserialize, Serialize};
+use crate::gather::Gather;
+use crate::kept;
+use crate::kept_fields;
 use std::fmt;
 
 const KIND: &str = "pitleaf route";
@@ -28,40 +30,45 @@ pub enum FileFault {
     Routing(RoutingFault),
 }
 
-#[derive(Serialize, Deserialize)]
 struct Text {
     file: String,
     format: u32,
     steps: Vec<StepText>,
 }
 
-#[derive(Default, Serialize, Deserialize)]
-#[serde(default)]
 struct StepText {
     id: String,
     stage: String,
     kind: String,
-    #[serde(skip_serializing_if = "String::is_empty")]
     row: String,
-    #[serde(skip_serializing_if = "String::is_empty")]
     by: String,
     words: String,
-    #[serde(skip_serializing_if = "String::is_empty")]
     care: String,
     needs: Vec<String>,
-    #[serde(skip_serializing_if = "String::is_empty")]
     when: String,
-    #[serde(skip_serializing_if = "String::is_empty")]
     each: String,
 }
+
+kept_fields!(Text { file, format, steps });
+kept_fields!(StepText {
+    id: or_usual,
+    stage: or_usual,
+    kind: or_usual,
+    row: left_out,
+    by: left_out,
+    words: or_usual,
+    care: left_out,
+    needs: or_usual,
+    when: left_out,
+    each: left_out,
+});
 
 /// A routing as a file's text.
 #[must_use]
 pub fn write(routing: &Routing) -> String {
-    let steps = routing.steps().iter().map(StepText::of).collect();
+    let steps = routing.steps().iter().map(StepText::of).gather();
     let text = Text { file: KIND.to_owned(), format: FORMAT, steps };
-    // Texts and lists of texts always have a JSON form.
-    serde_json::to_string(&text).unwrap_or_default()
+    kept::write(&text)
 }
 
 /// The routing of a file's text.
@@ -75,7 +82,7 @@ pub fn read(text: &str) -> Result<Routing, FileFault> {
     if depth(text) > DEEPEST {
         return Err(FileFault::TooDeep);
     }
-    let text: Text = serde_json::from_str(text).map_err(|_| FileFault::NotARoute)?;
+    let text: Text = kept::read(text).map_err(|_| FileFault::NotARoute)?;
     if text.file != KIND {
         return Err(FileFault::NotARoute);
     }
@@ -83,7 +90,7 @@ pub fn read(text: &str) -> Result<Routing, FileFault> {
         return Err(FileFault::Newer);
     }
     let steps = (1..).zip(text.steps).map(|(number, step)| step.step(number));
-    Routing::new(steps.collect::<Result<_, _>>()?).map_err(FileFault::Routing)
+    Routing::new(steps.gather::<Result<_, _>>()?).map_err(FileFault::Routing)
 }
 
 /// How deep braces and brackets stand in each other, texts left out.
@@ -130,7 +137,7 @@ impl StepText {
 
     fn step(self, number: usize) -> Result<Step, FileFault> {
         let unknown =
-            |what, word: &str| FileFault::Word(number, what, word.chars().take(40).collect());
+            |what, word: &str| FileFault::Word(number, what, word.chars().take(40).gather());
         Ok(Step {
             stage: Stage::named(&self.stage).ok_or_else(|| unknown("stage", &self.stage))?,
             kind: match self.kind.as_str() {

@@ -5,6 +5,7 @@ use super::fact::{subject_left, subject_of_step, subject_own_route};
 use super::{Answer, RouteFact, Routing, Stage, Station, file};
 use crate::book::{Book, BuildId, Entry, EntryId, Fact, Slot, Subject, call};
 use crate::faces::Survey;
+use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::joints::plan::{Plan, joints, passes_done};
 use crate::limits::{Call, Sheet};
@@ -118,7 +119,7 @@ impl Progress {
         let left_at = left_at(book, build, &standings, last.first());
         let mut names = last.iter().map(|(place, _)| standings[*place].who.as_str());
         let who = names.find(|who| !who.is_empty()).unwrap_or_default().to_owned();
-        let last = last.into_iter().map(|(place, _)| place).take(3).collect();
+        let last = last.into_iter().map(|(place, _)| place).take(3).gather();
         Some(Self { routing, standings, last, left_at, who, own_route })
     }
 
@@ -190,7 +191,7 @@ impl Progress {
             let open = standing.open.iter().copied();
             open.filter(|&open| self.standings[open].station.is_hold() == holds)
                 .map(|open| self.words(open))
-                .collect()
+                .gather()
         };
         match (words(true), words(false)) {
             (holds, _) if !holds.is_empty() => return Err(Refusal::Held(holds)),
@@ -232,7 +233,7 @@ fn standing(
             let figure = book.figure(build, &row.id, piece)?;
             call(figure, sheet)
         };
-        station.pieces(row, rotors).into_iter().map(|piece| (piece.clone(), read(&piece))).collect()
+        station.pieces(row, rotors).into_iter().map(|piece| (piece.clone(), read(&piece))).gather()
     });
     let is_read = !pieces.is_empty() && pieces.iter().all(|(_, call)| call.is_some());
     let (answers, answer) = match station.step.kind {
@@ -246,7 +247,7 @@ fn standing(
         None => is_read || marked.is_some(),
     };
     let mut open: Vec<usize> =
-        station.needs.iter().copied().filter(|&need| before[need].state != State::Done).collect();
+        station.needs.iter().copied().filter(|&need| before[need].state != State::Done).gather();
     open.sort_by_key(|&need| !before[need].station.is_hold());
     let state = match open.first() {
         _ if is_done => State::Done,
@@ -274,7 +275,7 @@ fn asked(book: &Book, build: &BuildId, rotors: u8, answer: Answer) -> (Option<bo
                 .into_iter()
                 .filter(|&slot| !book.is_fitted(build, slot))
                 .map(|slot| slot.to_string())
-                .collect();
+                .gather();
             if open.is_empty() {
                 String::new()
             } else {
@@ -340,9 +341,9 @@ fn last_done(book: &Book, build: &BuildId, standings: &[Standing]) -> Vec<(usize
             });
             Some((place, marked.into_iter().chain(read).max_by_key(|entry| key(entry))?))
         })
-        .collect();
+        .gather();
     done.sort_by_key(|(_, entry)| std::cmp::Reverse(key(entry)));
-    done.into_iter().map(|(place, entry)| (place, entry.id.clone())).collect()
+    done.into_iter().map(|(place, entry)| (place, entry.id.clone())).gather()
 }
 
 fn left_at(
@@ -370,7 +371,7 @@ fn left_at(
 impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let list = |words: &[String]| {
-            words.iter().map(|words| format!("“{words}”")).collect::<Vec<_>>().join(", ")
+            words.iter().map(|words| format!("“{words}”")).gather::<Vec<_>>().join(", ")
         };
         match self {
             Self::Gone => f.write_str("This build’s route has no such step."),

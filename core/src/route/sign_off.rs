@@ -2,6 +2,7 @@
 
 use super::{Progress, RouteFact, State, Topic, past_limits};
 use crate::book::{Book, BuildId, Fact};
+use crate::gather::Gather;
 use crate::joints::oil_feed::{Feed, Held};
 use crate::limits::{Sheet, limit_line};
 use std::fmt;
@@ -59,7 +60,7 @@ impl OpenPoints {
                     limit_line(&row.limit, row.unit)
                 ))
             })
-            .collect();
+            .gather();
         points.no_oil = Feed::of(book, build).sign_off() == Err(Held);
         points
     }

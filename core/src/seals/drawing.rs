@@ -1,11 +1,11 @@
 //! A slot's mark drawn with the finger: strokes as small integers.
 
-use serde::{Deserialize, Serialize};
+use crate::gather::Gather;
+use crate::kept::{Json, Kept, Refused};
 use std::fmt;
 
 /// A drawing: strokes of points (x, y), each 0 to 255, from the upper left of a square.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "Vec<Vec<[u8; 2]>>", into = "Vec<Vec<[u8; 2]>>")]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Drawing(Vec<Vec<[u8; 2]>>);
 
 /// A drawing of more points than a mark has.
@@ -35,7 +35,7 @@ impl Drawing {
                 stroke
             })
             .filter(|stroke| !stroke.is_empty())
-            .collect();
+            .gather();
         if strokes.iter().map(Vec::len).sum::<usize>() > MOST_POINTS {
             return Err(TooMuchInk);
         }
@@ -49,16 +49,12 @@ impl Drawing {
     }
 }
 
-impl TryFrom<Vec<Vec<[u8; 2]>>> for Drawing {
-    type Error = TooMuchInk;
-
-    fn try_from(strokes: Vec<Vec<[u8; 2]>>) -> Result<Self, TooMuchInk> {
-        Self::of(strokes)
+impl Kept for Drawing {
+    fn json(&self) -> Json<'_> {
+        self.0.json()
     }
-}
 
-impl From<Drawing> for Vec<Vec<[u8; 2]>> {
-    fn from(drawing: Drawing) -> Self {
-        drawing.0
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::of(Kept::of_json(json)?).map_err(|fault| Refused::because(&fault))
     }
 }

@@ -1,14 +1,13 @@
 //! What was ground off between two trials: so many strokes, seconds or passes.
 
 use super::TrialFault;
-use serde::{Deserialize, Serialize};
+use crate::{kept_fields, kept_words};
 
 /// The most strokes between two trials.
 pub(super) const MOST_GROUND: u32 = 10_000;
 
 /// How grinding is counted.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum GroundBy {
     /// Strokes on a stone or file.
     Strokes,
@@ -17,6 +16,12 @@ pub enum GroundBy {
     /// Passes of a grinder.
     Passes,
 }
+
+kept_words!(GroundBy {
+    Strokes = "strokes",
+    Seconds = "seconds",
+    Passes = "passes",
+});
 
 impl GroundBy {
     /// One of it, and many.
@@ -34,13 +39,15 @@ impl GroundBy {
 }
 
 /// What was ground off since the trial before.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Ground {
     /// How many.
     pub count: u32,
     /// Of what.
     pub by: GroundBy,
 }
+
+kept_fields!(Ground { count, by });
 
 impl GroundBy {
     /// Every way of counting.

@@ -2,6 +2,7 @@
 
 use super::growth::{Band, Chain, Piece, Temperatures, gap_at_reference, hot_gap};
 use super::{Expansion, MATERIALS, Material};
+use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
 use uom::si::f64::{Length, ThermodynamicTemperature};
 
@@ -96,14 +97,14 @@ impl TypedHotGap {
                 let hottest = temperature(&format!("{name}, hottest"), &piece.hottest);
                 Some(Temperatures { coldest: coldest?, hottest: hottest? })
             })
-            .collect();
+            .gather();
         let expansions: Vec<Option<(Expansion, Expansion)>> = PIECES
             .iter()
             .zip(&self.pieces)
             .map(|(name, piece)| {
                 piece.expansions().map_err(|fault| faults.push(format!("{name}: {fault}"))).ok()
             })
-            .collect();
+            .gather();
         let whole = || {
             let chain = Chain {
                 seal: seal?,

@@ -2,9 +2,10 @@
 
 use super::leaves::{MOST_IN_SET, refuse_twins};
 use super::{Leaf, LeafFault, Written};
+use crate::kept::{Fields, Json, Kept, Refused};
 use crate::limits::{Gauge, GaugeKind};
+use crate::order::InOrder;
 use crate::quantity::{Bounds, Dimension, Rounding, Span, Unit};
-use serde::{Deserialize, Serialize};
 
 /// The coarsest tolerance a leaf is taken with, 20 µm.
 fn coarsest() -> Span {
@@ -12,17 +13,8 @@ fn coarsest() -> Span {
 }
 
 /// The leaves on the bench, thinnest first, each thickness once, and what each may be off.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "PlainSet", into = "PlainSet")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LeafSet {
-    name: String,
-    leaves: Vec<Leaf>,
-    tolerance: Written,
-}
-
-/// The set as it stands in the book's file.
-#[derive(Clone, Serialize, Deserialize)]
-struct PlainSet {
     name: String,
     leaves: Vec<Leaf>,
     tolerance: Written,
@@ -39,7 +31,7 @@ impl LeafSet {
             return Err(LeafFault::SetTooLarge);
         }
         refuse_twins(&leaves)?;
-        leaves.sort_by_key(|leaf| leaf.thickness().above_zero().as_whole());
+        leaves.order_by_key(|leaf| leaf.thickness().above_zero().as_whole());
         let Some(thinnest) = leaves.first() else { return Err(LeafFault::NoLeaf) };
         let span = tolerance_span(&tolerance)?;
         if thinnest.thickness().above_zero() <= span {
@@ -90,16 +82,22 @@ pub fn usual_tolerance() -> Result<Written, LeafFault> {
     Ok(Written::read(&text, Unit::Millimetre, Bounds::widest(Dimension::Length))?)
 }
 
-impl TryFrom<PlainSet> for LeafSet {
-    type Error = LeafFault;
-
-    fn try_from(plain: PlainSet) -> Result<Self, LeafFault> {
-        Self::of(&plain.name, plain.leaves, plain.tolerance)
+impl Kept for LeafSet {
+    fn json(&self) -> Json<'_> {
+        let mut fields = Fields::default();
+        fields.put("name", self.name.json());
+        fields.put("leaves", self.leaves.json());
+        fields.put("tolerance", self.tolerance.json());
+        Json::Fields(fields)
     }
-}
 
-impl From<LeafSet> for PlainSet {
-    fn from(set: LeafSet) -> Self {
-        Self { name: set.name, leaves: set.leaves, tolerance: set.tolerance }
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        let fields = json.fields()?;
+        Self::of(
+            fields.at("name").text()?,
+            Kept::of_json(fields.at("leaves"))?,
+            Kept::of_json(fields.at("tolerance"))?,
+        )
+        .map_err(|fault| Refused::because(&fault))
     }
 }

@@ -1,8 +1,9 @@
 //! Feeler leaves, and stacks of up to three.
 
 use super::Written;
+use crate::gather::Gather;
+use crate::kept::{Json, Kept, Refused};
 use crate::quantity::{Amount, Bounds, Dimension, Fault, Rounding, Unit};
-use serde::{Deserialize, Serialize};
 use std::fmt;
 
 /// The most leaves put together.
@@ -86,8 +87,7 @@ fn plain(amount: Amount, unit: Unit, rounding: Rounding) -> String {
 }
 
 /// A leaf, by the thickness marked on it. In the book's file: `"0.0020 in"`.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "Written", into = "Written")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Leaf(Written);
 
 impl Leaf {
@@ -118,7 +118,7 @@ impl Leaf {
                 _ => texts.push(piece.to_owned()),
             }
         }
-        texts.iter().map(|text| Self::read(text, unit)).collect()
+        texts.iter().map(|text| Self::read(text, unit)).gather()
     }
 
     /// As marked, exactly.
@@ -149,9 +149,13 @@ impl TryFrom<Written> for Leaf {
     }
 }
 
-impl From<Leaf> for Written {
-    fn from(leaf: Leaf) -> Self {
-        leaf.0
+impl Kept for Leaf {
+    fn json(&self) -> Json<'_> {
+        self.0.json()
+    }
+
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Written::of_json(json)?.try_into().map_err(|fault: LeafFault| Refused::because(&fault))
     }
 }
 
@@ -162,8 +166,7 @@ impl fmt::Display for Leaf {
 }
 
 /// One to three leaves put together, no thicker than 1.5 mm.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "Vec<Leaf>", into = "Vec<Leaf>")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Stack(Vec<Leaf>);
 
 impl Stack {
@@ -208,17 +211,13 @@ impl Stack {
     }
 }
 
-impl TryFrom<Vec<Leaf>> for Stack {
-    type Error = LeafFault;
-
-    fn try_from(leaves: Vec<Leaf>) -> Result<Self, LeafFault> {
-        Self::of(leaves)
+impl Kept for Stack {
+    fn json(&self) -> Json<'_> {
+        self.0.json()
     }
-}
 
-impl From<Stack> for Vec<Leaf> {
-    fn from(stack: Stack) -> Self {
-        stack.0
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::of(Kept::of_json(json)?).map_err(|fault| Refused::because(&fault))
     }
 }
 

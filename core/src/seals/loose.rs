@@ -5,6 +5,7 @@
 
 use super::Written;
 use crate::book::{Book, BuildId, EntryId, Fact, Figure, Slot, Subject};
+use crate::gather::Gather;
 use crate::limits::GaugeKind;
 use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
 
@@ -78,7 +79,7 @@ impl LooseKind {
                     current(book, build, self.row(), &format!("piece {number}"))?;
                 Some(Loose { entry, number, reading })
             })
-            .collect()
+            .gather()
     }
 }
 
@@ -103,7 +104,7 @@ pub fn slot_lengths(book: &Book, build: &BuildId, rotors: u8) -> Vec<(Slot, Entr
             let (entry, reading) = current(book, build, SLOT_LENGTH, &slot.to_string())?;
             Some((slot, entry, reading))
         })
-        .collect()
+        .gather()
 }
 
 /// A slot's length from a seal of known length and the gap it left: as a reading, exact.

@@ -3,8 +3,9 @@
 //! Corners are A, B, C as the builder marked them, the same letters on both faces of a rotor.
 
 use crate::book::{Face, Slot};
+use crate::gather::Gather;
+use crate::kept::{Json, Kept, Refused};
 use crate::limits::Part;
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::fmt;
 
 /// A corner of a rotor.
@@ -98,7 +99,7 @@ impl Place {
     pub fn read(text: &str) -> Result<Self, PlaceFault> {
         const MOST: usize = 12;
         Self::named(&text.trim().to_ascii_uppercase())
-            .ok_or_else(|| PlaceFault::Unreadable(text.trim().chars().take(MOST).collect()))
+            .ok_or_else(|| PlaceFault::Unreadable(text.trim().chars().take(MOST).gather()))
     }
 
     fn named(text: &str) -> Option<Self> {
@@ -159,7 +160,7 @@ impl Place {
     /// Every place of an engine: rotor by rotor from the front, front face before rear.
     #[must_use]
     pub fn of_engine(rotors: u8) -> Vec<Self> {
-        (1..=rotors.min(Slot::MOST_ROTORS)).flat_map(Self::of_rotor).collect()
+        (1..=rotors.min(Slot::MOST_ROTORS)).flat_map(Self::of_rotor).gather()
     }
 
     /// The places a part is measured at on an engine's rotors; none for parts that lie elsewhere.
@@ -174,7 +175,7 @@ impl Place {
             Self::CornerSeal(..) => part == Part::CornerSeal,
             Self::ApexSeal(..) => part == Part::ApexSeal,
         };
-        Self::of_engine(rotors).into_iter().filter(belongs).collect()
+        Self::of_engine(rotors).into_iter().filter(belongs).gather()
     }
 
     fn of_rotor(rotor: u8) -> Vec<Self> {
@@ -203,15 +204,12 @@ impl fmt::Display for Place {
     }
 }
 
-impl Serialize for Place {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+impl Kept for Place {
+    fn json(&self) -> Json<'_> {
+        Json::words(self)
     }
-}
 
-impl<'de> Deserialize<'de> for Place {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        Self::read(&text).map_err(de::Error::custom)
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::read(json.text()?).map_err(|fault| Refused::because(&fault))
     }
 }

@@ -2,6 +2,7 @@
 
 use super::{Matched, Place, SetCheck};
 use crate::book::{Book, BuildId};
+use crate::gather::Gather;
 use crate::limits::{Call, Row};
 use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
 
@@ -24,7 +25,7 @@ pub fn set_readings(
                 .filter(|reading| reading.amount().dimension() == row.unit.dimension());
             (place, reading)
         })
-        .collect()
+        .gather()
 }
 
 impl SetCheck {
@@ -76,7 +77,7 @@ impl Matched {
             .iter()
             .enumerate()
             .map(|(rotor, pieces)| {
-                let mut pieces: Vec<String> = pieces.iter().map(name).collect();
+                let mut pieces: Vec<String> = pieces.iter().map(name).gather();
                 let last = pieces.pop().unwrap_or_default();
                 let list = if pieces.is_empty() {
                     format!("piece {last}")
@@ -85,7 +86,7 @@ impl Matched {
                 };
                 format!("Rotor {}: {list}.", rotor + 1)
             })
-            .collect()
+            .gather()
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::{Answer, Bracket, Contradiction, Drawing, History, LeafSet, Stage, Trial};
 use crate::book::{Book, BuildId, EntryId, Fact, Figure, Slot, Subject};
+use crate::gather::Gather;
 use crate::limits::{Call, Gauge, Row, Side, decide};
 use crate::quantity::Unit;
 
@@ -97,8 +98,7 @@ pub fn slot_report<'book>(
     row: &Row,
 ) -> SlotReport<'book> {
     let trials = trials(book, build, slot);
-    let history =
-        History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).collect::<Vec<_>>());
+    let history = History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).gather::<Vec<_>>());
     let drawing = match book.current(build, &Subject::Drawing(slot)).map(|entry| &entry.fact) {
         Some(Fact::Drawing { drawing, .. }) => Some(drawing),
         _ => None,
@@ -186,10 +186,10 @@ pub fn stages(book: &Book, build: &BuildId, rotors: u8) -> Vec<Vec<Stage>> {
         .into_iter()
         .flat_map(|slot| seals_of(book, build, slot))
         .filter_map(|seal| {
-            History::of(&seal.into_iter().map(|(_, trial)| trial.clone()).collect::<Vec<_>>()).ok()
+            History::of(&seal.into_iter().map(|(_, trial)| trial.clone()).gather::<Vec<_>>()).ok()
         })
         .map(|history| history.stages())
-        .collect()
+        .gather()
 }
 
 /// Every slot of a build, front to rear.
@@ -200,7 +200,7 @@ pub fn engine_report<'book>(
     rotors: u8,
     row: &Row,
 ) -> Vec<SlotReport<'book>> {
-    Slot::of_engine(rotors).into_iter().map(|slot| slot_report(book, build, slot, row)).collect()
+    Slot::of_engine(rotors).into_iter().map(|slot| slot_report(book, build, slot, row)).gather()
 }
 
 /// The leaf set in force: the last entered in any build, since leaves belong to the shop.

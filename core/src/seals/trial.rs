@@ -3,13 +3,13 @@
 use super::ground::MOST_GROUND;
 use super::leaf_set::tolerance_span;
 use super::{Ground, LeafFault, Stack, Written};
+use crate::kept::{Json, Kept, Refused};
 use crate::quantity::{Amount, Span, Unit};
-use serde::{Deserialize, Serialize};
+use crate::{kept_fields, kept_words};
 use std::fmt;
 
 /// What was seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Outcome {
     /// The leaves go in.
     Goes,
@@ -22,6 +22,14 @@ pub enum Outcome {
     /// The seal will not enter its slot.
     WillNotEnter,
 }
+
+kept_words!(Outcome {
+    Goes = "goes",
+    DoesNotGo = "does-not-go",
+    FreeNoLeaf = "free-no-leaf",
+    MovesCornerSeal = "moves-corner-seal",
+    WillNotEnter = "will-not-enter",
+});
 
 impl Outcome {
     /// Every outcome, widest gap first.
@@ -92,24 +100,11 @@ impl fmt::Display for TrialFault {
 impl std::error::Error for TrialFault {}
 
 /// A trial as written down.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "PlainTrial", into = "PlainTrial")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Trial {
     outcome: Outcome,
     leaves: Option<Stack>,
     tolerance: Option<Written>,
-    ground: Option<Ground>,
-}
-
-/// The trial as it stands in the book's file.
-#[derive(Clone, Serialize, Deserialize)]
-struct PlainTrial {
-    outcome: Outcome,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    leaves: Option<Stack>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    tolerance: Option<Written>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     ground: Option<Ground>,
 }
 
@@ -231,18 +226,21 @@ impl Trial {
     }
 }
 
-impl TryFrom<PlainTrial> for Trial {
-    type Error = TrialFault;
-
-    fn try_from(plain: PlainTrial) -> Result<Self, TrialFault> {
-        let PlainTrial { outcome, leaves, tolerance, ground } = plain;
-        Self { outcome, leaves, tolerance, ground }.checked()
+impl Kept for Trial {
+    fn json(&self) -> Json<'_> {
+        let Self { outcome, leaves, tolerance, ground } = self;
+        kept_fields!(@write outcome, leaves: left_out, tolerance: left_out, ground: left_out)
     }
-}
 
-impl From<Trial> for PlainTrial {
-    fn from(trial: Trial) -> Self {
-        let Trial { outcome, leaves, tolerance, ground } = trial;
-        Self { outcome, leaves, tolerance, ground }
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        let fields = json.fields()?;
+        Self {
+            outcome: Kept::of_json(fields.at("outcome"))?,
+            leaves: Kept::of_json(fields.at("leaves"))?,
+            tolerance: Kept::of_json(fields.at("tolerance"))?,
+            ground: Kept::of_json(fields.at("ground"))?,
+        }
+        .checked()
+        .map_err(|fault| Refused::because(&fault))
     }
 }

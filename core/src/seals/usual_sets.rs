@@ -1,6 +1,7 @@
 //! Leaf sets usual on a bench, offered when the builder enters theirs. Rows and sources only.
 
 use super::{Leaf, LeafFault, LeafSet, usual_tolerance};
+use crate::gather::Gather;
 use crate::quantity::Unit;
 
 /// A row: a set as it is sold, and who says so.
@@ -70,7 +71,7 @@ impl UsualSet {
     /// None in fact: every row is read in the tests.
     pub fn set(&self) -> Result<LeafSet, LeafFault> {
         let leaves: Result<Vec<Leaf>, _> =
-            self.marks.iter().map(|mark| Leaf::read(mark, self.unit)).collect();
+            self.marks.iter().map(|mark| Leaf::read(mark, self.unit)).gather();
         LeafSet::of(self.name, leaves?, usual_tolerance()?)
     }
 }

@@ -1,7 +1,7 @@
 //! A length as written down: figure and unit in one text, exact, readable in the book's file.
 
+use crate::kept::{Json, Kept, Refused};
 use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::fmt;
 
 /// A length as typed. In the book's file: `"0.0020 in"`.
@@ -39,19 +39,17 @@ impl fmt::Display for Written {
     }
 }
 
-impl Serialize for Written {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+impl Kept for Written {
+    fn json(&self) -> Json<'_> {
+        Json::Text(self.0.text().into())
     }
-}
 
-impl<'de> Deserialize<'de> for Written {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        let text = json.text()?;
         // A length whose unit was lost must not be read in some other.
         let named = text.rsplit_once(' ').and_then(|(_, symbol)| Unit::named(symbol));
-        let unit = named.ok_or_else(|| de::Error::custom("a length without its unit"))?;
-        Self::read(&text, unit, Bounds::widest(crate::quantity::Dimension::Length))
-            .map_err(de::Error::custom)
+        let unit = named.ok_or_else(|| Refused::because(&"a length without its unit"))?;
+        Self::read(text, unit, Bounds::widest(crate::quantity::Dimension::Length))
+            .map_err(|fault| Refused::because(&fault))
     }
 }

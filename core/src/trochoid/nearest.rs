@@ -1,5 +1,6 @@
 //! The place on a trochoid nearest to a point, and so how far in or out the point lies.
 
+use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use super::{Direction, Point, Trochoid};
@@ -25,7 +26,7 @@ const SAMPLES: u32 = 72;
 impl Nearest {
     pub(crate) fn new(curve: Trochoid) -> Self {
         let step = TAU / f64::from(SAMPLES);
-        let samples = (0..SAMPLES).map(|i| curve.generator(step * f64::from(i))).collect();
+        let samples = (0..SAMPLES).map(|i| curve.generator(step * f64::from(i))).gather();
         Self { curve, samples }
     }
 

@@ -1,5 +1,6 @@
 //! Length along a trochoid, and the area the radius sweeps, both exact at any angle.
 
+use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use super::{Direction, Point, Trochoid};
@@ -27,7 +28,7 @@ impl SectorArea {
         }
         let series = (0..powers.len())
             .map(|n| powers.iter().zip(&powers[n..]).map(|(a, b)| a * b).sum())
-            .collect();
+            .gather();
         Self { curve, series }
     }
 

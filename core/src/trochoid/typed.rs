@@ -1,6 +1,7 @@
 //! An engine's measures as typed: exact text, read when they are needed.
 
-use serde::{Deserialize, Serialize};
+use crate::gather::Gather;
+use crate::kept_fields;
 use uom::si::{f64::Length, length::millimeter};
 
 use super::{Engine, Geometry, GeometryFault, Seals};
@@ -103,13 +104,15 @@ pub struct MeasureFault {
 }
 
 /// An engine's measures as typed, in one unit where none is typed behind a number.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TypedEngine {
     /// The unit set.
     pub unit: Unit,
     /// The texts, in the order of [`Measure::ALL`].
     pub texts: [String; 9],
 }
+
+kept_fields!(TypedEngine { unit, texts });
 
 impl TypedEngine {
     /// The preset's measures.
@@ -147,7 +150,7 @@ impl TypedEngine {
                     measure: Measure::of(fault),
                     words: fault.to_string(),
                 };
-                faults.iter().map(said).collect()
+                faults.iter().map(said).gather()
             },
         )
     }

@@ -2,6 +2,7 @@
 
 use super::{entry, figure, id, opened, slot};
 use pitleaf_core::book::{Entry, Fact};
+use pitleaf_core::kept;
 use pitleaf_core::limits::{BuildKind, Edge, GaugeKind, Input, Limit, Part, Row, Source};
 use pitleaf_core::quantity::{Bounds, Dimension, Unit};
 use pitleaf_core::seals::{
@@ -158,7 +159,7 @@ const FILE: &str = r#"[
 
 #[test]
 fn entries_are_written_like_this() {
-    let written = serde_json::to_string(&sample()).unwrap();
+    let written = kept::write(&sample());
     let wanted: String = FILE.lines().map(str::trim_start).collect();
     assert_eq!(
         written, wanted,
@@ -168,18 +169,14 @@ fn entries_are_written_like_this() {
 
 #[test]
 fn and_read_back_the_same() {
-    assert_eq!(serde_json::from_str::<Vec<Entry>>(FILE).unwrap(), sample(), "the sample");
+    assert_eq!(kept::read::<Vec<Entry>>(FILE).unwrap(), sample(), "the sample");
 }
 
 #[test]
 fn what_may_be_left_out_is_filled_in() {
     let text = r#"{"format":1,"id":"n","build":"kestrel","order":2,"at":0,"fact":{"note":{"words":"dry"}}}"#;
     let note = Fact::Note { about: String::new(), words: "dry".to_owned() };
-    assert_eq!(
-        serde_json::from_str::<Entry>(text).unwrap().fact,
-        note,
-        "about nothing in particular"
-    );
+    assert_eq!(kept::read::<Entry>(text).unwrap().fact, note, "about nothing in particular");
 }
 
 #[test]
@@ -193,7 +190,7 @@ fn what_is_not_known_here_is_refused_and_not_guessed() {
         ),
     ] {
         let text = format!(r#"{{"format":1,"id":"x","build":"k","order":1,"at":0,"fact":{fact}}}"#);
-        let refused = serde_json::from_str::<Entry>(&text).unwrap_err().to_string();
+        let refused = kept::read::<Entry>(&text).unwrap_err().to_string();
         assert!(refused.starts_with(wanted), "{fact}: {refused}");
     }
 }

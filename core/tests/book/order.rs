@@ -2,6 +2,7 @@
 
 use super::{entry, figure, id, opened, slot};
 use pitleaf_core::book::{Book, Entry, Fact, Subject};
+use pitleaf_core::kept;
 use pitleaf_core::limits::Sheet;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -128,8 +129,8 @@ proptest! {
     /// Through text and back, entry for entry.
     #[test]
     fn entries_read_back(entries in entries()) {
-        let text = serde_json::to_string(&entries).unwrap();
-        prop_assert_eq!(serde_json::from_str::<Vec<Entry>>(&text).unwrap(), entries);
+        let text = kept::write(&entries);
+        prop_assert_eq!(kept::read::<Vec<Entry>>(&text).unwrap(), entries);
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::{entry, id, opened};
 use pitleaf_core::book::{Book, Entry, Fact};
+use pitleaf_core::kept;
 use pitleaf_core::limits::Sheet;
 use pitleaf_core::ports::{
     Flow, PlugSide, PortFace, PortName, Rotation, SealedBy, SeenFrom, SideHousing, Stage,
@@ -64,10 +65,10 @@ const FILE: &str = r#"[
 
 #[test]
 fn ports_are_written_like_this_and_read_back() {
-    let written = serde_json::to_string(&sample()).unwrap();
+    let written = kept::write(&sample());
     let wanted: String = FILE.lines().map(str::trim_start).collect();
     assert_eq!(written, wanted, "a change here leaves older books unread");
-    assert_eq!(serde_json::from_str::<Vec<Entry>>(FILE).unwrap(), sample(), "read back");
+    assert_eq!(kept::read::<Vec<Entry>>(FILE).unwrap(), sample(), "read back");
 }
 
 fn book(entries: Vec<Entry>) -> Book {

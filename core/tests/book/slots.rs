@@ -2,6 +2,7 @@
 
 use super::slot;
 use pitleaf_core::book::{Face, Slot};
+use pitleaf_core::kept;
 
 #[test]
 fn a_slot_is_named_by_rotor_face_and_corners() {
@@ -19,7 +20,7 @@ fn what_no_rotor_has_is_no_slot() {
         assert_eq!(Slot::named(text), None, "{text:?}");
     }
     assert_eq!(Slot::new(1, Face::Front, 3), None, "a fourth flank");
-    let refused = serde_json::from_str::<Slot>("\"9F-AB\"").unwrap_err().to_string();
+    let refused = kept::read::<Slot>("\"9F-AB\"").unwrap_err().to_string();
     assert!(refused.starts_with("a slot that no rotor has"), "{refused}");
 }
 

@@ -2,6 +2,7 @@
 
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice, direction, report, stack};
 use pitleaf_core::faces::{LANDS, ReadingSet, Sense, Survey, piece_words};
+use pitleaf_core::kept;
 use pitleaf_core::limits::{BuildKind, Call, Edge, Gauge, GaugeKind, Sheet, Side};
 use pitleaf_core::quantity::{Unit, usual_leaves};
 use std::collections::HashSet;
@@ -80,13 +81,13 @@ fn pieces_follow_the_rotors() {
 #[test]
 fn the_book_holds_a_set_as_a_person_can_read_it() {
     let set = set(Survey::EndPlay, "", &["0,10", "", "", "8.00"]);
-    let json = serde_json::to_string(&set).expect("a JSON form");
+    let json = kept::write(&set);
     assert_eq!(
         json,
         r#"{"of":"end-play","unit":"mm","gauge":"dial-indicator","readings":[{"place":"reading 1","text":"0,10"},{"place":"spacer that is in","text":"8.00"}]}"#,
         "written"
     );
-    assert_eq!(serde_json::from_str::<ReadingSet>(&json).expect("read back"), set, "read back");
+    assert_eq!(kept::read::<ReadingSet>(&json).expect("read back"), set, "read back");
     assert_eq!(set.texts(), ["0,10", "", "", "8.00"], "each at its place");
 }
 
@@ -270,8 +271,8 @@ fn the_spacer_chosen_closes_the_loop() {
         "best"
     );
     assert!(finding(&all, "spacer C").offer.is_none(), "one that does not meet is not offered");
-    let json = serde_json::to_string(best).expect("a JSON form");
-    assert_eq!(serde_json::from_str::<SpacerChoice>(&json).expect("read back"), **best, "{json}");
+    let json = kept::write(best);
+    assert_eq!(kept::read::<SpacerChoice>(&json).expect("read back"), **best, "{json}");
     let chosen = Some(SpacerChoice::clone(best));
     let good = with(&set(Survey::EndPlayAfter, "", &["0.055", "0.054"]), &[], chosen.clone());
     let loop_closed = finding(&good, "Against the prediction");

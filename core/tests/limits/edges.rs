@@ -1,6 +1,7 @@
 //! Edges as text in a file: written with their unit, read back as the same edge.
 
 use Unit::*;
+use pitleaf_core::kept;
 use pitleaf_core::limits::{Edge, Limit, Row, Sheet};
 use pitleaf_core::quantity::Unit;
 
@@ -8,9 +9,9 @@ use pitleaf_core::quantity::Unit;
 fn an_edge_reads_back_in_every_unit() {
     for unit in Unit::all() {
         let edge = Edge::read("2.50", unit).unwrap();
-        let text = serde_json::to_string(&edge).unwrap();
+        let text = kept::write(&edge);
         assert_eq!(text, format!("{:?}", format!("2.50 {}", unit.symbol())), "as written");
-        assert_eq!(serde_json::from_str::<Edge>(&text).unwrap(), edge, "{text}");
+        assert_eq!(kept::read::<Edge>(&text).unwrap(), edge, "{text}");
     }
 }
 
@@ -30,7 +31,7 @@ fn a_text_that_is_no_edge_is_refused_with_a_sentence() {
         ("\"1..2 mm\"", "More than one point or comma. Leave only the decimal one."),
         ("\"0.4 furlong\"", "a limit without its unit"),
     ] {
-        let refused = serde_json::from_str::<Edge>(text).unwrap_err().to_string();
+        let refused = kept::read::<Edge>(text).unwrap_err().to_string();
         assert!(refused.starts_with(wanted), "{text}: {refused}");
     }
 }
@@ -38,14 +39,14 @@ fn a_text_that_is_no_edge_is_refused_with_a_sentence() {
 #[test]
 fn a_limit_leaves_out_the_edges_it_has_not() {
     let limit = Limit { upper: Edge::read("0.04", Millimetre).ok(), ..Limit::default() };
-    assert_eq!(serde_json::to_string(&limit).unwrap(), r#"{"upper":"0.04 mm"}"#, "one edge");
-    assert_eq!(serde_json::from_str::<Limit>("{}").unwrap(), Limit::default(), "none");
+    assert_eq!(kept::write(&limit), r#"{"upper":"0.04 mm"}"#, "one edge");
+    assert_eq!(kept::read::<Limit>("{}").unwrap(), Limit::default(), "none");
 }
 
 #[test]
 fn every_row_of_the_sheet_reads_back() {
     for row in Sheet::starter().rows() {
-        let text = serde_json::to_string(row).unwrap();
-        assert_eq!(serde_json::from_str::<Row>(&text).unwrap(), *row, "{text}");
+        let text = kept::write(row);
+        assert_eq!(kept::read::<Row>(&text).unwrap(), *row, "{text}");
     }
 }

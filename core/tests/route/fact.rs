@@ -2,6 +2,7 @@
 
 use super::Shop;
 use pitleaf_core::book::{Fact, written};
+use pitleaf_core::kept;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::{Choice, RouteFact, Topic, TypedTest, builds, said, set_up};
 
@@ -33,13 +34,12 @@ fn all() -> Vec<RouteFact> {
 #[test]
 fn every_fact_reads_back_from_its_list_of_texts() {
     for fact in all() {
-        let text = serde_json::to_string(&Fact::Route(fact.clone())).expect("it has a JSON form");
+        let text = kept::write(&Fact::Route(fact.clone()));
         assert!(text.starts_with("{\"route\":[\""), "{text}");
-        let back: Fact =
-            serde_json::from_str(&text).unwrap_or_else(|fault| panic!("{text}: {fault}"));
+        let back: Fact = kept::read(&text).unwrap_or_else(|fault| panic!("{text}: {fault}"));
         assert_eq!(back, Fact::Route(fact), "{text}");
     }
-    let done = serde_json::to_string(&Fact::Route(all()[0].clone())).expect("it has a JSON form");
+    let done = kept::write(&Fact::Route(all()[0].clone()));
     assert_eq!(done, r#"{"route":["done","turns/2","J.","late"]}"#, "as it lies in the book");
 }
 

@@ -1,6 +1,7 @@
 //! Leaves, stacks and sets.
 
 use crate::bench::{micrometres, set_of_micrometres, stack, strokes, trial, written};
+use pitleaf_core::kept;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
     Leaf, LeafFault, LeafSet, Outcome, Stack, Trial, USUAL_SETS, thickest, usual_tolerance,
@@ -118,14 +119,14 @@ fn the_usual_sets_are_those_of_their_series() {
 #[test]
 fn a_set_is_kept_in_the_book_exactly_and_readably() {
     let set = LeafSet::of("mine", vec![leaf("0.0020 in"), leaf("0.10")], written("3 µm")).unwrap();
-    let json = serde_json::to_string(&set).unwrap();
+    let json = kept::write(&set);
     assert_eq!(json, r#"{"name":"mine","leaves":["0.0020 in","0.10 mm"],"tolerance":"3 µm"}"#);
-    assert_eq!(serde_json::from_str::<LeafSet>(&json).unwrap(), set);
+    assert_eq!(kept::read::<LeafSet>(&json).unwrap(), set);
     let broken = json.replace("0.10 mm", "0 mm");
-    let fault = serde_json::from_str::<LeafSet>(&broken).unwrap_err().to_string();
+    let fault = kept::read::<LeafSet>(&broken).unwrap_err().to_string();
     assert!(fault.starts_with("A leaf is thicker than 0."), "{fault}");
     let unitless = json.replace("0.10 mm", "0.10");
-    let fault = serde_json::from_str::<LeafSet>(&unitless).unwrap_err().to_string();
+    let fault = kept::read::<LeafSet>(&unitless).unwrap_err().to_string();
     assert!(fault.starts_with("a length without its unit"), "{fault}");
 }
 

@@ -1,6 +1,7 @@
 //! Names of places.
 
 use pitleaf_core::book::{Face, Slot};
+use pitleaf_core::kept;
 use pitleaf_core::limits::Part;
 use pitleaf_core::seals::{Corner, Place, PlaceFault};
 use std::collections::HashSet;
@@ -26,9 +27,9 @@ fn every_name_reads_back_in_either_case_and_in_the_book() {
         let name = place.to_string();
         assert_eq!(Place::read(&name), Ok(place), "{name}");
         assert_eq!(Place::read(&format!(" {} ", name.to_lowercase())), Ok(place), "{name}");
-        let json = serde_json::to_string(&place).unwrap();
+        let json = kept::write(&place);
         assert_eq!(json, format!("\"{name}\""), "in the book");
-        assert_eq!(serde_json::from_str::<Place>(&json).unwrap(), place, "{name}");
+        assert_eq!(kept::read::<Place>(&json).unwrap(), place, "{name}");
     }
 }
 

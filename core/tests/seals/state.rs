@@ -2,6 +2,7 @@
 
 use crate::bench::{micrometres, set_of_micrometres, strokes, trial};
 use pitleaf_core::book::{Book, Entry, EntryId, FORMAT, Face, Fact, Figure, Slot};
+use pitleaf_core::kept;
 use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
@@ -197,8 +198,8 @@ fn the_whole_engine_is_reported_slot_by_slot() {
 #[test]
 fn the_facts_are_written_readably_and_read_back() {
     let written = |fact: &Fact, json: &str| {
-        assert_eq!(serde_json::to_string(fact).unwrap(), json);
-        assert_eq!(&serde_json::from_str::<Fact>(json).unwrap(), fact);
+        assert_eq!(kept::write(fact), json);
+        assert_eq!(&kept::read::<Fact>(json).unwrap(), fact);
     };
     let goes = Fact::Trial { slot: slot(), seen: trial(Outcome::Goes, &[50, 30], 3, strokes(4)) };
     written(
@@ -214,7 +215,7 @@ fn the_facts_are_written_readably_and_read_back() {
         r#"{"drawing":{"slot":"1F-AB","drawing":[[[1,2],[3,4]]]}}"#,
     );
     let bad = r#"{"trial":{"slot":"1F-AB","seen":{"outcome":"goes"}}}"#;
-    let fault = serde_json::from_str::<Fact>(bad).unwrap_err().to_string();
+    let fault = kept::read::<Fact>(bad).unwrap_err().to_string();
     assert!(fault.starts_with("No leaf named. Say which leaf or leaves were tried."), "{fault}");
 }
 

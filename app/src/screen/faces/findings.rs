@@ -3,10 +3,10 @@
 use crate::dom::{El, button, el, text};
 use crate::state::App;
 use crate::widget::call_mark;
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice};
 use pitleaf_core::faces::{ReadingSet, Sense, Survey};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::usual_leaves;
 use pitleaf_core::seals::{Leaf, leaf_set};
 
@@ -25,7 +25,7 @@ pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T)
                 kind: app.kind(),
                 rotors,
                 leaves: leaf_set(book).map_or_else(usual_leaves, |set| {
-                    set.leaves().iter().map(Leaf::thickness).collect()
+                    set.leaves().iter().map(Leaf::thickness).gather()
                 }),
                 sense: if less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore },
                 chosen,

@@ -11,8 +11,8 @@ use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
 use findings::{findings, with_bench};
-use leptos::prelude::*;
 use pitleaf_core::faces::{Survey, piece_words, report};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Dimension, Unit};
 pub use survey::survey_screen;
 
@@ -35,14 +35,14 @@ pub fn screen() -> Vec<El> {
             let heading = text("h2", "", heading);
             std::iter::once(heading).chain(surveys.iter().map(|&survey| pieces(app, survey)))
         });
-        let mut shown: Vec<El> = groups.collect();
+        let mut shown: Vec<El> = groups.gather();
         shown.push(link("plate-link", &Route::Stack.hash()).text("The stack as measured"));
         shown.push(text("h2", "", "Read once"));
         let rows = app.sheet.with(|sheet| {
             ROWS.iter()
                 .filter_map(|id| sheet.row(id))
                 .map(super::bench::row_link)
-                .collect::<Vec<_>>()
+                .gather::<Vec<_>>()
         });
         shown.push(super::bench::list("rows", "Read once", rows));
         shown

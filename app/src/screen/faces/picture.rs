@@ -2,9 +2,9 @@
 
 use super::survey::Work;
 use crate::dom::{El, el, svg, text};
-use leptos::prelude::*;
 use pitleaf_core::faces::report::{Levelled, direction, figure, levelled};
 use pitleaf_core::faces::{Band, Survey, Taken, relief};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::{Engine, Point};
 use std::fmt::Write as _;
@@ -70,7 +70,7 @@ fn spots(work: &Work) -> Vec<((i32, i32), usize)> {
         .iter()
         .enumerate()
         .filter_map(|(place, spot)| Some((spot.at.map(|[x, y]| at(x, y))?, place)))
-        .collect()
+        .gather()
 }
 
 /// Where to read: places read are filled, the one in hand is ringed; a touch goes to a place.
@@ -140,7 +140,7 @@ fn ranks(bands: &[Band]) -> Vec<i32> {
                 if index < under { place(index) - place(under) } else { place(index - under) + 1 }
             },
         )
-        .collect()
+        .gather()
 }
 
 fn face(work: &Work, taken: &Taken, unit: Unit) -> Vec<El> {
@@ -151,7 +151,7 @@ fn face(work: &Work, taken: &Taken, unit: Unit) -> Vec<El> {
     let fill = |rank: i32| format!("url(#{})", hatch_id(rank));
     let areas = bands.iter().zip(&ranks).map(|(band, &rank)| {
         let pieces: String =
-            band.pieces.iter().map(|piece| outline(piece.iter().map(|&[x, y]| at(x, y)))).collect();
+            band.pieces.iter().map(|piece| outline(piece.iter().map(|&[x, y]| at(x, y)))).gather();
         path("band", &pieces).attr("fill", &fill(rank))
     });
     let end = |class: &str, point: &pitleaf_core::faces::Point, shape: &str, words: &str| {

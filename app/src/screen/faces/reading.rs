@@ -5,7 +5,7 @@ use super::survey::Work;
 use crate::dom::{El, button, el, text};
 use crate::screen::check::check_frame;
 use crate::widget::{figure_input, keypad, unit_keys};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Reading, Unit};
 
 /// The view with the keys.
@@ -95,7 +95,7 @@ pub fn slips(work: &Work) -> El {
         let slips = taken.slips().into_iter();
         slips
             .map(|(at, slip)| question(&work, at, &slip.to_string(), taken.meant(at, &slip)))
-            .collect()
+            .gather()
     })
 }
 

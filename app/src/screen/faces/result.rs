@@ -7,9 +7,9 @@ use super::survey::Work;
 use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
 use crate::widget::switch;
-use leptos::prelude::*;
 use pitleaf_core::faces::Survey;
 use pitleaf_core::faces::report::report;
+use pitleaf_core::gather::Gather;
 
 /// The view without keys.
 pub fn result_view(work: &Work) -> El {
@@ -74,7 +74,7 @@ fn sense(work: &Work) -> Option<El> {
 
 /// The other surveys of the same piece.
 fn beside(work: &Work) -> Vec<El> {
-    let others: Vec<Survey> = work.survey.beside(&work.piece, super::rotors(work.app)).collect();
+    let others: Vec<Survey> = work.survey.beside(&work.piece, super::rotors(work.app)).gather();
     if others.is_empty() {
         return Vec::new();
     }
@@ -109,6 +109,6 @@ fn readings(work: &Work) -> El {
                         .with(crate::dom::text("span", "number", &figure)),
                 )
             })
-            .collect()
+            .gather()
     })
 }

@@ -5,11 +5,12 @@ use super::result::result_view;
 use crate::dom::{El, el, follow};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Dimension, Unit};
 use std::rc::Rc;
 
@@ -60,7 +61,7 @@ impl InHand {
         let unit = draft.as_ref().and_then(|draft| draft.unit).or(usual);
         let unit = RwSignal::new(unit.unwrap_or(Unit::Millimetre));
         let mut kept: Vec<String> =
-            draft.iter().flat_map(|draft| draft.text.split('\n')).map(str::to_owned).collect();
+            draft.iter().flat_map(|draft| draft.text.split('\n')).map(str::to_owned).gather();
         kept.resize(places.len(), String::new());
         let touched = RwSignal::new(draft.is_some());
         let texts = RwSignal::new(kept);

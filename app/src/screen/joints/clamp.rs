@@ -6,7 +6,7 @@ use crate::dom::{El, button, el, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::switch;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::clamp::{
     Preload, Section, nut_factors, preload, preload_of_stretch, scatters, stretch, torque_for,
 };
@@ -145,7 +145,7 @@ fn lubrications(fields: Fields) -> Presets {
             let factor = shown::shortest(usual.value, 2);
             (usual.condition.to_owned(), vec![(fields.nut_factor, factor, None)])
         })
-        .collect()
+        .gather()
 }
 
 fn tightenings(fields: Fields) -> Presets {
@@ -154,7 +154,7 @@ fn tightenings(fields: Fields) -> Presets {
             let scatter = shown::shortest(usual.value, 2);
             (usual.condition.to_owned(), vec![(fields.scatter, scatter, None)])
         })
-        .collect()
+        .gather()
 }
 
 fn classes(fields: Fields) -> Presets {
@@ -171,7 +171,7 @@ fn classes(fields: Fields) -> Presets {
             ];
             (format!("{} ({})", class.name(), class.source()), stresses)
         })
-        .collect()
+        .gather()
 }
 
 fn clamp(fields: Fields) -> Result<Vec<El>, Why> {

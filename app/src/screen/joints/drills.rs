@@ -6,8 +6,9 @@ use crate::dom::{El, el, follow, text};
 use crate::draft;
 use crate::route::Route;
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::widget::{frame, search};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::Caution;
 use pitleaf_core::joints::bounds::DRILL;
 use pitleaf_core::joints::threads::{Drill, Thread, nearest_drills};
@@ -65,7 +66,7 @@ fn sized(named: Option<Drill>, size: Amount) -> Vec<El> {
     let taps: Vec<El> = Thread::all()
         .filter(|thread| thread.tap_drill().diameter() == Some(size))
         .map(thread_link)
-        .collect();
+        .gather();
     if !taps.is_empty() {
         shown.push(text("h2", "", "Tap drill of"));
         shown.push(list("rows", "Tap drill of", taps));

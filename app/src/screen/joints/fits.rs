@@ -4,7 +4,6 @@ use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, el, svg, text};
 use crate::widget::switch;
-use leptos::prelude::*;
 use pitleaf_core::joints::bounds;
 use pitleaf_core::joints::fits::{Class, Fit, FitFault, FitKind, Letter, Sizes, zones};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};

@@ -1,8 +1,9 @@
 //! The fields of a joint's screen: read against their bounds, kept as they are left, and the answer over them.
 
 use crate::dom::{El, el, follow, text};
+use crate::signal::*;
 use crate::store::keep;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::bounds::Plain;
 use pitleaf_core::joints::{Range, Refusal, shown, typed};
 use pitleaf_core::quantity::{Amount, Bounds, Reading, Rounding, Unit, places_for};
@@ -137,7 +138,7 @@ impl Form {
             let texts: Kept = kept
                 .iter()
                 .map(|field| (field.label.to_owned(), field.typed.get(), field.unit.get()))
-                .collect();
+                .gather();
             keep::set(&name, &texts);
         });
         fields
@@ -345,7 +346,7 @@ impl Field {
 /// A choice that fills fields in.
 pub fn fill_from(label: &str, presets: Presets) -> El {
     let options: Vec<El> =
-        presets.iter().map(|(name, _)| text("option", "", name).attr("value", name)).collect();
+        presets.iter().map(|(name, _)| text("option", "", name).attr("value", name)).gather();
     let none = text("option", "", "choose, or type below").attr("value", "");
     let select = el("select").attr("aria-label", label).with(none).with_all(options).on(
         "change",

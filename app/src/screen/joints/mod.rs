@@ -16,13 +16,13 @@ mod threads;
 mod what_thread;
 
 pub use job::Job;
+use pitleaf_core::gather::Gather;
 
 use super::bench::list;
 use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::With;
 use pitleaf_core::joints::oil_feed::{Feed, Held};
 
 /// The screen of a job.
@@ -55,7 +55,7 @@ fn all() -> Vec<El> {
         });
     let page = el("main")
         .class("page")
-        .live(move || held(app).into_iter().collect())
+        .live(move || held(app).into_iter().gather())
         .with(list("tiles", "Joints", tiles));
     frame(|| Job::All.name().to_owned(), || Job::All.about().to_owned(), true, page)
 }

@@ -7,10 +7,11 @@ use crate::draft;
 use crate::route::Route;
 use crate::screen::bench::list;
 use crate::screen::entry_line::entry_line;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::{EntryId, Fact, Subject};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::oil_feed::Feed;
 use pitleaf_core::joints::{Caution, bounds};
 use pitleaf_core::quantity::{Reading, Unit};
@@ -25,7 +26,7 @@ pub fn screen() -> Vec<El> {
     let hash = Route::Joints(Job::OilFeed).hash();
     // What is typed leads back here, should a build have to be opened first.
     follow(move || draft::put(&hash, &words.text(), None));
-    let dowels = Memo::new(move |_| {
+    let dowels = Memo::new(move || {
         let build = app.build()?;
         match app
             .book
@@ -46,7 +47,7 @@ pub fn screen() -> Vec<El> {
     );
     let page = el("main")
         .class("page joint")
-        .live(move || held(app).into_iter().collect())
+        .live(move || held(app).into_iter().gather())
         .with(el("p").class("joint-state").attr("role", "status").text_live(move || state(app)))
         .with(text("h2", "", "Upper dowels of this build"))
         .with(choose)
@@ -99,9 +100,9 @@ fn history(app: App) -> Vec<El> {
         let of = |subject| {
             book.history(&build, &subject)
                 .map(|line| (line.entry.order, line.entry.id.clone()))
-                .collect::<Vec<_>>()
+                .gather::<Vec<_>>()
         };
-        [Subject::Dowels, Subject::OilFeed].into_iter().flat_map(of).collect()
+        [Subject::Dowels, Subject::OilFeed].into_iter().flat_map(of).gather()
     });
     if entries.is_empty() {
         return Vec::new();

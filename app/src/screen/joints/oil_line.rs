@@ -5,7 +5,7 @@ use super::threads::port_link;
 use super::{Job, show};
 use crate::dom::{El, el, text};
 use crate::screen::bench::list;
-use leptos::prelude::Get;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::oil_line::{Line, Oil, OilState, fittings, typical_oils};
 use pitleaf_core::joints::threads::BossPort;
 use pitleaf_core::joints::{Caution, Range, bounds, shown};
@@ -76,7 +76,7 @@ impl Fields {
                 &[Unit::Micrometre, Unit::Thou],
                 ROUGHNESS,
             ),
-            counts: fittings().map(|fitting| form.count(fitting.name, MOST, "0")).collect(),
+            counts: fittings().map(|fitting| form.count(fitting.name, MOST, "0")).gather(),
         };
         form.keep();
         fields
@@ -141,7 +141,7 @@ pub fn screen() -> Vec<El> {
             ];
             (format!("{} (typical, from memory)", oil.name), texts)
         })
-        .collect();
+        .gather();
     let kinds = el("details")
         .class("joint-more")
         .with(text("summary", "", "Fittings in the line"))

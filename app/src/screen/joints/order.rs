@@ -3,9 +3,10 @@
 use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, button, el, svg, text};
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
 use pitleaf_core::joints::{Caution, bounds, shown};
@@ -60,7 +61,7 @@ pub fn screen() -> Vec<El> {
     let app = app();
     let fields = Fields::new();
     let needed = [fields.count, fields.torque];
-    let shown = Memo::new(move |_| written(app, &fields.joint.text()).is_some());
+    let shown = Memo::new(move || written(app, &fields.joint.text()).is_some());
     let body = el("main")
         .class("page joint")
         .with(el("section").class("joint-answer").attr("aria-label", "Order").live(move || {
@@ -96,11 +97,11 @@ fn others(app: App, fields: Fields) -> Vec<El> {
             let words = name.clone();
             button("row-link", &words, move || fields.joint.typed.set(name.clone()))
         })
-        .collect();
+        .gather();
     if links.is_empty() {
         return Vec::new();
     }
-    std::iter::once(text("h2", "", "Other joints of this build")).chain(links).collect()
+    std::iter::once(text("h2", "", "Other joints of this build")).chain(links).gather()
 }
 
 /// A plan not written yet.
@@ -125,7 +126,7 @@ fn pass_rows(plan: &Plan) -> Vec<(String, String, String)> {
             pass.order.to_string(),
         )
     })
-    .collect()
+    .gather()
 }
 
 /// A written plan: the pass to do, and those done.
@@ -151,7 +152,7 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
         shown.push(button("button action", &format!("Pass {number} is done"), move || {
             let (typed, unit) = (read.typed.get_untracked(), read.unit.get_untracked());
             match plan.tightened(number, &typed, unit) {
-                Ok(fact) => app.write(fact.into_iter().collect(), said.clone(), move || {
+                Ok(fact) => app.write(fact.into_iter().gather(), said.clone(), move || {
                     read.typed.set(String::new())
                 }),
                 Err(refusal) => app.wrong(&refusal.to_string()),
@@ -175,7 +176,7 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
         };
         (label, word, order)
     });
-    shown.push(show::table("Passes", ticks.collect::<Vec<_>>()));
+    shown.push(show::table("Passes", ticks.gather::<Vec<_>>()));
     shown
 }
 

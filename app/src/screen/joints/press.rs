@@ -3,7 +3,7 @@
 use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, el, text};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::press::{PressFit, Pressed, Reach};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
@@ -124,7 +124,7 @@ impl Fields {
             .chain(self.housing_metal.needed())
             .chain(self.pin_metal.needed())
             .chain([self.friction, self.gap, self.shop, self.hot_housing, self.hot_pin])
-            .collect()
+            .gather()
     }
 
     fn fit(self) -> Result<PressFit, Why> {

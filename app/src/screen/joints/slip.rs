@@ -4,6 +4,7 @@ use super::form::{Field, Form, Why, answer};
 use super::stack::{rotors, torques};
 use super::{Job, show};
 use crate::dom::{El, el, text};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::slip::{Dowels, Held, reaction, slip};
 use pitleaf_core::joints::{Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Unit};
@@ -85,7 +86,7 @@ impl Fields {
 pub fn screen() -> Vec<El> {
     let fields = Fields::new();
     let assumed = [fields.friction, fields.peak, fields.shear, fields.bearing];
-    let mut shown: Vec<El> = fields.needed()[..10].iter().map(|field| field.el()).collect();
+    let mut shown: Vec<El> = fields.needed()[..10].iter().map(|field| field.el()).gather();
     shown.push(
         el("details")
             .class("joint-more")

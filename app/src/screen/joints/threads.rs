@@ -6,8 +6,9 @@ use crate::dom::{El, el, link, text};
 use crate::draft;
 use crate::route::Route;
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::widget::{frame, search};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::threads::{
     BossPort, ClearanceFit, Drill, Thread, clearance_hole, find_ports, find_threads, nearest_drills,
 };
@@ -23,7 +24,7 @@ const USEFUL: std::ops::RangeInclusive<f64> = 0.5..=0.9;
 fn slug(thread: Thread) -> String {
     let name = thread.name().to_ascii_lowercase();
     let pieces = name.split(|letter: char| !letter.is_ascii_alphanumeric());
-    pieces.filter(|piece| !piece.is_empty()).collect::<Vec<_>>().join("-")
+    pieces.filter(|piece| !piece.is_empty()).gather::<Vec<_>>().join("-")
 }
 
 /// A link to a thread, with its tap drill.
@@ -105,7 +106,7 @@ fn tap_drills(thread: Thread) -> Vec<(String, String, String)> {
             let share = format!("{} % of full thread", shown::plain(engagement * 100.0, 0));
             Some((drill.to_string(), share, format!("{mm}   {inch}")))
         })
-        .collect()
+        .gather()
 }
 
 fn unknown() -> Vec<El> {
@@ -132,7 +133,7 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     ]
     .into_iter()
     .flatten()
-    .collect();
+    .gather();
     let (area, unit) = thread.printed_stress_area();
     let metric = shown::plain(thread.stress_area().get::<square_millimeter>(), 1);
     sizes.push(show::row("Stress area", format!("{area} {unit}"), format!("{metric} mm²")));
@@ -147,7 +148,7 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     let holes: Vec<_> = fits
         .into_iter()
         .filter_map(|(label, fit)| Some((label, clearance_hole(thread, fit)?)))
-        .collect();
+        .gather();
     let mut body = el("main")
         .class("page joint")
         .with(show::key(&thread.tap_drill().to_string(), &format!("{drill_mm}   {drill_inch}")))

@@ -6,7 +6,6 @@ use super::{Job, show};
 use crate::dom::{El, text};
 use crate::screen::bench::list;
 use crate::widget::switch;
-use leptos::prelude::*;
 use pitleaf_core::joints::bounds;
 use pitleaf_core::joints::threads::{Measured, Side, identify, what_tells_apart};
 use pitleaf_core::quantity::Unit;

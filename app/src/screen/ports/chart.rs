@@ -4,7 +4,8 @@ use super::Plate;
 use super::picture::path;
 use crate::device;
 use crate::dom::{El, button, el, svg, text};
-use leptos::prelude::*;
+use crate::signal::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{Stage, chart};
 use std::cell::Cell;
 use std::rc::Rc;
@@ -13,7 +14,7 @@ use uom::si::f64::Angle;
 
 /// The curves with the hand of the first chamber, and paler ones of the other two.
 pub(super) fn area_chart(plate: &Plate, tenths: RwSignal<i32>) -> El {
-    let sweeps: Vec<_> = plate.ports.iter().map(|port| &port.sweep).collect();
+    let sweeps: Vec<_> = plate.ports.iter().map(|port| &port.sweep).gather();
     let drawn = chart::Chart::of(&sweeps, plate.face.view);
     let stage = |i: usize| {
         if plate.ports[i].name.stage == Stage::Stock { "stock" } else { "cut" }
@@ -26,7 +27,7 @@ pub(super) fn area_chart(plate: &Plate, tenths: RwSignal<i32>) -> El {
             .iter()
             .flat_map(|(opens, closes)| [*opens, *closes])
             .map(move |x| path(&class, &format!("M{x} 0V{}", chart::HEIGHT)))
-            .collect::<Vec<_>>()
+            .gather::<Vec<_>>()
     });
     let hand = |class: &str, ahead: i32| {
         path(class, &format!("M0 -8V{}", chart::HEIGHT)).attr_live("transform", move || {

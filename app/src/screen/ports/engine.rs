@@ -4,10 +4,12 @@ use super::typed_engine;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{fault_list, field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
+use pitleaf_core::kept;
 use pitleaf_core::ports::SideHousing;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::{Measure, TypedEngine};
@@ -18,23 +20,18 @@ pub fn screen() -> Vec<El> {
     let hash = Route::Ports(PortsPlace::Engine).hash();
     let written = typed_engine(app);
     let start = draft::at(&hash)
-        .and_then(|draft| serde_json::from_str(&draft.text).ok())
+        .and_then(|draft| kept::read(&draft.text).ok())
         .unwrap_or_else(|| written.clone());
     let unit = RwSignal::new(start.unit);
     let texts = start.texts.map(RwSignal::new);
     let typed =
-        Memo::new(move |_| TypedEngine { unit: unit.get(), texts: texts.map(|text| text.get()) });
-    let faults = Memo::new(move |_| typed.with(|typed| typed.engine().err().unwrap_or_default()));
+        Memo::new(move || TypedEngine { unit: unit.get(), texts: texts.map(|text| text.get()) });
+    let faults = Memo::new(move || typed.with(|typed| typed.engine().err().unwrap_or_default()));
     {
         let hash = hash.clone();
         follow(move || {
-            let text = typed.with(|typed| {
-                if *typed == written {
-                    String::new()
-                } else {
-                    serde_json::to_string(typed).unwrap_or_default()
-                }
-            });
+            let text = typed
+                .with(|typed| if *typed == written { String::new() } else { kept::write(typed) });
             draft::put(&hash, &text, None);
         });
     }
@@ -61,7 +58,7 @@ pub fn screen() -> Vec<El> {
         let said = move || {
             faults.with(|faults| {
                 let own = faults.iter().filter(|fault| fault.measure == measure);
-                own.map(|fault| fault.words.clone()).collect::<Vec<_>>()
+                own.map(|fault| fault.words.clone()).gather::<Vec<_>>()
             })
         };
         let name = measure.name();

@@ -3,9 +3,9 @@
 use super::{face, under};
 use crate::dom::{El, el, text};
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::{PlugSide, PortFace, Rotation, SealedBy, SeenFrom, SideHousing, View};
 

@@ -2,9 +2,10 @@
 
 use super::{Plate, care, picture, under};
 use crate::dom::{El, el, svg, text};
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{self as core_picture, Frame};
 use pitleaf_core::ports::{
     Finding, Flow, Overlap, PortName, Row, SideHousing, Stage, Weight, as_it_will_be, findings,
@@ -49,7 +50,7 @@ fn keep_clear(app: App, housing: SideHousing, margin: &str) -> Vec<El> {
         return vec![text("p", "plain", "No port is drawn on this housing yet.")];
     }
     let found = findings(&plate.engine, plate.face.view, &ports, margin);
-    let mut cards: Vec<El> = (1..).zip(&found).map(|(number, at)| card(at, Some(number))).collect();
+    let mut cards: Vec<El> = (1..).zip(&found).map(|(number, at)| card(at, Some(number))).gather();
     if found.iter().all(|finding| finding.weight == Weight::Know) {
         cards.insert(0, card(&clear(), None));
     }
@@ -203,13 +204,10 @@ fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
         .filter(|other| *other != housing)
         .map(|other| Plate::load(app, other))
         .filter(|other| other.face.view.plugs == plate.face.view.plugs)
-        .collect();
+        .gather();
     let view = plate.face.view;
-    let all: Vec<_> = [&*plate]
-        .into_iter()
-        .chain(&others)
-        .flat_map(|plate| as_it_will_be(&plate.ports))
-        .collect();
+    let all: Vec<_> =
+        [&*plate].into_iter().chain(&others).flat_map(|plate| as_it_will_be(&plate.ports)).gather();
     let of = |flow: Flow| all.iter().filter(move |port| port.name.flow == flow);
     let mut lines = Vec::new();
     for intake in of(Flow::Intake) {
@@ -229,7 +227,7 @@ fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
                     event(stretch.closes(Chamber::First))
                 )
             });
-            let when: Vec<String> = when.collect();
+            let when: Vec<String> = when.gather();
             let words = if when.is_empty() {
                 "never open together".to_owned()
             } else {

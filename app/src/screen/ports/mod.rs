@@ -16,7 +16,6 @@ mod volume;
 use crate::dom::{El, el, text};
 use crate::route::PortsPlace;
 use crate::state::App;
-use leptos::prelude::*;
 use pitleaf_core::ports::{PlatePort, PortFace, PortName, SideHousing};
 use pitleaf_core::trochoid::{Engine, TypedEngine};
 

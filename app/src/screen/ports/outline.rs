@@ -5,10 +5,11 @@ use super::{care, engine, face, under};
 use crate::dom::{El, button, el, follow, link};
 use crate::draft;
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{fault_list, field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
+use pitleaf_core::kept;
 use pitleaf_core::ports::{
     Corner, Form, PlatePort, PortFace, PortName, Stage, TypedOutline, add_corner, corner_radius,
     line, remove_corner, round_corner,
@@ -76,17 +77,13 @@ pub fn screen(port: PortName) -> Vec<El> {
         chosen: RwSignal::new(None),
         drag: RwSignal::new(None),
     };
-    let drafted = draft::at(&hash).and_then(|draft| serde_json::from_str(&draft.text).ok());
+    let drafted = draft::at(&hash).and_then(|draft| kept::read(&draft.text).ok());
     editing.put(drafted.unwrap_or_else(|| written.clone()));
     {
         let (hash, written) = (hash.clone(), TypedOutline { figures: String::new(), ..written });
         follow(move || {
             let typed = editing.typed();
-            let text = if typed == written {
-                String::new()
-            } else {
-                serde_json::to_string(&typed).unwrap_or_default()
-            };
+            let text = if typed == written { String::new() } else { kept::write(&typed) };
             draft::put(&hash, &text, None);
         });
     }

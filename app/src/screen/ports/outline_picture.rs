@@ -3,8 +3,9 @@
 use super::outline::Editing;
 use super::{Plate, picture, touch};
 use crate::dom::{El, el};
+use crate::signal::*;
 use crate::state::App;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{Frame, drawn, path};
 use pitleaf_core::ports::{Corner, Outline, Seat, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};
@@ -65,7 +66,7 @@ pub(super) fn outline_picture(app: App, editing: Editing) -> El {
         .live(move || {
             let radius = shows.get().width / 60;
             typed.with(|corners| {
-                corners.iter().map(|at| picture::circle("handle", at.point, radius)).collect()
+                corners.iter().map(|at| picture::circle("handle", at.point, radius)).gather()
             })
         })
         .with(
@@ -181,7 +182,7 @@ fn act(editing: Editing, touch: touch::Touch) {
 
 /// The outline with room around it; the whole plate while there is none.
 fn close_up(corners: &[Corner], whole: Frame) -> Frame {
-    let points: Vec<Point> = corners.iter().map(|corner| corner.point).collect();
+    let points: Vec<Point> = corners.iter().map(|corner| corner.point).gather();
     if points.len() < 2 {
         return whole;
     }

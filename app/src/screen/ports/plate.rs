@@ -4,9 +4,10 @@ use super::{Plate, care, chart, figures, picture, touch, under};
 use crate::dom::{El, el, link, text};
 use crate::route::{PortsPlace, Route};
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::Frame;
 use pitleaf_core::ports::{
     PlatePort, PortName, SideHousing, Stage, View, chart as core_chart, shown,
@@ -124,7 +125,7 @@ fn open_now(plate: &Rc<Plate>, at: usize, port: &PlatePort, tenths: RwSignal<i32
         let others: Vec<String> = others
             .filter(|(_, (_, area))| area.metric != "0.0 mm²")
             .map(|(i, (_, area))| format!(" · chamber {}: {}", i + 2, area.metric))
-            .collect();
+            .gather();
         areas.set((open[0].metric.clone(), format!("{}{}", open[0].inch, others.concat())));
     });
     let stage =
@@ -157,5 +158,5 @@ fn outlines(app: App, housing: SideHousing, plate: &Plate) -> Vec<El> {
                     .with(text("span", "dim", &says)),
             )
         })
-        .collect()
+        .gather()
 }

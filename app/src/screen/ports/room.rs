@@ -3,10 +3,11 @@
 use super::{Plate, care, figures, picture, touch, under};
 use crate::dom::{El, button, el, text};
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{fault_list, field, frame};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::Frame;
 use pitleaf_core::ports::{
     Form, Outline, PlatePort, PortName, Room, Stage, TypedOutline, Window, as_it_will_be,
@@ -151,7 +152,7 @@ fn around(
         .into_iter()
         .filter(|port| port.name.at(name.stage) != name)
         .filter_map(|port| port.outline().cloned())
-        .collect();
+        .gather();
     let room = Room {
         engine: &plate.engine,
         sealed_by: plate.face.sealed_by,
@@ -179,9 +180,9 @@ fn drawn(
             let outline = result.with(|result| result.as_ref().ok().cloned().flatten());
             let line = outline.map(|outline| {
                 let points = outline.points().iter().map(|point| view.turn_over(*point));
-                picture::line("limit-line", points.collect::<Vec<_>>())
+                picture::line("limit-line", points.gather::<Vec<_>>())
             });
             let seed = seed.get().map(|seed| picture::circle("seed", seed, 200));
-            line.into_iter().chain(seed).collect()
+            line.into_iter().chain(seed).gather()
         })
 }

@@ -5,10 +5,11 @@ use crate::device;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::{App, Notice, app};
 use crate::widget::{fault_list, frame, sentences, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{
     Outline, Paper, Sheet, SideHousing, Template, TypedDatums, as_it_will_be,
 };
@@ -37,7 +38,7 @@ impl Choice {
             .iter()
             .filter_map(|port| port.outline())
             .map(|outline| view.turn_outline_over(outline))
-            .collect();
+            .gather();
         let title = under(app, self.housing);
         let template = Template {
             engine: &plate.engine,
@@ -152,5 +153,5 @@ fn shown(sheets: &[Sheet], paper: Paper) -> Vec<El> {
             };
             el("div").class(class).drawing(&sheet.svg)
         })
-        .collect()
+        .gather()
 }

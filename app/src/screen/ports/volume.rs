@@ -2,9 +2,10 @@
 
 use super::{chart, engine, face};
 use crate::dom::{El, el, text};
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{field, frame};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{SideHousing, chart as core_chart, shown};
 use pitleaf_core::quantity::{Bounds, Dimension, Number, Reading, Unit};
 use pitleaf_core::trochoid::{Chamber, Chambers};
@@ -50,7 +51,7 @@ pub fn screen() -> Vec<El> {
             let lines = Chamber::ALL.into_iter().zip(1..).flat_map(|(chamber, number)| {
                 row(&format!("Chamber {number}"), &both(chambers.volume(chamber, theta)))
             });
-            lines.collect::<Vec<_>>()
+            lines.gather::<Vec<_>>()
         }
     };
     let with_recess = {

@@ -6,10 +6,11 @@ use super::sign::sign;
 use super::{build_name, gap_row, leaves_on_bench, no_row, rotors, unit_of};
 use crate::dom::{El, el, link, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::book::{Face, Slot};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{SlotState, engine_report};
 
 /// What a slot shows in a list or on the map.
@@ -37,7 +38,7 @@ pub(super) fn lines(app: App) -> Vec<SlotLine> {
         gap: String::new(),
     };
     let Some((build, row)) = app.build().zip(gap_row(app)) else {
-        return Slot::of_engine(rotors(app)).into_iter().map(unmeasured).collect();
+        return Slot::of_engine(rotors(app)).into_iter().map(unmeasured).gather();
     };
     let set = leaves_on_bench(app);
     app.book.with(|book| {
@@ -50,13 +51,13 @@ pub(super) fn lines(app: App) -> Vec<SlotLine> {
                 is_drawn: report.drawing.is_some(),
                 gap: report.gap(unit_of(report, &row, set.as_ref())),
             })
-            .collect()
+            .gather()
     })
 }
 
 /// The engine's lines, worked out once for a screen.
 pub(super) fn engine(app: App) -> Memo<Vec<SlotLine>> {
-    Memo::new(move |_| lines(app))
+    Memo::new(move || lines(app))
 }
 
 /// "Kestrel · 3 of 12 fitted".
@@ -74,7 +75,7 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
         .attrs(&[("role", "group"), ("aria-label", "Face up, and how far its three seals are")])
         .live(move || {
             engine
-                .with(|lines| lines.chunks(3).map(|three| face_key(three, (rotor, face))).collect())
+                .with(|lines| lines.chunks(3).map(|three| face_key(three, (rotor, face))).gather())
         });
     let page = el("main").class("page").with(faces).live(move || {
         engine.with(|lines| {
@@ -82,7 +83,7 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
                 .iter()
                 .filter(|line| (line.slot.rotor(), line.slot.face()) == (rotor, face))
                 .cloned()
-                .collect();
+                .gather();
             if here.is_empty() {
                 let words = format!("This build has no rotor {rotor}. Choose a face above.");
                 return vec![text("p", "plain", &words)];
@@ -110,7 +111,7 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
 fn face_key(three: &[SlotLine], here: (u8, Face)) -> El {
     let Some(first) = three.first() else { return el("span") };
     let (number, side) = (first.slot.rotor(), first.slot.face());
-    let states: Vec<&str> = three.iter().map(|line| line.state.name()).collect();
+    let states: Vec<&str> = three.iter().map(|line| line.state.name()).gather();
     let signs = el("span").class("face-signs").with_all(three.iter().map(|line| sign(line.state)));
     let key = link("unit", &Route::Seals(number, side).hash())
         .attr("aria-label", &format!("Rotor {number} {}: {}", side.name(), states.join(", ")))

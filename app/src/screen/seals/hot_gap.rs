@@ -4,10 +4,11 @@ use super::build_name;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, sentences, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Rounding, Unit};
 use pitleaf_core::seals::{
     ESTIMATE, HotGap, MATERIALS, PIECES, RUNNING, SOURCE_COLD, SOURCE_HOT, TypedHotGap, TypedPiece,
@@ -119,12 +120,12 @@ pub(in crate::screen) fn screen(slot: Option<Slot>) -> Vec<El> {
         Typed::of(Some(&text_kept), (String::new(), String::new()), unit)
     };
     follow(move || {
-        let texts: Vec<String> = typed.texts().iter().map(|text| text.get()).collect();
+        let texts: Vec<String> = typed.texts().iter().map(|text| text.get()).gather();
         let is_begun = !texts[0].is_empty() || !texts[1].is_empty();
         let text = if is_begun { texts.join(&PARTS.to_string()) } else { String::new() };
         draft::put(&hash, &text, Some(typed.length.get()));
     });
-    let answer = Memo::new(move |_| typed.typed().work_out());
+    let answer = Memo::new(move || typed.typed().work_out());
     let page = el("main")
         .class("page")
         .live(move || answer.with(|answer| shown(answer, typed.length.get())))

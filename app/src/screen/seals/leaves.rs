@@ -5,10 +5,11 @@ use super::leaves_on_bench;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Bounds, Dimension, Unit};
 use pitleaf_core::seals::{
     Leaf, LeafFault, LeafSet, USUAL_SETS, UsualSet, Written, usual_tolerance,
@@ -73,7 +74,7 @@ fn on_bench(app: App, typed: Typed) -> Vec<El> {
             "None entered yet. Take a usual set below, or type your own.",
         )];
     };
-    let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).collect();
+    let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).gather();
     let (name, tolerance) = (set.name().to_owned(), set.tolerance().to_string());
     let again = {
         let (name, marks, tolerance) = (name.clone(), marks.join("; "), tolerance.clone());
@@ -121,7 +122,7 @@ fn offer(app: App, usual: &'static UsualSet) -> El {
 
 /// The form for an own set; what is wrong stands under it.
 fn own(app: App, typed: Typed) -> El {
-    let set = Memo::new(move |_| typed.set());
+    let set = Memo::new(move || typed.set());
     let units = switch(
         "Unit of figures without one",
         &[(Unit::Millimetre, "mm"), (Unit::Inch, "in"), (Unit::Thou, "thou")],
@@ -146,7 +147,7 @@ fn own(app: App, typed: Typed) -> El {
         }
         set.with(|set| match set {
             Ok(set) => {
-                let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).collect();
+                let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).gather();
                 format!("{} leaves: {}", marks.len(), marks.join(", "))
             }
             Err(fault) => fault.to_string(),

@@ -5,29 +5,26 @@ use super::pad::{Strokes, pad, picture};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::app;
 use crate::widget::{field, frame};
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Slot, Subject};
+use pitleaf_core::kept;
 use pitleaf_core::seals::Drawing;
 
 /// The mark's page.
 pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
     let app = app();
     let hash = Route::Mark(slot).hash();
-    let kept = draft::at(&hash).map(|draft| draft.text).unwrap_or_default();
-    let (words, drawn) = kept.split_once('\n').unwrap_or((&kept, ""));
+    let draft = draft::at(&hash).map(|draft| draft.text).unwrap_or_default();
+    let (words, drawn) = draft.split_once('\n').unwrap_or((&draft, ""));
     let typed = RwSignal::new(words.to_owned());
-    let strokes: RwSignal<Strokes> = RwSignal::new(serde_json::from_str(drawn).unwrap_or_default());
+    let strokes: RwSignal<Strokes> = RwSignal::new(kept::read(drawn).unwrap_or_default());
     let fault = RwSignal::new(String::new());
     follow(move || {
         let words = typed.get();
         let text = strokes.with(|strokes| {
-            if strokes.is_empty() {
-                words
-            } else {
-                format!("{words}\n{}", serde_json::to_string(strokes).unwrap_or_default())
-            }
+            if strokes.is_empty() { words } else { format!("{words}\n{}", kept::write(strokes)) }
         });
         draft::put(&hash, &text, None);
     });

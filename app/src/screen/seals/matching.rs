@@ -5,10 +5,11 @@ use super::{build_name, rotors};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::Fact;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Amount, Reading, Unit};
 use pitleaf_core::seals::{Loose, LooseKind, free_number, match_by_height, match_by_weight};
 
@@ -31,7 +32,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
         is_by_weight.track();
         fault.set(String::new());
     });
-    let pieces = Memo::new(move |_| {
+    let pieces = Memo::new(move || {
         app.build().map_or_else(Vec::new, |build| app.book.with(|book| kind().all(book, &build)))
     });
     let write = move || {
@@ -88,12 +89,12 @@ pub(in crate::screen) fn screen() -> Vec<El> {
 
 /// The sharing out, or why there is none.
 fn matched(app: App, pieces: &[Loose], is_by_weight: bool, unit: Unit) -> Vec<El> {
-    let amounts: Vec<Amount> = pieces.iter().map(|piece| piece.reading.amount()).collect();
+    let amounts: Vec<Amount> = pieces.iter().map(|piece| piece.reading.amount()).gather();
     let matching = if is_by_weight { match_by_weight } else { match_by_height };
     match matching(&amounts, rotors(app)) {
         Err(fault) => vec![text("p", "refusal empty", &fault.to_string())],
         Ok(found) => {
-            let numbers: Vec<usize> = pieces.iter().map(|piece| piece.number).collect();
+            let numbers: Vec<usize> = pieces.iter().map(|piece| piece.number).gather();
             let mut lines = found.words(&numbers);
             lines.push(found.spread_words(is_by_weight, unit));
             let words = lines.join(" ");

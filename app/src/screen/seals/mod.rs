@@ -29,7 +29,6 @@ pub(super) use table::screen as table_screen;
 
 use crate::dom::{El, el, text};
 use crate::state::App;
-use leptos::prelude::*;
 use pitleaf_core::book::{BuildId, Slot};
 use pitleaf_core::limits::{Part, Row};
 use pitleaf_core::quantity::Unit;

@@ -1,7 +1,7 @@
 //! A pad for drawing with the finger, and a drawing shown.
 
 use crate::dom::{El, el, svg};
-use leptos::prelude::*;
+use crate::signal::*;
 use std::fmt::Write as _;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, PointerEvent};

@@ -5,11 +5,13 @@ use super::{build_name, gap_row, no_row, rotors};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Row, limit_line};
+use pitleaf_core::order::InOrder;
 use pitleaf_core::quantity::{Amount, Bounds, Dimension, Fault, Reading, Unit};
 use pitleaf_core::seals::{
     Loose, LooseKind, Written, assign, free_number, slot_from_gap, slot_length_fact, slot_lengths,
@@ -266,13 +268,13 @@ fn measured(app: App) -> Vec<El> {
     let seals: Vec<El> = seals(app)
         .iter()
         .map(|seal| line(format!("Seal {}", seal.number), &seal.reading, seal.entry.clone()))
-        .collect();
+        .gather();
     let slots: Vec<El> = app
         .book
         .with(|book| slot_lengths(book, &build, rotors(app)))
         .iter()
         .map(|(slot, entry, reading)| line(slot.to_string(), reading, entry.clone()))
-        .collect();
+        .gather();
     if seals.is_empty() && slots.is_empty() {
         return Vec::new();
     }
@@ -291,8 +293,8 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
         Ok(aim) => aim.amount(),
         Err(fault) => return vec![text("p", "refusal", &format!("Gap aimed at: {fault}"))],
     };
-    let lengths: Vec<Amount> = seals.iter().map(|seal| seal.reading.amount()).collect();
-    let places: Vec<Amount> = slots.iter().map(|(_, _, reading)| reading.amount()).collect();
+    let lengths: Vec<Amount> = seals.iter().map(|seal| seal.reading.amount()).gather();
+    let places: Vec<Amount> = slots.iter().map(|(_, _, reading)| reading.amount()).gather();
     let found = match assign(&lengths, &places, &row.limit, aim) {
         Ok(found) => found,
         Err(fault) => return vec![text("p", "refusal empty", &fault.to_string())],
@@ -303,8 +305,8 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
         .iter()
         .map(|placed| (slots[placed.slot].0, placed.words(seals[placed.seal].number, unit)))
         .chain(found.empty.iter().map(|empty| (slots[empty.slot].0, empty.words(unit))))
-        .collect();
-    lines.sort_by_key(|(slot, _)| *slot);
+        .gather();
+    lines.order_by_key(|(slot, _)| *slot);
     let mut shown = vec![list(
         "rows",
         "What goes where",
@@ -317,10 +319,10 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
     )];
     if !found.unused.is_empty() {
         let left: Vec<String> =
-            found.unused.iter().map(|&seal| seals[seal].number.to_string()).collect();
+            found.unused.iter().map(|&seal| seals[seal].number.to_string()).gather();
         shown.push(text("p", "plain", &format!("Left over: {}.", left.join(", "))));
     }
-    let words: Vec<String> = lines.iter().map(|(slot, words)| format!("{slot}: {words}")).collect();
+    let words: Vec<String> = lines.iter().map(|(slot, words)| format!("{slot}: {words}")).gather();
     shown.push(button("button", "Write this down", move || {
         let note = Fact::Note { about: "Which seal goes where".to_owned(), words: words.join(" ") };
         app.write(vec![note], "which seal goes where".to_owned(), || {});

@@ -6,13 +6,14 @@ use super::super::check::{check_frame, extra_keys, kept, shown, shown_units, sta
 use super::rotors;
 use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
     Shown, call_mark, figure_input, frame, keypad, no_such_limit, rule_picture, unit_keys,
     verdict_card,
 };
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Figure};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Gauge, Row, decide};
 use pitleaf_core::quantity::{Amount, Fault, Reading, Span, Unit};
 use pitleaf_core::seals::{Place, SetCheck, SpreadCheck, Step, set_readings};
@@ -49,16 +50,16 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let hash = Route::Set(limited.id.clone()).hash();
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
-    let reading = Memo::new(move |_| Reading::read(&typed.get(), unit.get(), bounds));
+    let reading = Memo::new(move || Reading::read(&typed.get(), unit.get(), bounds));
     let (row, limited) = (Rc::new(row), Rc::new(limited));
     let set = {
         let row = SendWrapper::new(row.clone());
-        Memo::new(move |_| match app.build() {
+        Memo::new(move || match app.build() {
             Some(build) => app.book.with(|book| set_readings(book, &build, &row, rotors(app))),
             None => Place::of_part(row.part, rotors(app))
                 .into_iter()
                 .map(|place| (place, None))
-                .collect(),
+                .gather(),
         })
     };
     let first = set
@@ -88,7 +89,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
     let card = {
         let m = SendWrapper::new(m.clone());
-        Memo::new(move |_| m.shown())
+        Memo::new(move || m.shown())
     };
     let rule = {
         let m = m.clone();
@@ -157,7 +158,7 @@ impl Measuring {
     /// The places with no reading yet.
     fn left(&self) -> Vec<Place> {
         self.set.with(|set| {
-            set.iter().filter(|(_, reading)| reading.is_none()).map(|(place, _)| *place).collect()
+            set.iter().filter(|(_, reading)| reading.is_none()).map(|(place, _)| *place).gather()
         })
     }
 
@@ -194,7 +195,7 @@ impl Measuring {
     fn write_all(&self) {
         let Ok(reading) = self.reading.get_untracked() else { return };
         let left = untrack(|| self.left());
-        let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).collect();
+        let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).gather();
         let said =
             format!("{} {} on {} places", reading.number(), reading.unit().symbol(), facts.len());
         let typed = self.typed;
@@ -286,7 +287,7 @@ impl Measuring {
                         .with(text("span", "", &place.to_string()))
                         .with(text("span", "number", &figure))
                 })
-                .collect()
+                .gather()
         })
     }
 }

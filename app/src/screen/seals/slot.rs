@@ -10,10 +10,11 @@ use super::trial_keys::TrialKeys;
 use super::{build_name, caution, gap_row, no_row, rotors};
 use crate::dom::{El, button, el, follow, link, text};
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{bracket_picture, frame};
-use leptos::prelude::*;
 use pitleaf_core::book::{EntryId, Fact, Slot, Subject};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{GroundBy, Place, SlotState, Step};
 
 /// A slot's page.
@@ -34,11 +35,11 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
         );
     }
     let by = RwSignal::new(GroundBy::Strokes);
-    let known = Memo::new(move |_| answer(app, slot, by.get()));
+    let known = Memo::new(move || answer(app, slot, by.get()));
     // Counting goes on as it was done last.
     follow({
         let counted =
-            Memo::new(move |_| known.with(|known| known.as_ref().and_then(|known| known.counted)));
+            Memo::new(move || known.with(|known| known.as_ref().and_then(|known| known.counted)));
         move || {
             if let Some(counted) = counted.get() {
                 by.set(counted);
@@ -55,7 +56,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
             })
         })
         .live(move || history(app, slot));
-    let is_fitted = Memo::new(move |_| {
+    let is_fitted = Memo::new(move || {
         known.with(|known| known.as_ref().is_some_and(|known| known.state == SlotState::Fitted))
     });
     let below = el("div").class("check-keys").live(move || {
@@ -189,9 +190,9 @@ fn history(app: App, slot: Slot) -> Vec<El> {
         let of = |subject| {
             book.history(&build, &subject)
                 .map(|line| (line.entry.order, line.entry.id.clone()))
-                .collect::<Vec<_>>()
+                .gather::<Vec<_>>()
         };
-        subjects.into_iter().flatten().flat_map(of).collect()
+        subjects.into_iter().flatten().flat_map(of).gather()
     });
     if entries.is_empty() {
         return Vec::new();

@@ -3,7 +3,6 @@
 use super::rotors;
 use super::{STACKED, leaves_on_bench, unit_of, with_report};
 use crate::state::App;
-use leptos::prelude::*;
 use pitleaf_core::book::Slot;
 use pitleaf_core::limits::{Limit, limit_line};
 use pitleaf_core::quantity::{Dimension, Unit};

@@ -6,7 +6,7 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::frame;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 
 /// The table.
 pub(in crate::screen) fn screen() -> Vec<El> {
@@ -17,7 +17,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
         .class("slot-table")
         .with(text("caption", "unseen", "Side-seal slots of the engine, front to rear"))
         .with(el("thead").with(el("tr").with_all(head)))
-        .with(el("tbody").live(move || engine.with(|lines| lines.iter().map(row).collect())));
+        .with(el("tbody").live(move || engine.with(|lines| lines.iter().map(row).gather())));
     frame(
         || "All slots".to_owned(),
         move || engine.with(|lines| progress(app, lines)),

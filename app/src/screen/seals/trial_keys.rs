@@ -5,9 +5,10 @@ use super::slot_answer::SlotAnswer;
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::Route;
+use crate::signal::*;
 use crate::state::App;
-use leptos::prelude::*;
 use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
     Ground, GroundBy, LeafFault, Outcome, Stack, Step, Trial, TrialFault, usual_tolerance,
@@ -84,7 +85,7 @@ impl TrialKeys {
     }
 
     fn proposed(self) -> Memo<String> {
-        Memo::new(move |_| {
+        Memo::new(move || {
             self.known.with(|known| {
                 known
                     .as_ref()
@@ -238,7 +239,7 @@ impl TrialKeys {
                             },
                         )
                     })
-                    .collect();
+                    .gather();
                 shown.push(
                     button("unit", "Put together", move || self.stacking.update(|on| *on = !*on))
                         .pressed(move || self.stacking.get()),
@@ -274,7 +275,7 @@ impl TrialKeys {
         let stack = match (outcome, &set) {
             // Said of the thinnest leaf there is.
             (Outcome::FreeNoLeaf, Some(set)) => {
-                Stack::of(set.leaves().iter().take(1).cloned().collect())?
+                Stack::of(set.leaves().iter().take(1).cloned().gather())?
             }
             _ => self.stack()?,
         };

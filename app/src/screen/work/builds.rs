@@ -4,10 +4,11 @@ use super::way;
 use crate::dom::{El, button, el, link, text};
 use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, search, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::BuildId;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{builds as found, set_up};
 
 /// The screen.
@@ -59,7 +60,7 @@ fn builds(query: &str, old: bool) -> Vec<El> {
                     ),
             )
         };
-        found(book, query, old).into_iter().filter_map(line).collect()
+        found(book, query, old).into_iter().filter_map(line).gather()
     })
 }
 

@@ -4,9 +4,10 @@ use super::{name, refusal, way, write};
 use crate::dom::{El, button, el, text};
 use crate::route::WorkPlace;
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame, switch};
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{Compression, RouteFact, TypedTest, compression_record};
 
@@ -75,7 +76,7 @@ fn test(app: App, rotor: u8) -> Option<TypedTest> {
 fn record(app: App) -> Vec<El> {
     let Some((_, kind, rotors, _)) = app.opening() else { return Vec::new() };
     let tests: Vec<(u8, Compression)> =
-        (1..=rotors).filter_map(|rotor| Some((rotor, test(app, rotor)?.read().ok()?))).collect();
+        (1..=rotors).filter_map(|rotor| Some((rotor, test(app, rotor)?.read().ok()?))).gather();
     if tests.is_empty() {
         return Vec::new();
     }

@@ -3,9 +3,9 @@
 use super::{name, with_build, write};
 use crate::dom::{El, button, el, text};
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame};
-use leptos::prelude::*;
 use pitleaf_core::limits::limit_line;
 use pitleaf_core::route::{Choice, decide_on, fates, past_limits};
 

@@ -3,10 +3,11 @@
 use super::{name, rows};
 use crate::dom::{button, el, link, text};
 use crate::route::{PortsPlace, Route};
+use crate::signal::*;
 use crate::state::App;
 use crate::widget::{field, frame};
-use leptos::prelude::*;
 use pitleaf_core::book::{BuildId, Fact};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{RouteFact, Topic, own_rows, said};
 
 use crate::dom::El;
@@ -28,7 +29,7 @@ pub fn screen(app: App) -> Vec<El> {
             changed
                 .filter(|(topic, words)| said(book, &build, *topic) != words)
                 .map(|(topic, words)| Fact::Route(RouteFact::Said { topic, words }))
-                .collect()
+                .gather()
         });
         if !facts.is_empty() {
             app.write(facts, "what was said of the build".to_owned(), || {});

@@ -4,9 +4,10 @@ use super::route::put;
 use super::{choose, name, progress, refusal, rows};
 use crate::dom::{El, button, el, follow, text};
 use crate::route::{Route, WorkPlace};
+use crate::signal::*;
 use crate::state::App;
 use crate::widget::frame;
-use leptos::prelude::*;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{Answer, Each, Edit, Kind, Routing, Step, When};
 
 /// A step in the making, all as text.
@@ -54,18 +55,18 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
     let said = RwSignal::new(String::new());
     let pair = |word: &str, says: &str| (word.to_owned(), says.to_owned());
     let kinds = ["Do", "Measure", "Hold"].map(|kind| pair(kind, kind));
-    let answers: Vec<_> = Answer::ALL.iter().map(|by| pair(by.word(), by.says())).collect();
-    let whens: Vec<_> = When::ALL.iter().map(|when| pair(when.word(), when.says())).collect();
-    let eachs: Vec<_> = Each::ALL.iter().map(|each| pair(each.word(), each.says())).collect();
+    let answers: Vec<_> = Answer::ALL.iter().map(|by| pair(by.word(), by.says())).gather();
+    let whens: Vec<_> = When::ALL.iter().map(|when| pair(when.word(), when.says())).gather();
+    let eachs: Vec<_> = Each::ALL.iter().map(|each| pair(each.word(), each.says())).gather();
     let sheet: Vec<_> = app
         .sheet
-        .with_untracked(|sheet| sheet.rows().iter().map(|row| pair(&row.id, &row.what)).collect());
+        .with_untracked(|sheet| sheet.rows().iter().map(|row| pair(&row.id, &row.what)).gather());
     let steps: Vec<_> = routing
         .steps()
         .iter()
         .filter(|other| other.id != step.id)
         .map(|other| pair(&other.id, &other.words))
-        .collect();
+        .gather();
     let edit = {
         let step = step.clone();
         move |edit: Edit, to: Option<String>| {
@@ -144,7 +145,7 @@ fn needs(steps: &[(String, String)], needs: RwSignal<String>) -> Vec<El> {
         let (bare, before) =
             id.strip_prefix('<').map_or((id, ""), |id| (id, " (of the one before)"));
         let words = steps.iter().find(|(other, _)| other == bare).map_or(bare, |(_, words)| words);
-        let others: Vec<&str> = now.split_whitespace().filter(|other| *other != id).collect();
+        let others: Vec<&str> = now.split_whitespace().filter(|other| *other != id).gather();
         let others = others.join(" ");
         let out = button("quiet", "Take out", move || needs.set(others.clone()));
         shown.push(
@@ -183,7 +184,7 @@ impl Fields {
             },
             words: text(self.words),
             care: text(self.care),
-            needs: text(self.needs).split_whitespace().map(str::to_owned).collect(),
+            needs: text(self.needs).split_whitespace().map(str::to_owned).gather(),
             when: When::named(&text(self.when)).unwrap_or(before.when),
             each: Each::named(&text(self.each)).unwrap_or(before.each),
         }

@@ -17,8 +17,8 @@ pub use left_off::left_off;
 
 use crate::dom::{El, el, follow, link, text};
 use crate::route::{Route, WorkPlace};
+use crate::signal::*;
 use crate::state::{App, app};
-use leptos::prelude::*;
 use pitleaf_core::book::{BuildId, Subject};
 use pitleaf_core::route::{Progress, RouteFact};
 

@@ -5,9 +5,9 @@ use crate::device;
 use crate::dom::{El, button, el, text};
 use crate::route::WorkPlace;
 use crate::screen::book::read_file;
+use crate::signal::*;
 use crate::state::{App, Notice};
 use crate::widget::frame;
-use leptos::prelude::*;
 use pitleaf_core::route::{
     FileFault, MOST_BYTES, RouteFact, Routing, Stage, read, write as write_route,
 };

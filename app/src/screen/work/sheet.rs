@@ -2,10 +2,11 @@
 
 use super::{name, with_build};
 use crate::dom::{El, button, el, text};
+use crate::signal::*;
 use crate::state::App;
 use crate::widget::{frame, switch};
-use leptos::prelude::*;
 use pitleaf_core::book::BuildId;
+use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::Paper;
 use pitleaf_core::route::{BuildSheet, Copy, Section};
 
@@ -39,7 +40,7 @@ pub fn screen(app: App) -> Vec<El> {
             if paper.get() == Paper::A4 { "build-sheet on-a4" } else { "build-sheet on-letter" };
         let made =
             app.book.with(|book| app.sheet.with(|sheet| BuildSheet::of(book, build, sheet, copy)));
-        made.map(|made| laid_out(&made).class(size)).into_iter().collect()
+        made.map(|made| laid_out(&made).class(size)).into_iter().gather()
     };
     let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));
     frame(|| "Build sheet".to_owned(), move || name(app), true, body)

@@ -3,9 +3,9 @@
 use super::{name, page, refusal, rows};
 use crate::dom::{El, button, el, text};
 use crate::screen::bench::list;
+use crate::signal::*;
 use crate::state::App;
 use crate::widget::{field, frame};
-use leptos::prelude::*;
 use pitleaf_core::book::BuildId;
 use pitleaf_core::joints::oil_feed::Held;
 use pitleaf_core::route::OpenPoints;

@@ -7,7 +7,6 @@ use crate::route::WorkPlace;
 use crate::screen::bench::list;
 use crate::state::App;
 use crate::widget::frame;
-use leptos::prelude::With;
 use pitleaf_core::route::{ABOVE_ALL, Progress, Stage, past_limits};
 
 /// The screen.

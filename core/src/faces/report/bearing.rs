@@ -7,6 +7,7 @@ use crate::faces::{
     Clearance, Cylinder, Measured, Refusal, Strip, Strips, Survey, Taken, bearing_clearance,
     cylinder, strips,
 };
+use crate::gather::Gather;
 use uom::si::f64::Length;
 
 /// Two directions at each place; places not read in both are left out. The first place number of each.
@@ -126,7 +127,7 @@ fn plastic(taken: &Taken, clearance: Option<&Clearance>, bench: &Bench<'_>, main
         let (loose, tight) = (at(first), at(first + 2));
         Some(Strip { loose: loose.or(tight)?, tight: tight.or(loose)? })
     };
-    let read: Vec<Strip> = [0, 4].into_iter().filter_map(strip).collect();
+    let read: Vec<Strip> = [0, 4].into_iter().filter_map(strip).gather();
     let Strips { seen, tapered } = match strips(&read) {
         Ok(strips) => strips,
         Err(refusal) => return Finding::refused(what, refusal),

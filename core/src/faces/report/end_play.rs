@@ -6,17 +6,18 @@ use crate::faces::{
     Closing, Measured, Refusal, Sense, Spacer, Survey, Taken, choose, close, end_play,
     ideal_thickness,
 };
+use crate::gather::Gather;
+use crate::kept_fields;
 use crate::limits::{Call, Row, Side};
 use crate::quantity::{Bounds, Dimension, Reading, Unit};
 use crate::seals::Written;
-use serde::{Deserialize, Serialize};
 use uom::si::f64::Length;
 
 /// The row that end play stands against.
 const ROW: &str = "end-play";
 
 /// A spacer chosen, with what it is to give.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SpacerChoice {
     /// Its mark.
     pub spacer: String,
@@ -25,9 +26,10 @@ pub struct SpacerChoice {
     /// Its standard uncertainty.
     pub uncertainty: Written,
     /// A thicker spacer gives less in this engine.
-    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub thicker_gives_less: bool,
 }
+
+kept_fields!(SpacerChoice { spacer, predicted, uncertainty, thicker_gives_less: left_out });
 
 impl SpacerChoice {
     fn of(spacer: &str, predicted: &Measured, sense: Sense) -> Option<Self> {
@@ -69,7 +71,7 @@ fn play(taken: &Taken) -> Result<Measured, Refusal> {
         .into_iter()
         .filter(|(place, _)| *place < READINGS)
         .map(|(_, length)| length)
-        .collect();
+        .gather();
     end_play(&readings, &taken.doubt)
 }
 
@@ -136,7 +138,7 @@ fn at_hand(spacers: &Taken, measured: impl Fn(&Reading) -> Option<Measured>) -> 
         let thickness = measured(reading.as_ref()?)?;
         Some(Spacer { mark: spacers.name(place).to_owned(), thickness })
     };
-    spacers.readings.iter().enumerate().filter_map(spacer).collect()
+    spacers.readings.iter().enumerate().filter_map(spacer).gather()
 }
 
 /// What to order or grind, when no spacer at hand is proved to do.

@@ -7,6 +7,7 @@ use crate::faces::{
     Across, Measured, Point, Reference, Refusal, Taken, far_corners, flatness, hollow, next_leaf,
     step_and_warp, steps_across,
 };
+use crate::gather::Gather;
 use crate::limits::{Call, GaugeKind, Row, Side};
 use crate::quantity::{Amount, Span, Unit};
 use crate::seals::{Answer, Bracket};
@@ -18,7 +19,7 @@ fn points(taken: &Taken) -> Vec<(usize, Point)> {
         let [x, y] = taken.places[place].at?;
         Some((place, Point { x, y, z }))
     };
-    taken.lengths().into_iter().filter_map(at).collect()
+    taken.lengths().into_iter().filter_map(at).gather()
 }
 
 /// A face ready to draw.
@@ -37,7 +38,7 @@ pub struct Levelled {
 /// # Errors
 /// As [`flatness()`].
 pub fn levelled(taken: &Taken) -> Result<Levelled, Refusal> {
-    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).collect();
+    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).gather();
     let flat = flatness(&points, Reference::MinimumZone)?;
     let points = flat.levelled(&points);
     let (highest, lowest) = (points[flat.highest()], points[flat.lowest()]);
@@ -46,7 +47,7 @@ pub fn levelled(taken: &Taken) -> Result<Levelled, Refusal> {
 
 /// The flatness of the whole face by the minimum zone, and how far the worst place lies under the highest.
 pub(super) fn whole_face(taken: &Taken) -> Result<Measured, Refusal> {
-    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).collect();
+    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).gather();
     Ok(flatness(&points, Reference::MinimumZone)?.measured(&taken.doubt))
 }
 
@@ -59,7 +60,7 @@ pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> 
         .into_iter()
         .filter(|(place, _)| *place < LANDS)
         .map(|(_, point)| point)
-        .collect();
+        .gather();
     let what = "Warp of the land";
     findings.insert(
         0,
@@ -92,7 +93,7 @@ fn whole(taken: &Taken) -> Result<Vec<Finding>, Refusal> {
     let named = |spots: Vec<usize>| {
         const MOST: usize = 3;
         let names: Vec<&str> =
-            spots.iter().take(MOST).map(|&spot| taken.name(places[spot])).collect();
+            spots.iter().take(MOST).map(|&spot| taken.name(places[spot])).gather();
         let more = spots.len().saturating_sub(MOST);
         let rest = if more > 0 { format!(" and {more} more") } else { String::new() };
         format!("{}{rest}", names.join("; "))
@@ -139,7 +140,7 @@ fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
         );
     }
     let (places, points): (Vec<usize>, Vec<Point>) = points(taken).into_iter().unzip();
-    let swept: Vec<bool> = places.iter().map(|&place| place >= LANDS).collect();
+    let swept: Vec<bool> = places.iter().map(|&place| place >= LANDS).gather();
     let what = "Step told from warp";
     findings.push(match step_and_warp(&points, &swept, &taken.doubt) {
         Ok(apart) => Finding::measured(what, &apart.step, unit).saying(&format!(
@@ -156,7 +157,7 @@ fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
 pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     let what = "Deepest hollow under the straightedge";
     let lines = brackets(taken, 0..taken.places.len());
-    let brackets: Vec<Bracket> = lines.iter().map(|line| line.1).collect();
+    let brackets: Vec<Bracket> = lines.iter().map(|line| line.1).gather();
     let gauge = bench.sheet.gauge(GaugeKind::StraightedgeAndLeaf);
     let doubt = gauge.permissible_error.unwrap_or_else(|| Span::whole(0, Unit::Micrometre));
     let found = match hollow(&brackets, doubt) {
@@ -190,7 +191,7 @@ pub(super) fn brackets(taken: &Taken, places: std::ops::Range<usize>) -> Vec<(us
     let amount =
         |place: usize| taken.readings.get(place)?.as_ref().map(crate::quantity::Reading::amount);
     let of = |place: usize| (place, Bracket { low: amount(place), high: amount(place + 1) });
-    places.step_by(2).map(of).filter(|(_, bracket)| *bracket != Bracket::default()).collect()
+    places.step_by(2).map(of).filter(|(_, bracket)| *bracket != Bracket::default()).gather()
 }
 
 /// A bracket against its row.

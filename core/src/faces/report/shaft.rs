@@ -3,13 +3,14 @@
 use super::finding::figure;
 use super::{Bench, Finding};
 use crate::faces::{Refusal, Runout, Taken, runout};
+use crate::gather::Gather;
 use crate::quantity::{Amount, Rounding, Unit};
 use std::f64::consts::TAU;
 use uom::si::angle::radian;
 use uom::si::f64::Length;
 
 fn read(taken: &Taken) -> Result<Option<Runout>, Refusal> {
-    let lengths: Vec<Length> = taken.lengths().into_iter().map(|(_, length)| length).collect();
+    let lengths: Vec<Length> = taken.lengths().into_iter().map(|(_, length)| length).gather();
     // The direction needs evenly spaced places: all or none.
     if lengths.len() < taken.places.len() {
         Ok(None)

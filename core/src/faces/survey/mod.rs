@@ -4,13 +4,14 @@ mod places;
 mod rows;
 mod set;
 
+use crate::gather::Gather;
 pub use places::{LANDS, Place};
 pub use set::{PlacedReading, ReadingSet, SetFault, Taken};
 
+use crate::kept::{Json, Kept, Refused};
 use crate::limits::GaugeKind;
 use crate::quantity::{Bounds, Unit};
 use rows::{ROWS, Row};
-use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 /// What is read, all places of it in one entry of the book.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -182,7 +183,7 @@ impl Survey {
                 }
             });
             let all = std::iter::once("front".to_owned()).chain(between);
-            all.chain(std::iter::once("rear".to_owned())).collect::<Vec<_>>()
+            all.chain(std::iter::once("rear".to_owned())).gather::<Vec<_>>()
         };
         let each_rotor = || (1..=rotors).map(|rotor| format!("rotor-{rotor}"));
         match self.row().pieces {
@@ -191,15 +192,15 @@ impl Survey {
             Pieces::AllFaces => {
                 let housings = each_rotor()
                     .flat_map(|rotor| [format!("{rotor}-front"), format!("{rotor}-rear")]);
-                sides(true).into_iter().chain(housings).collect()
+                sides(true).into_iter().chain(housings).gather()
             }
             Pieces::SideHousings => sides(false),
-            Pieces::Rotors => each_rotor().collect(),
+            Pieces::Rotors => each_rotor().gather(),
             Pieces::Bearings => ["main-front", "main-rear"]
                 .map(str::to_owned)
                 .into_iter()
                 .chain(each_rotor())
-                .collect(),
+                .gather(),
             Pieces::ShaftPlaces => {
                 ["front-end", "rear-end", "flywheel"].map(str::to_owned).to_vec()
             }
@@ -213,16 +214,14 @@ impl Survey {
     }
 }
 
-impl Serialize for Survey {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.word())
+impl Kept for Survey {
+    fn json(&self) -> Json<'_> {
+        Json::Text(self.word().into())
     }
-}
 
-impl<'de> Deserialize<'de> for Survey {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let word = std::borrow::Cow::<'de, str>::deserialize(deserializer)?;
-        Self::named(&word).ok_or_else(|| de::Error::custom("a survey that is not known here"))
+    fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
+        Self::named(json.text()?)
+            .ok_or_else(|| Refused::because(&"a survey that is not known here"))
     }
 }
 

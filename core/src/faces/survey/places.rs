@@ -3,6 +3,7 @@
 use super::super::input::of_mm;
 use super::super::layout::{Ring, side_housing_spots};
 use super::Survey;
+use crate::gather::Gather;
 use crate::quantity::Bounds;
 use crate::trochoid::Engine;
 use std::f64::consts::TAU;
@@ -74,7 +75,7 @@ impl Survey {
                 let letters = |first: &'static str| {
                     ('A'..='Z').map(move |letter| self.place(format!("spacer {first}{letter}")))
                 };
-                ["", "A", "B"].into_iter().flat_map(letters).collect()
+                ["", "A", "B"].into_iter().flat_map(letters).gather()
             }
             Self::EndPlay => {
                 let mut places = self.list(&["reading 1", "reading 2", "reading 3"]);
@@ -93,14 +94,14 @@ impl Survey {
     }
 
     fn list(self, names: &[&str]) -> Vec<Place> {
-        names.iter().map(|name| self.place((*name).to_owned())).collect()
+        names.iter().map(|name| self.place((*name).to_owned())).gather()
     }
 
     fn ends(self, places: &[&str], ends: &[&str]) -> Vec<Place> {
         let of = |place: &&str| {
-            ends.iter().map(|end| self.place(format!("{place}, {end}"))).collect::<Vec<_>>()
+            ends.iter().map(|end| self.place(format!("{place}, {end}"))).gather::<Vec<_>>()
         };
-        places.iter().flat_map(of).collect()
+        places.iter().flat_map(of).gather()
     }
 
     /// Spots by the clock; on a width they are named by the hour alone.
@@ -117,7 +118,7 @@ impl Survey {
             at: Some([spot.x, spot.y]),
             bounds: self.bounds(),
         })
-        .collect()
+        .gather()
     }
 
     /// Places round a shaft as it is seen from the front, place 1 on top, counted clockwise.
@@ -128,6 +129,6 @@ impl Survey {
             let at = [of_mm(RADIUS * angle.cos()), of_mm(-RADIUS * angle.sin())];
             Place { at: Some(at), ..self.place(format!("place {}", number + 1)) }
         };
-        (0..count).map(place).collect()
+        (0..count).map(place).gather()
     }
 }

@@ -3,20 +3,20 @@
 use super::super::uncertainty::Doubt;
 use super::super::unit_slip::{UnitSlip, unit_slips};
 use super::{Place, Survey, piece_words};
+use crate::gather::Gather;
+use crate::kept_fields;
 use crate::letters::capital;
 use crate::limits::{Gauge, GaugeKind};
 use crate::quantity::{Fault, Reading, Unit};
-use serde::{Deserialize, Serialize};
 use std::fmt;
 use uom::si::f64::Length;
 
 /// All readings of a survey on a piece: one entry of the book.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ReadingSet {
     /// What was read.
     pub of: Survey,
     /// On which piece; empty where there is only one.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
     pub piece: String,
     /// The unit of every text that names none.
     pub unit: Unit,
@@ -26,14 +26,18 @@ pub struct ReadingSet {
     pub readings: Vec<PlacedReading>,
 }
 
+kept_fields!(ReadingSet { of, piece: left_out, unit, gauge, readings });
+
 /// A reading at a place, as typed.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PlacedReading {
     /// The place's name.
     pub place: String,
     /// As typed.
     pub text: String,
 }
+
+kept_fields!(PlacedReading { place, text });
 
 /// A text that can't be read, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -73,7 +77,7 @@ impl ReadingSet {
             of.places().into_iter().zip(texts).filter(|(_, text)| !text.trim().is_empty());
         let readings = readings
             .map(|(place, text)| PlacedReading { place: place.name, text: text.trim().to_owned() })
-            .collect();
+            .gather();
         Self { of, piece: piece.to_owned(), unit, gauge: of.gauge(), readings }
     }
 
@@ -83,7 +87,7 @@ impl ReadingSet {
         let at = |place: &Place| self.readings.iter().find(|reading| reading.place == place.name);
         let text =
             |place: &Place| at(place).map(|reading| reading.text.clone()).unwrap_or_default();
-        self.of.places().iter().map(text).collect()
+        self.of.places().iter().map(text).gather()
     }
 
     /// Reads every text, with the doubt of the usual gauge.
@@ -108,7 +112,7 @@ impl ReadingSet {
         }
         // A bare 0 is where the gauge was set: it says nothing of the last digit.
         let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
-        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().collect();
+        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().gather();
         let doubt = Doubt::of(&read, gauge);
         Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
     }
@@ -139,7 +143,7 @@ impl Taken {
     pub fn lengths(&self) -> Vec<(usize, Length)> {
         let read = self.readings.iter().enumerate();
         read.filter_map(|(place, reading)| Some((place, reading.as_ref()?.amount().length()?)))
-            .collect()
+            .gather()
     }
 
     /// The length at a place.
@@ -158,10 +162,10 @@ impl Taken {
         let like = |place: usize| self.places[place].bounds == self.places[0].bounds;
         let read: Vec<usize> = (0..self.readings.len())
             .filter(|&place| self.readings[place].is_some() && like(place))
-            .collect();
+            .gather();
         let readings: Vec<Reading> =
-            read.iter().filter_map(|&place| self.readings[place].clone()).collect();
-        unit_slips(&readings).into_iter().map(|slip| (read[slip.reading], slip)).collect()
+            read.iter().filter_map(|&place| self.readings[place].clone()).gather();
+        unit_slips(&readings).into_iter().map(|slip| (read[slip.reading], slip)).gather()
     }
 
     /// A reading's figure in the unit it may have been meant in; none where no unit fits.

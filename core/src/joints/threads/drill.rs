@@ -1,7 +1,9 @@
 //! Drills by the names a shop uses: millimetres, fractions of an inch, numbers, letters.
 
 use super::drill_rows::{LETTERS, NUMBERS};
+use crate::gather::Gather;
 use crate::letters;
+use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Span, Unit};
 use std::fmt;
 
@@ -156,7 +158,7 @@ pub fn nearest_drills(diameter: Amount) -> Vec<(Drill, Span)> {
                 .min_by(|a, b| size(&a.1).total_cmp(&size(&b.1)))
         })
         .filter(|(_, span)| size(span) <= diameter.value(Unit::Millimetre) / 10.0)
-        .collect();
-    found.sort_by(|a, b| size(&a.1).total_cmp(&size(&b.1)));
+        .gather();
+    found.order_by(|a, b| size(&a.1).total_cmp(&size(&b.1)));
     found
 }

@@ -1,7 +1,9 @@
 //! Finding a thread or a port by any of the names a shop uses.
 
 use super::{BossPort, Series, Thread};
+use crate::gather::Gather;
 use crate::letters;
+use crate::order::InOrder;
 use crate::quantity::Unit;
 
 /// The threads that answer a query, best first; none for an empty one.
@@ -46,9 +48,9 @@ fn best<T: Copy>(
             });
             Some((score.sum::<Option<usize>>()?, item))
         })
-        .collect();
-    found.sort_by_key(|(score, _)| std::cmp::Reverse(*score));
-    found.into_iter().map(|(_, item)| item).collect()
+        .gather();
+    found.order_by_key(|(score, _)| std::cmp::Reverse(*score));
+    found.into_iter().map(|(_, item)| item).gather()
 }
 
 /// Lower case, one kind of ×, one kind of minus, points for commas, no spaces round a ×.
@@ -62,13 +64,13 @@ fn tidy(query: &str) -> Vec<String> {
             '"' | '″' => ' ',
             c => c,
         })
-        .collect();
-    even.replace(" x ", "x").split_whitespace().map(str::to_owned).collect()
+        .gather();
+    even.replace(" x ", "x").split_whitespace().map(str::to_owned).gather()
 }
 
 fn words(thread: Thread) -> Vec<String> {
     let size = letters::lower(&thread.size_name());
-    let mut words: Vec<String> = size.split_whitespace().map(str::to_owned).collect();
+    let mut words: Vec<String> = size.split_whitespace().map(str::to_owned).gather();
     let last = words.last().cloned().unwrap_or_default();
     let grade = match thread.series() {
         Series::MetricCoarse | Series::Unc => "coarse",

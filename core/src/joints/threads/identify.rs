@@ -1,8 +1,10 @@
 //! What thread is this? From a measured diameter, and a pitch or a count of threads.
 
 use super::Thread;
+use crate::gather::Gather;
 use crate::joints::Refusal;
 use crate::joints::bounds::{self, PITCH, THREAD_DIAMETER};
+use crate::order::InOrder;
 use crate::quantity::{Amount, Rounding, Unit};
 
 /// Which half of the thread was measured.
@@ -68,8 +70,8 @@ pub fn identify(measured: &Measured) -> Result<Vec<Candidate>, Refusal> {
     }
     let mut found: Vec<Candidate> = Thread::all()
         .filter_map(|thread| candidate(thread, measured.side, diameter, pitch))
-        .collect();
-    found.sort_by(|a, b| misfit(a).total_cmp(&misfit(b)));
+        .gather();
+    found.order_by(|a, b| misfit(a).total_cmp(&misfit(b)));
     Ok(found)
 }
 

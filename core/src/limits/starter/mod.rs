@@ -17,6 +17,7 @@ mod side_housings;
 mod side_seals;
 
 use super::{BuildKind, Edge, GaugeKind, Input, Limit, Part, Row, Source};
+use crate::gather::Gather;
 use crate::quantity::Unit;
 
 /// How sure a starter row is.
@@ -103,7 +104,7 @@ fn lines() -> impl Iterator<Item = (Part, &'static Line)> {
 }
 
 pub(super) fn rows() -> Vec<Row> {
-    lines().map(|(part, line)| row(part, line)).collect()
+    lines().map(|(part, line)| row(part, line)).gather()
 }
 
 fn row(part: Part, line: &Line) -> Row {

@@ -2,6 +2,7 @@
 
 use super::{Section, Source, row};
 use crate::book::{Fact, Subject};
+use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::route::{Topic, own_rows, said};
 use crate::trochoid::Measure;
@@ -24,7 +25,7 @@ impl Source<'_> {
                 .iter()
                 .zip(&engine.texts)
                 .map(|(measure, text)| format!("{} {text}", measure.name()))
-                .collect();
+                .gather();
             rows.push(row([
                 "Measures",
                 &format!("{}, in {}", measures.join("; "), engine.unit.symbol()),

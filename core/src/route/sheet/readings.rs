@@ -2,6 +2,7 @@
 
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Fact, Figure, Slot, Subject};
+use crate::gather::Gather;
 use crate::limits::{Gauge, Limit, decide, limit_line};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record;
@@ -42,7 +43,7 @@ fn converted(reading: &Reading) -> String {
 /// A limit in the unit read, and in the other system.
 fn limit(limit: &Limit, unit: Unit) -> String {
     let both = std::iter::once(unit).chain(other(unit));
-    both.map(|unit| limit_line(limit, unit)).collect::<Vec<_>>().join("\n")
+    both.map(|unit| limit_line(limit, unit)).gather::<Vec<_>>().join("\n")
 }
 
 impl Source<'_> {
@@ -61,7 +62,7 @@ impl Source<'_> {
                 ],
                 rows: figures(self.book, self.build)
                     .filter_map(|(entry, figure)| self.figure(entry, figure))
-                    .collect(),
+                    .gather(),
                 says: String::new(),
             },
             self.slots(),
@@ -107,7 +108,7 @@ impl Source<'_> {
         let gaps: Vec<&Figure> = figures(self.book, self.build)
             .map(|(_, figure)| figure)
             .filter(|figure| figure.row.starts_with("side-seal-gap"))
-            .collect();
+            .gather();
         let slot = |slot: Slot| {
             let place = slot.to_string();
             let gap = gaps.iter().rev().find(|figure| figure.place == place);
@@ -134,7 +135,7 @@ impl Source<'_> {
         Section {
             heading: "Side-seal slots",
             heads: &["Slot", "Mark", "Gap", "Converted", "Verdict", "Seal"],
-            rows: Slot::of_engine(self.rotors).into_iter().filter_map(slot).collect(),
+            rows: Slot::of_engine(self.rotors).into_iter().filter_map(slot).gather(),
             says: "Slot: rotor from the front, F front or R rear face, the corners it runs between. A side seal fits the slot it was cut for, and no other.".to_owned(),
         }
     }
@@ -145,9 +146,9 @@ impl Source<'_> {
                 let test = TypedTest::of(self.book, self.build, rotor)?;
                 Some((rotor, test, test.read().ok()?))
             })
-            .collect();
+            .gather();
         let read: Vec<(u8, Compression)> =
-            tests.iter().map(|(rotor, _, test)| (*rotor, test.clone())).collect();
+            tests.iter().map(|(rotor, _, test)| (*rotor, test.clone())).gather();
         let rows = record(&read, self.kind, self.sheet).into_iter().map(|finding| {
             let what = finding.row.as_deref().and_then(|id| self.sheet.row(id));
             Row {
@@ -162,13 +163,13 @@ impl Source<'_> {
                 call: finding.call,
             }
         });
-        let rows: Vec<Row> = rows.collect();
+        let rows: Vec<Row> = rows.gather();
         let conditions =
             tests.iter().map(|(rotor, test, _)| format!("Rotor {rotor}: {}. ", test.conditions()));
         let says = if rows.is_empty() {
             String::new()
         } else {
-            conditions.collect::<String>() + "Not corrected for speed or altitude."
+            conditions.gather::<String>() + "Not corrected for speed or altitude."
         };
         Section {
             heading: "Compression",
@@ -190,7 +191,7 @@ impl Source<'_> {
         Section {
             heading: "End play: spacer fitted",
             heads: &["Spacer", "End play predicted", "Standard uncertainty"],
-            rows: spacer.into_iter().collect(),
+            rows: spacer.into_iter().gather(),
             says: String::new(),
         }
     }
@@ -207,7 +208,7 @@ impl Source<'_> {
                 && (self.copy == Copy::Shop || is_end_play)
             {
                 let texts: Vec<String> =
-                    set.texts().into_iter().filter(|text| !text.is_empty()).collect();
+                    set.texts().into_iter().filter(|text| !text.is_empty()).gather();
                 rows.push(row([&set.about(), &texts.join(", "), set.gauge.name()]));
             }
         }

@@ -2,6 +2,7 @@
 
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Fact, Subject};
+use crate::gather::Gather;
 use crate::joints::plan::{Plan, joints, passes_done};
 use crate::ports::SideHousing;
 use crate::route::decision::{fates, past_limits};
@@ -26,7 +27,7 @@ impl Source<'_> {
         Section {
             heading: "Ports",
             heads: &["Side housing", "Port", "Figures when it was drawn"],
-            rows: outlines.collect(),
+            rows: outlines.gather(),
             says: String::new(),
         }
     }
@@ -81,7 +82,7 @@ impl Source<'_> {
         Section {
             heading: "Parts past a limit, and what became of parts",
             heads: &["Part", "Reading", "Decided", "Why"],
-            rows: past.chain(fates).collect(),
+            rows: past.chain(fates).gather(),
             says: String::new(),
         }
     }
@@ -95,7 +96,7 @@ impl Source<'_> {
         Section {
             heading: "Notes",
             heads: &["About", "Words"],
-            rows: notes.collect(),
+            rows: notes.gather(),
             says: String::new(),
         }
     }
@@ -117,7 +118,7 @@ impl Source<'_> {
         Section {
             heading: "Steps",
             heads: &["Stage", "Step", "State", "By", "Although something was open, because"],
-            rows: rows.collect(),
+            rows: rows.gather(),
             says: String::new(),
         }
     }

@@ -11,6 +11,7 @@ mod seals;
 mod strip_down;
 
 use super::{Answer, Each, Kind, Stage, Step, When};
+use crate::gather::Gather;
 
 /// A row of the tables.
 struct Line {
@@ -64,7 +65,7 @@ const TABLES: &[(Stage, &[Line])] = &[
 
 /// Every step of it.
 pub(super) fn steps() -> Vec<Step> {
-    TABLES.iter().flat_map(|(stage, lines)| lines.iter().map(|line| step(*stage, line))).collect()
+    TABLES.iter().flat_map(|(stage, lines)| lines.iter().map(|line| step(*stage, line))).gather()
 }
 
 fn step(stage: Stage, line: &Line) -> Step {
@@ -78,7 +79,7 @@ fn step(stage: Stage, line: &Line) -> Step {
         },
         words: line.words.to_owned(),
         care: line.care.to_owned(),
-        needs: line.needs.split_whitespace().map(str::to_owned).collect(),
+        needs: line.needs.split_whitespace().map(str::to_owned).gather(),
         when: line.when,
         each: line.each,
     }
