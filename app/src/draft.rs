@@ -1,5 +1,6 @@
 //! The draft in hand: what is typed and not yet written, kept loosely.
 
+use crate::signal::*;
 use crate::store::keep;
 use pitleaf_core::kept_fields;
 use pitleaf_core::quantity::Unit;
@@ -33,5 +34,15 @@ pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
         }
     } else {
         keep::set(KEY, &Draft { hash: hash.to_owned(), text: text.to_owned(), unit });
+    }
+}
+
+/// What empties a field once its text is written; what was typed meanwhile stays.
+pub fn emptied(typed: RwSignal<String>) -> impl FnOnce() + 'static {
+    let written = typed.get_untracked();
+    move || {
+        if typed.with_untracked(|now| *now == written) {
+            typed.set(String::new());
+        }
     }
 }

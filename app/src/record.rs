@@ -179,6 +179,7 @@ impl App {
     }
 
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
+        let place = self.route.get_untracked();
         let records: Vec<_> = entries.iter().map(written::record).gather();
         let store = self.store.get_untracked();
         let result = match &store {
@@ -203,7 +204,9 @@ impl App {
             Some(_) => Some(Notice::Written(ids, said)),
             None => Some(Notice::Said(format!("On the screen only, not kept: {said}"))),
         });
+        self.leading_from.set(Some(place));
         then();
+        self.leading_from.set(None);
     }
 
     /// Withdraws entries of one build, which stay in the book.

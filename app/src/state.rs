@@ -57,6 +57,8 @@ pub struct App {
     pub route: RwSignal<Route>,
     /// The line over the screen.
     pub notice: RwSignal<Option<Notice>>,
+    /// The place whose writing has just ended: only from there does it lead on.
+    pub(crate) leading_from: RwSignal<Option<Route>>,
     /// The line that goes along to the next place.
     along: RwSignal<Option<Notice>>,
     /// What a chosen file would bring, until it is taken in or put away.
@@ -84,6 +86,7 @@ impl App {
             settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
+            leading_from: RwSignal::default(),
             along: RwSignal::default(),
             coming: RwSignal::default(),
             store: RwSignal::default(),
@@ -130,7 +133,12 @@ impl App {
 
     /// Goes to a place.
     pub fn go(self, route: &Route) {
-        if *route == self.route.get_untracked() {
+        let here = self.route.get_untracked();
+        // Who went elsewhere while it was written is not fetched back.
+        let is_left = self
+            .leading_from
+            .with_untracked(|from| from.as_ref().is_some_and(|from| *from != here));
+        if *route == here || is_left {
             return;
         }
         // What was just said goes along: "Written" and its undo belong to what led here.

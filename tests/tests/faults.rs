@@ -8,6 +8,7 @@ fn note(phone: &Browser, words: &str) {
     phone.fill(&textbox("Note"), words);
     phone.tap(&button("Write down"));
     phone.until_notice("Written a note");
+    phone.until_in(&list("Entries"), words);
 }
 
 /// A build with three notes.
@@ -329,4 +330,37 @@ fn text_from_a_file_is_only_ever_text() {
     for words in HOSTILE {
         assert!(entries.contains(words), "{words} is shown as it is in {entries}");
     }
+}
+
+/// What is typed while the disk is slow is another text, and stays; and who went elsewhere is not fetched back.
+#[test]
+fn a_slow_write_takes_away_neither_what_is_typed_next_nor_the_place() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_demo();
+    phone.before_every_page(
+        "const add = IDBObjectStore.prototype.add;
+         IDBObjectStore.prototype.add = function (...record) {
+             // The transaction is kept busy for half a second.
+             const start = performance.now(), store = this;
+             const again = () => { if (performance.now() - start < 500) store.count().onsuccess = again; };
+             again();
+             return add.apply(this, record);
+         };",
+    );
+    phone.go("#/book");
+    phone.reload();
+    phone.fill(&textbox("Note"), "first note");
+    phone.tap(&button("Write down"));
+    phone.fill(&textbox("Note"), "second no");
+    phone.until_notice("Written a note");
+    phone.until_in(&list("Entries"), "first note");
+    assert_eq!(phone.property(&textbox("Note"), "value"), "second no", "typed since");
+
+    phone.go("#/work/step/outside");
+    phone.tap(&button("Done"));
+    phone.go("#/convert");
+    phone.until_notice("Written step done");
+    phone.two_frames();
+    assert_eq!(phone.place(), "#/convert", "where the person is");
 }

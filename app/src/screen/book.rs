@@ -33,7 +33,7 @@ pub fn screen() -> Vec<El> {
             app.write(
                 vec![Fact::Note { about: String::new(), words }],
                 "a note".to_owned(),
-                move || note.set(String::new()),
+                draft::emptied(note),
             );
         }
     };

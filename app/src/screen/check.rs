@@ -170,7 +170,7 @@ fn write(
         if !place.is_empty() {
             said = format!("{said} on {place}");
         }
-        app.write(vec![Fact::Figure(figure)], said, move || typed.set(String::new()));
+        app.write(vec![Fact::Figure(figure)], said, draft::emptied(typed));
     }
 }
 

@@ -32,7 +32,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
         let mark = typed.get_untracked().trim().to_owned();
         if !mark.is_empty() {
             let said = format!("mark of {slot}: {mark}");
-            app.write(vec![Fact::Mark { slot, mark }], said, move || typed.set(String::new()));
+            app.write(vec![Fact::Mark { slot, mark }], said, draft::emptied(typed));
         }
     };
     let save_drawing = move || match Drawing::of(strokes.get_untracked()) {

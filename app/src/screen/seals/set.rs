@@ -5,6 +5,7 @@
 use super::super::check::{check_frame, extra_keys, kept, shown, shown_units, stay_awake};
 use super::rotors;
 use crate::dom::{El, button, el, link, text};
+use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
@@ -199,7 +200,7 @@ impl Measuring {
         let said =
             format!("{} {} on {} places", reading.number(), reading.unit().symbol(), facts.len());
         let typed = self.typed;
-        self.app.write(facts, said, move || typed.set(String::new()));
+        self.app.write(facts, said, draft::emptied(typed));
     }
 
     fn measured(&self) -> Vec<(Place, Reading)> {

@@ -2,6 +2,7 @@
 
 use super::{name, with_build, write};
 use crate::dom::{El, button, el, text};
+use crate::draft;
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
@@ -86,7 +87,7 @@ fn choices(app: App, row: &str, place: String, why: RwSignal<String>) -> El {
         let is_nothing = row.is_empty() && place.is_empty();
         button("unit", choice.word(), move || {
             match decide_on(&row, &place, choice, &why.get_untracked()) {
-                Ok(fact) => write(app, fact, choice.word(), move || why.set(String::new())),
+                Ok(fact) => write(app, fact, choice.word(), draft::emptied(why)),
                 Err(fault) => app.wrong(&fault.to_string()),
             }
         })

@@ -2,6 +2,7 @@
 
 use super::{name, page, refusal, rows};
 use crate::dom::{El, button, el, text};
+use crate::draft;
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
@@ -75,7 +76,7 @@ fn sign(app: App, who: RwSignal<String>, why: RwSignal<String>, said: RwSignal<S
     match points.sign(&who.get_untracked(), &why.get_untracked()) {
         Ok(facts) => {
             said.set(String::new());
-            app.write(facts, "the build is signed off".to_owned(), move || why.set(String::new()));
+            app.write(facts, "the build is signed off".to_owned(), draft::emptied(why));
         }
         Err(fault) => said.set(fault.to_string()),
     }

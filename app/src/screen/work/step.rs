@@ -158,8 +158,9 @@ fn form(
             Ok(fact) => {
                 said.set(String::new());
                 let words = if is_hold { "found true" } else { "step done" };
+                let emptied = draft::emptied(why);
                 write(app, fact, words, move || {
-                    why.set(String::new());
+                    emptied();
                     go_on(app);
                 });
             }

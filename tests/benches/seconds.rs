@@ -1,5 +1,5 @@
-//! What is felt: opening, the verdict behind a key, another screen. At four-fold CPU throttling, with the
-//! server dead. The figures are printed; DEVELOPERS.md holds the table of budgets.
+//! What is felt: opening, the verdict behind a key, another screen: `cargo test -p pitleaf-tests --bench
+//! seconds`. At four-fold CPU throttling, with the server dead; the app must be built.
 
 use pitleaf_tests::{Browser, Server};
 use serde_json::{Value, json};
@@ -28,9 +28,15 @@ fn percentile(times: &Value, hundredths: usize) -> f64 {
     times[(times.len() * hundredths).div_ceil(100).saturating_sub(1)]
 }
 
-#[test]
-fn it_is_usable_within_a_second() {
+fn main() {
     let (_server, phone) = slow_phone();
+    println!("budget | measured at four-fold CPU throttling");
+    keys(&phone);
+    changes(&phone);
+    opening(&phone);
+}
+
+fn opening(phone: &Browser) {
     phone.before_every_page(
         "new MutationObserver((_, observer) => {
              if (!document.querySelector('.shell:not([aria-busy]) h1')) return;
@@ -47,18 +53,14 @@ fn it_is_usable_within_a_second() {
         })
         .collect();
     let median = percentile(&json!(times), 50);
-    println!("open to usable: {median:.0} ms (budget 1000)");
-    assert!(median <= 1000.0, "open to usable: {times:?}");
+    println!("1000 ms, open to usable | median of five {median:.0} ms");
 }
 
-#[test]
-fn the_verdict_is_painted_within_fifty_milliseconds_of_a_key() {
-    let (_server, phone) = slow_phone();
+fn keys(phone: &Browser) {
     phone.go("#/check/side-seal-gap-fi");
     let times = phone.run_until_called(KEYS, &[]);
     let (median, high) = (percentile(&times, 50), percentile(&times, 98));
-    println!("key to painted verdict: median {median:.0} ms, 98 % {high:.0} ms (budget 50)");
-    assert!(high <= 50.0, "key to painted verdict: {times}");
+    println!("50 ms at 98 %, key to painted verdict | median {median:.0} ms, 98 % {high:.0} ms");
 }
 
 /// Each key is pressed a little after the picture of the one before; painted is when a task runs behind
@@ -83,9 +85,7 @@ const KEYS: &str = "
     next();
 ";
 
-#[test]
-fn another_screen_is_painted_within_a_tenth_of_a_second() {
-    let (_server, phone) = slow_phone();
+fn changes(phone: &Browser) {
     let places = [
         "#/limits",
         "#/check/end-play",
@@ -101,10 +101,9 @@ fn another_screen_is_painted_within_a_tenth_of_a_second() {
     ];
     let times = phone.run_until_called(CHANGES, &[json!(places)]);
     for (place, time) in places.iter().zip(times.as_array().into_iter().flatten()) {
-        println!("{place}: {:.0} ms (budget 100)", time.as_f64().unwrap_or(f64::NAN));
+        let time = time.as_f64().unwrap_or(f64::NAN);
+        println!("100 ms, to {place} | median of three {time:.0} ms");
     }
-    let slowest = percentile(&times, 100);
-    assert!(slowest <= 100.0, "another screen: {places:?} {times}");
 }
 
 /// The median of three visits to each, from the press until it is painted.
