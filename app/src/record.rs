@@ -193,7 +193,7 @@ impl App {
         if let Some((_, channel)) = &store {
             records.iter().for_each(|record| channel.tell(record));
         }
-        let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).collect();
+        let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).gather();
         self.book.update(|book| {
             for entry in entries {
                 book.take(entry);
@@ -233,7 +233,7 @@ impl App {
             );
             return;
         }
-        let facts = ids.iter().cloned().map(fact).collect();
+        let facts = ids.iter().cloned().map(fact).gather();
         self.write_for(build, facts, String::new(), move || self.notice.set(Some(then)));
     }
 

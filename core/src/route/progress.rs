@@ -9,6 +9,7 @@ use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::joints::plan::{Plan, joints, passes_done};
 use crate::limits::{Call, Sheet};
+use crate::order::InOrder;
 use std::fmt;
 
 /// How a station stands.
@@ -248,7 +249,7 @@ fn standing(
     };
     let mut open: Vec<usize> =
         station.needs.iter().copied().filter(|&need| before[need].state != State::Done).gather();
-    open.sort_by_key(|&need| !before[need].station.is_hold());
+    open.order_by_key(|&need| !before[need].station.is_hold());
     let state = match open.first() {
         _ if is_done => State::Done,
         None => State::Ready,

@@ -79,8 +79,8 @@ pub(super) fn marks(found: &[Finding]) -> Vec<El> {
     let placed: Vec<(usize, &Finding, Point)> = (1..)
         .zip(found)
         .filter_map(|(number, finding)| Some((number, finding, finding.place?)))
-        .collect();
-    let places: Vec<Point> = placed.iter().map(|(.., place)| *place).collect();
+        .gather();
+    let places: Vec<Point> = placed.iter().map(|(.., place)| *place).gather();
     let at = core_picture::marks(&places);
     placed
         .into_iter()
@@ -101,7 +101,7 @@ pub(super) fn marks(found: &[Finding]) -> Vec<El> {
                 .with(picture::circle("spot", place, 150))
                 .with(sign)
         })
-        .collect()
+        .gather()
 }
 
 fn clear() -> Finding {

@@ -205,7 +205,7 @@ impl Measuring {
 
     fn measured(&self) -> Vec<(Place, Reading)> {
         self.set.with(|set| {
-            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).collect()
+            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).gather()
         })
     }
 
