@@ -41,7 +41,8 @@ pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
 pub fn emptied(typed: RwSignal<String>) -> impl FnOnce() + 'static {
     let written = typed.get_untracked();
     move || {
-        if typed.with_untracked(|now| *now == written) {
+        // None when the screen is gone.
+        if typed.try_get_untracked() == Some(written) {
             typed.set(String::new());
         }
     }

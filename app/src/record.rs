@@ -83,7 +83,8 @@ impl App {
         Ok(())
     }
 
-    /// Writes facts of the build in hand; `then` runs once they are on the disk.
+    /// Writes facts of the build in hand; `then` runs once they are on the disk, if the screen is still
+    /// there: who went elsewhere meanwhile is not fetched back.
     ///
     /// Nothing typed is lost if that fails: the notice says so, and `then` does not run.
     pub fn write(self, facts: Vec<Fact>, said: String, then: impl FnOnce() + 'static) {
@@ -100,7 +101,12 @@ impl App {
             );
             return;
         }
-        self.write_for(build, facts, said, then);
+        let place = self.route.get_untracked();
+        self.write_for(build, facts, said, move || {
+            if self.route.get_untracked() == place {
+                then();
+            }
+        });
     }
 
     /// Marks where the work is, without a word on the screen; left out where nothing can be written.
@@ -109,9 +115,7 @@ impl App {
         let is_open = self.keeping.with_untracked(|keeping| *keeping != Keeping::Opening)
             && !self.book.with_untracked(|book| book.is_signed_off(&build));
         if is_open {
-            let said = self.notice;
-            let before = said.get_untracked();
-            self.write_for(build, vec![fact], String::new(), move || said.set(before));
+            self.write_for(build, vec![fact], String::new(), || {});
         }
     }
 
@@ -140,12 +144,25 @@ impl App {
         said: String,
         then: impl FnOnce() + 'static,
     ) {
-        let order = self.book.with_untracked(Book::next_order);
+        let order = self.reserve(facts.len());
         let entries = (order..)
             .zip(facts)
             .map(|(order, fact)| entry(device::new_id(), build.clone(), order, fact))
             .gather();
         spawn_local(self.commit(entries, said, Box::new(then)));
+    }
+
+    /// Nothing is on its way to the disk.
+    pub fn is_settled(self) -> bool {
+        self.reserved.get_untracked() <= self.book.with_untracked(Book::next_order)
+    }
+
+    /// The first of so many orders that no other entry of this phone gets, also while some are on their
+    /// way to the disk and not in the book yet.
+    fn reserve(self, count: usize) -> u64 {
+        let first = self.book.with_untracked(Book::next_order).max(self.reserved.get_untracked());
+        self.reserved.set(first.saturating_add(count as u64));
+        first
     }
 
     /// Opens a build and takes it in hand.
@@ -161,7 +178,7 @@ impl App {
             return;
         }
         let id = device::new_id();
-        let order = self.book.with_untracked(Book::next_order);
+        let order = self.reserve(1 + facts.len());
         let opened = Fact::Opened { name: name.clone(), kind, rotors, demo };
         let mut entries = vec![entry(id.clone(), id.clone(), order, opened)];
         let rest = (order + 1..).zip(facts);
@@ -179,7 +196,6 @@ impl App {
     }
 
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
-        let place = self.route.get_untracked();
         let records: Vec<_> = entries.iter().map(written::record).gather();
         let store = self.store.get_untracked();
         let result = match &store {
@@ -199,14 +215,14 @@ impl App {
                 book.take(entry);
             }
         });
-        self.notice.set(match store {
-            _ if ids.is_empty() => None,
-            Some(_) => Some(Notice::Written(ids, said)),
-            None => Some(Notice::Said(format!("On the screen only, not kept: {said}"))),
-        });
-        self.leading_from.set(Some(place));
+        // What has no words of its own leaves the line as it is.
+        if !said.is_empty() {
+            self.notice.set(Some(match store {
+                Some(_) => Notice::Written(ids, said),
+                None => Notice::Said(format!("On the screen only, not kept: {said}")),
+            }));
+        }
         then();
-        self.leading_from.set(None);
     }
 
     /// Withdraws entries of one build, which stay in the book.

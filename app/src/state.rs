@@ -57,8 +57,8 @@ pub struct App {
     pub route: RwSignal<Route>,
     /// The line over the screen.
     pub notice: RwSignal<Option<Notice>>,
-    /// The place whose writing has just ended: only from there does it lead on.
-    pub(crate) leading_from: RwSignal<Option<Route>>,
+    /// The first order that no entry of this phone has, not even one on its way to the disk.
+    pub(crate) reserved: RwSignal<u64>,
     /// The line that goes along to the next place.
     along: RwSignal<Option<Notice>>,
     /// What a chosen file would bring, until it is taken in or put away.
@@ -86,7 +86,7 @@ impl App {
             settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
-            leading_from: RwSignal::default(),
+            reserved: RwSignal::default(),
             along: RwSignal::default(),
             coming: RwSignal::default(),
             store: RwSignal::default(),
@@ -133,12 +133,7 @@ impl App {
 
     /// Goes to a place.
     pub fn go(self, route: &Route) {
-        let here = self.route.get_untracked();
-        // Who went elsewhere while it was written is not fetched back.
-        let is_left = self
-            .leading_from
-            .with_untracked(|from| from.as_ref().is_some_and(|from| *from != here));
-        if *route == here || is_left {
+        if *route == self.route.get_untracked() {
             return;
         }
         // What was just said goes along: "Written" and its undo belong to what led here.

@@ -332,24 +332,57 @@ fn text_from_a_file_is_only_ever_text() {
     }
 }
 
-/// What is typed while the disk is slow is another text, and stays; and who went elsewhere is not fetched back.
-#[test]
-fn a_slow_write_takes_away_neither_what_is_typed_next_nor_the_place() {
-    let server = Server::start();
-    let phone = Browser::open(server.url());
-    phone.open_demo();
+/// From the next page on, each write takes half a second.
+fn slow_disk(phone: &Browser) {
     phone.before_every_page(
         "const add = IDBObjectStore.prototype.add;
          IDBObjectStore.prototype.add = function (...record) {
-             // The transaction is kept busy for half a second.
+             // The transaction is kept busy.
              const start = performance.now(), store = this;
              const again = () => { if (performance.now() - start < 500) store.count().onsuccess = again; };
              again();
              return add.apply(this, record);
          };",
     );
-    phone.go("#/book");
     phone.reload();
+}
+
+#[test]
+fn two_writes_on_their_way_at_once_have_an_order_of_their_own() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    slow_disk(&phone);
+    phone.go("#/slot/1F-BC");
+    phone.run(
+        "const press = () => Array.from(document.querySelectorAll('button'))
+             .find((one) => /fresh seal/.test(one.textContent)).click();
+         press(); press();",
+        &[],
+    );
+    phone.until("both are written", |phone| phone.entries() == 3);
+    let records = phone.records();
+    let mut orders: Vec<u64> = records
+        .as_object()
+        .into_iter()
+        .flat_map(|records| records.values())
+        .filter_map(|record| {
+            let entry: Value = serde_json::from_str(record.as_str()?.split_once(' ')?.1).ok()?;
+            entry["order"].as_u64()
+        })
+        .collect();
+    orders.sort_unstable();
+    assert_eq!(orders, [1, 2, 3], "the opening and both");
+}
+
+/// What is typed while the disk is slow is another text, and stays; and who went elsewhere is not fetched back.
+#[test]
+fn a_slow_write_takes_away_neither_what_is_typed_next_nor_the_place() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_demo();
+    slow_disk(&phone);
+    phone.go("#/book");
     phone.fill(&textbox("Note"), "first note");
     phone.tap(&button("Write down"));
     phone.fill(&textbox("Note"), "second no");
@@ -357,7 +390,7 @@ fn a_slow_write_takes_away_neither_what_is_typed_next_nor_the_place() {
     phone.until_in(&list("Entries"), "first note");
     assert_eq!(phone.property(&textbox("Note"), "value"), "second no", "typed since");
 
-    phone.go("#/work/step/outside");
+    phone.go("#/work/step/leaks-before");
     phone.tap(&button("Done"));
     phone.go("#/convert");
     phone.until_notice("Written step done");

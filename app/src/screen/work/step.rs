@@ -72,7 +72,8 @@ fn mark_place(app: App, key: &str) {
     let known = app.book.with_untracked(|book| {
         book.current(&build, &subject).is_some_and(|entry| entry.fact == fact)
     });
-    if !known {
+    // One on its way to the disk may be of another step.
+    if !known || !app.is_settled() {
         app.bookmark(fact);
     }
 }
