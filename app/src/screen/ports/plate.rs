@@ -1,7 +1,7 @@
 //! A side housing's plate: the rotor at an angle, what is open, when it opens, what it runs into.
 
 use super::{Plate, care, chart, figures, picture, touch, under};
-use crate::dom::{El, el, link, text};
+use crate::dom::{El, el, link, svg, text};
 use crate::route::{PortsPlace, Route};
 use crate::screen::bench::list;
 use crate::signal::*;
@@ -43,8 +43,8 @@ fn shown_plate(
     tenths: RwSignal<i32>,
 ) -> Vec<El> {
     let view = plate.face.view;
-    let (worst, marks) = figures::worst(plate).unzip();
-    let picture = turned_by_finger(plate, tenths).with_all(marks.unwrap_or_default());
+    let marks = svg("g");
+    let picture = turned_by_finger(plate, tenths).with(marks.clone());
     let mut page = vec![picture::framed(picture)];
     if plate.ports.is_empty() {
         page.push(text(
@@ -67,7 +67,9 @@ fn shown_plate(
     for (port, faults) in &plate.faults {
         page.push(text("p", "caution", &format!("{port}: {}", faults.join("; "))));
     }
-    page.extend(worst);
+    if !plate.ports.is_empty() {
+        page.push(looked_for(plate, marks));
+    }
     page.push(text("h2", "", "Outlines"));
     page.push(list("rows", "Outlines", outlines(app, housing, plate)));
     page.push(text("h2", "", "More"));
@@ -86,6 +88,21 @@ fn shown_plate(
          destroys the engine.",
     ));
     page
+}
+
+/// The worst of what the ports run into. It takes a phone a while: the plate stands on the screen first.
+fn looked_for(plate: &Rc<Plate>, marks: El) -> El {
+    let is_drawn = RwSignal::new(false);
+    request_animation_frame(move || request_animation_frame(move || is_drawn.set(true)));
+    let plate = plate.clone();
+    el("div").live(move || {
+        if !is_drawn.get() {
+            return vec![text("p", "plain", "Looking for what the ports run into.")];
+        }
+        let Some((card, found)) = figures::worst(&plate) else { return Vec::new() };
+        let _ = marks.clone().with_all(found);
+        vec![card]
+    })
 }
 
 /// The picture, turned by a finger on it.
