@@ -1,7 +1,6 @@
 //! How much of a side seal hangs over an opening.
 
 use crate::gather::Gather;
-use crate::order::InOrder;
 use std::f64::consts::{FRAC_PI_3, TAU};
 
 use uom::si::{
@@ -170,7 +169,7 @@ fn crossings(outline: &Outline, from: Point, to: Point) -> Vec<f64> {
             let share = (a - from).cross(edge) / way.cross(edge);
             (0.0..1.0).contains(&share).then_some(share)
         })
-        .gather();
-    shares.order_by(f64::total_cmp);
+        .collect();
+    shares.sort_by(f64::total_cmp);
     shares
 }
