@@ -1,5 +1,6 @@
 //! What may be lost: settings, the last place, the draft in hand.
 
+use gloo_storage::{LocalStorage, Storage as _};
 use pitleaf_core::kept::{self, Kept};
 use web_sys::Storage;
 
@@ -23,7 +24,8 @@ pub fn forget(key: &str) {
     }
 }
 
-/// None where the browser blocks it.
+/// None where the browser blocks it: `gloo-storage` panics there, so that is asked first.
 fn storage() -> Option<Storage> {
-    web_sys::window()?.local_storage().ok()?
+    let local = web_sys::window().map(|window| window.local_storage());
+    matches!(local, Some(Ok(Some(_)))).then(LocalStorage::raw)
 }
