@@ -4,7 +4,7 @@
 //! Leptos holds only "something, shared", and what is done for a type is no more than to look into it.
 
 use leptos::prelude::{
-    Get, GetUntracked, LocalStorage, Memo as LeptosMemo, Notify, RwSignal as LeptosSignal, Track,
+    Get, GetUntracked, LocalStorage, Memo as LeptosMemo, Notify, RwSignal as LeptosSignal,
 };
 use send_wrapper::SendWrapper;
 use std::any::Any;
@@ -107,11 +107,6 @@ impl<T: 'static> RwSignal<T> {
         Self { cell: signal(Rc::new(RefCell::new(value))), of: PhantomData }
     }
 
-    /// Follows the value without looking at it.
-    pub fn track(self) {
-        self.cell.track();
-    }
-
     /// Looks at the value, and follows it.
     pub fn with<R>(self, look: impl FnOnce(&T) -> R) -> R {
         look(&inside::<RefCell<T>>(&followed(self.cell)).borrow())
@@ -124,22 +119,6 @@ impl<T: 'static> RwSignal<T> {
     pub fn with_untracked<R>(self, look: impl FnOnce(&T) -> R) -> R {
         let shared = held(self.cell).expect("a signal that is still there");
         look(&inside::<RefCell<T>>(&shared).borrow())
-    }
-
-    /// The value; follows it.
-    pub fn get(self) -> T
-    where
-        T: Clone,
-    {
-        self.with(T::clone)
-    }
-
-    /// The value as it is now.
-    pub fn get_untracked(self) -> T
-    where
-        T: Clone,
-    {
-        self.with_untracked(T::clone)
     }
 
     /// The value as it is now; none when the screen the signal was made on is gone.
@@ -174,11 +153,6 @@ impl<T: PartialEq + 'static> Memo<T> {
         Self { made: memo(Box::new(make)), of: PhantomData }
     }
 
-    /// Follows the value without looking at it.
-    pub fn track(self) {
-        self.made.track();
-    }
-
     /// Looks at the value, and follows it.
     pub fn with<R>(self, look: impl FnOnce(&T) -> R) -> R {
         look(inside(&made(self.made)))
@@ -188,20 +162,35 @@ impl<T: PartialEq + 'static> Memo<T> {
     pub fn with_untracked<R>(self, look: impl FnOnce(&T) -> R) -> R {
         look(inside(&made_untracked(self.made)))
     }
-
-    /// The value; follows it.
-    pub fn get(self) -> T
-    where
-        T: Clone,
-    {
-        self.with(T::clone)
-    }
-
-    /// The value as it is now.
-    pub fn get_untracked(self) -> T
-    where
-        T: Clone,
-    {
-        self.with_untracked(T::clone)
-    }
 }
+
+/// What both do by looking.
+macro_rules! look {
+    ($type:ident, $bound:path) => {
+        impl<T: $bound + 'static> $type<T> {
+            /// Follows the value. A memo is made by that: one never made follows nothing itself.
+            pub fn track(self) {
+                self.with(|_| ());
+            }
+
+            /// The value; follows it.
+            pub fn get(self) -> T
+            where
+                T: Clone,
+            {
+                self.with(T::clone)
+            }
+
+            /// The value as it is now.
+            pub fn get_untracked(self) -> T
+            where
+                T: Clone,
+            {
+                self.with_untracked(T::clone)
+            }
+        }
+    };
+}
+
+look!(RwSignal, Sized);
+look!(Memo, PartialEq);

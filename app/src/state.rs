@@ -5,6 +5,7 @@ use crate::settings::{self, Settings};
 use crate::signal::*;
 use crate::store::{Channel, Database, Fault, keep};
 use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{BuildKind, Sheet};
 
 /// Whether what is written lasts.
@@ -78,9 +79,16 @@ impl App {
         let book = RwSignal::new(Book::default());
         let hash =
             web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
+        // The sheet is made anew only when the shop's own rows and gauges change, not for every entry.
+        let shop = Memo::new(move || {
+            book.with(|book| book.of_the_shop().map(|entry| entry.id.clone()).gather::<Vec<_>>())
+        });
         Self {
             book,
-            sheet: Memo::new(move || book.with(Book::sheet)),
+            sheet: Memo::new(move || {
+                shop.track();
+                book.with_untracked(Book::sheet)
+            }),
             keeping: RwSignal::new(Keeping::Opening),
             aside: RwSignal::default(),
             settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),

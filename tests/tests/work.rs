@@ -50,6 +50,22 @@ fn a_hold_is_refused_until_it_is_true() {
     assert_eq!(phone.place(), "#/work/step/in-own-slot/2", "step and piece");
 }
 
+/// The page is loaded anew at a step: it is drawn before the book is read, and once more after it.
+#[test]
+fn a_step_loaded_anew_is_drawn_with_its_book() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_demo();
+    phone.go("#/work/step/side-warp/rear");
+    phone.reload();
+    phone.until("its stage stands over it", |phone| {
+        phone.run("return document.querySelector('h1').innerText", &[]) == "Strip-down inspection"
+    });
+    phone.tap_screen("Bench");
+    phone.tap(&link("What was I doing?").starting());
+    assert_eq!(phone.place(), "#/work/step/side-warp/rear", "where the work was left");
+}
+
 /// Where a measure leads, and back with its verdict.
 #[test]
 fn a_measure_opens_its_check_and_comes_back_with_the_verdict() {

@@ -7,6 +7,7 @@ use crate::state::App;
 use crate::widget::{frame, switch};
 use pitleaf_core::book::BuildId;
 use pitleaf_core::gather::Gather;
+use pitleaf_core::limits::Call;
 use pitleaf_core::ports::Paper;
 use pitleaf_core::route::{BuildSheet, Copy, Section};
 
@@ -61,7 +62,7 @@ fn laid_out(sheet: &BuildSheet) -> El {
 fn section(section: &Section) -> El {
     let heads = section.heads.iter().map(|head| text("th", "", head).attr("scope", "col"));
     let rows = section.rows.iter().map(|row| {
-        let class = if row.call.is_some_and(|call| call.word() != "Meets") { "not" } else { "" };
+        let class = if row.call.is_some_and(|call| call != Call::Meets) { "not" } else { "" };
         el("tr").class(class).with_all(row.cells.iter().map(|cell| text("td", "", cell)))
     });
     let mut table = el("table");
