@@ -339,15 +339,16 @@ impl Browser {
             let answer = self.attempt(Asked { method: http::Method::GET, path, body: None })?;
             answer.as_str().map(str::to_owned)
         };
-        let role = computed("role")?;
-        // An element taken off the page meanwhile has no role any more, and is no fault.
+        let (role, label) = (computed("role")?, computed("label")?);
+        // Asked last: an element taken off the page meanwhile has no role and no name any more, and is
+        // no fault.
         let is_there = self.run_on(element, "return arguments[0].isConnected", &[])?;
         if is_there == json!(false) {
             return None;
         }
         assert_eq!(role, named.role, "the browser's role of {named}");
         let close = |text: &str| text.split_whitespace().collect::<String>();
-        let (label, name) = (close(&computed("label")?), close(&named.name));
+        let (label, name) = (close(&label), close(&named.name));
         let is_so = if named.is_start { label.starts_with(&name) } else { label == name };
         assert!(is_so, "a screen reader says “{label}” of {named}");
         Some(())
