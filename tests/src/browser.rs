@@ -1,7 +1,6 @@
 //! A browser with a profile of its own, and what a person can do with it.
 
 use crate::engine::{Driver, Engine};
-use crate::locate::Named;
 use crate::process::Tree;
 use serde_json::{Value, json};
 use std::cell::Cell;
@@ -53,14 +52,14 @@ impl Profile {
 /// A running browser, open at the app.
 #[derive(Debug)]
 pub struct Browser {
-    engine: Engine,
+    pub(crate) engine: Engine,
     // Dropped in this order: the session is let go first, then everything is ended.
     session: Option<WebDriver>,
     runtime: Runtime,
     driver: Driver,
     profile: Option<Profile>,
     url: String,
-    taps: Cell<u32>,
+    pub(crate) taps: Cell<u32>,
 }
 
 impl Browser {
@@ -174,7 +173,7 @@ impl Browser {
     }
 
     /// The driver's answer; none if an element that the command names was made anew meanwhile.
-    fn attempt(&self, command: impl FormatRequestData) -> Option<Value> {
+    pub(crate) fn attempt(&self, command: impl FormatRequestData) -> Option<Value> {
         let what = format!("{command:?}");
         let answer = async { self.session().cmd(command).await?.value_json() };
         match self.runtime.block_on(answer) {
@@ -185,7 +184,7 @@ impl Browser {
     }
 
     /// Runs a script on an element; none if that was made anew meanwhile.
-    fn run_on(&self, element: &Value, script: &str, more: &[Value]) -> Option<Value> {
+    pub(crate) fn run_on(&self, element: &Value, script: &str, more: &[Value]) -> Option<Value> {
         let arguments: Vec<Value> = [element.clone()].into_iter().chain(more.to_vec()).collect();
         self.attempt(Command::ExecuteScript(script.into(), arguments.into()))
     }
@@ -291,193 +290,6 @@ impl Browser {
         });
     }
 
-    /// Waits for the one thing called so, and gives it as the driver names it.
-    ///
-    /// # Panics
-    /// There is none, or the browser tells a screen reader something else.
-    #[track_caller]
-    pub fn find(&self, named: &Named) -> Value {
-        self.until_some(&format!("there is one {named}"), |browser| browser.seen(named))
-    }
-
-    /// The one thing called so, if there is one now.
-    #[track_caller]
-    fn seen(&self, named: &Named) -> Option<Value> {
-        let element = self.found(named).pop()?;
-        self.compare(&element, named)?;
-        Some(element)
-    }
-
-    /// Whether anything is called so now.
-    #[must_use]
-    pub fn shows(&self, named: &Named) -> bool {
-        !self.found(named).is_empty()
-    }
-
-    fn found(&self, named: &Named) -> Vec<Value> {
-        let script = include_str!("locate.js");
-        let arguments = [json!(named.role), json!(named.name), json!(named.is_start)];
-        match self.run(script, &arguments) {
-            Value::Array(found) => {
-                assert!(found.len() < 2, "{} things are called {named}", found.len());
-                found
-            }
-            other => panic!("not a list: {other}"),
-        }
-    }
-
-    /// What the browser itself makes of the element must be what the test calls it; none if it was made
-    /// anew meanwhile. Asked of Chromium alone: others name roles in words of their own.
-    #[track_caller]
-    fn compare(&self, element: &Value, named: &Named) -> Option<()> {
-        if self.engine != Engine::Chromium {
-            return Some(());
-        }
-        let id = id(element);
-        let computed = |what: &str| {
-            let path = format!("element/{id}/computed{what}");
-            let answer = self.attempt(Asked { method: http::Method::GET, path, body: None })?;
-            answer.as_str().map(str::to_owned)
-        };
-        let (role, label) = (computed("role")?, computed("label")?);
-        // Asked last: an element taken off the page meanwhile has no role and no name any more, and is
-        // no fault.
-        let is_there = self.run_on(element, "return arguments[0].isConnected", &[])?;
-        if is_there == json!(false) {
-            return None;
-        }
-        assert_eq!(role, named.role, "the browser's role of {named}");
-        let close = |text: &str| text.split_whitespace().collect::<String>();
-        let (label, name) = (close(&label), close(&named.name));
-        let is_so = if named.is_start { label.starts_with(&name) } else { label == name };
-        assert!(is_so, "a screen reader says “{label}” of {named}");
-        Some(())
-    }
-
-    /// What a script makes of the thing called so, once it is there.
-    #[track_caller]
-    fn of(&self, named: &Named, script: &str, more: &[Value]) -> Value {
-        self.until_some(&format!("there is one {named}"), |browser| {
-            browser.run_on(&browser.seen(named)?, script, more)
-        })
-    }
-
-    /// The text of a thing, once it is there.
-    #[track_caller]
-    pub fn text(&self, named: &Named) -> String {
-        let text = self.of(named, "return arguments[0].innerText", &[]);
-        text.as_str().unwrap_or_default().to_owned()
-    }
-
-    /// Waits until a thing says something, and gives all it says.
-    #[track_caller]
-    pub fn until_in(&self, named: &Named, words: &str) -> String {
-        self.until_some(&format!("{named} says “{words}”"), |browser| {
-            let element = browser.found(named).pop()?;
-            let text = browser.run_on(&element, "return arguments[0].innerText", &[])?;
-            text.as_str().filter(|text| text.contains(words)).map(str::to_owned)
-        })
-    }
-
-    /// A thing's property, as the page's script sees it.
-    #[track_caller]
-    pub fn property(&self, named: &Named, property: &str) -> Value {
-        self.of(named, "return arguments[0][arguments[1]]", &[json!(property)])
-    }
-
-    /// Whether a thing has the focus.
-    #[track_caller]
-    pub fn has_focus(&self, named: &Named) -> bool {
-        self.of(named, "return document.activeElement === arguments[0]", &[]) == json!(true)
-    }
-
-    /// Touches a thing with a finger, in its middle, once it can be touched there.
-    ///
-    /// # Panics
-    /// It is not there, can't be used, or something else lies over it.
-    #[track_caller]
-    pub fn tap(&self, named: &Named) {
-        self.until_some(&format!("{named} can be touched"), |browser| {
-            let element = browser.seen(named)?;
-            (browser.run_on(&element, CAN_BE_TOUCHED, &[])? == json!(true)).then_some(())?;
-            browser.touch(&element)
-        });
-        self.taps.set(self.taps.get() + 1);
-    }
-
-    /// Touches an element; none if that was made anew before the finger came down.
-    fn touch(&self, element: &Value) -> Option<()> {
-        let finger = json!({
-            "type": "pointer", "id": "finger", "parameters": { "pointerType": "touch" },
-            "actions": [
-                { "type": "pointerMove", "origin": element, "x": 0, "y": 0, "duration": 0 },
-                { "type": "pointerDown", "button": 0 },
-                { "type": "pointerUp", "button": 0 },
-            ],
-        });
-        let body = Some(json!({ "actions": [finger] }));
-        self.attempt(Asked { method: http::Method::POST, path: "actions".to_owned(), body })?;
-        Some(())
-    }
-
-    /// How many times the page was touched since the last call.
-    #[must_use]
-    pub fn taps(&self) -> u32 {
-        self.taps.take()
-    }
-
-    /// Presses and lets go of keys, one after the other, on whatever has the focus.
-    pub fn type_keys(&self, keys: &str) {
-        let actions: Vec<Value> = keys
-            .chars()
-            .flat_map(|key| {
-                ["keyDown", "keyUp"].map(|kind| json!({ "type": kind, "value": key.to_string() }))
-            })
-            .collect();
-        self.perform(json!([{ "type": "key", "id": "keyboard", "actions": actions }]));
-    }
-
-    /// Puts a text in a field in place of what was there.
-    #[track_caller]
-    pub fn fill(&self, named: &Named, text: &str) {
-        self.of(named, "arguments[0].focus(); arguments[0].select();", &[]);
-        // The delete key: an empty text empties the field.
-        self.type_keys(&format!("\u{e017}{text}"));
-    }
-
-    /// Chooses out of a list, by its words.
-    ///
-    /// # Panics
-    /// The list has no such choice.
-    #[track_caller]
-    pub fn choose(&self, named: &Named, words: &str) {
-        let chosen = self.of(
-            named,
-            "const [select, words] = arguments;
-             const option = Array.from(select.options).find((option) => option.text === words);
-             if (!option) return false;
-             select.value = option.value;
-             select.dispatchEvent(new Event('change', { bubbles: true }));
-             return true;",
-            &[json!(words)],
-        );
-        assert_eq!(chosen, true, "{named} has the choice {words}");
-    }
-
-    /// Chooses a file for the page's one file field.
-    ///
-    /// # Panics
-    /// The page has none.
-    pub fn choose_file(&self, file: &std::path::Path) {
-        let field = self.run("return document.querySelector('input[type=file]')", &[]);
-        let path = format!("element/{}/value", id(&field));
-        self.command(http::Method::POST, &path, Some(json!({ "text": file })));
-    }
-
-    fn perform(&self, actions: Value) {
-        self.command(http::Method::POST, "actions", Some(json!({ "actions": actions })));
-    }
-
     /// Opens the app in another tab, and looks at that.
     pub fn open_tab(&self, place: &str) {
         let made = self.command(http::Method::POST, "window/new", Some(json!({ "type": "tab" })));
@@ -517,34 +329,18 @@ impl Drop for Browser {
     }
 }
 
-/// In view, in use, and uppermost at its middle.
-const CAN_BE_TOUCHED: &str = "
-    const [element] = arguments;
-    if (!element.isConnected || element.disabled) return false;
-    const middle = () => {
-        const { left, top, width, height } = element.getBoundingClientRect();
-        return [left + width / 2, top + height / 2];
-    };
-    const uppermost = () => {
-        const hit = document.elementFromPoint(...middle());
-        return hit !== null && (element.contains(hit) || hit.contains(element) && hit.tagName === 'LABEL');
-    };
-    if (!uppermost()) element.scrollIntoView({ block: 'center', behavior: 'instant' });
-    return uppermost();
-";
-
 /// The driver's own name of an element.
-fn id(element: &Value) -> String {
+pub(crate) fn id(element: &Value) -> String {
     let first = element.as_object().and_then(|object| object.values().next());
     first.and_then(Value::as_str).expect("an element").to_owned()
 }
 
 /// A command of the standard.
 #[derive(Debug)]
-struct Asked {
-    method: http::Method,
-    path: String,
-    body: Option<Value>,
+pub(crate) struct Asked {
+    pub(crate) method: http::Method,
+    pub(crate) path: String,
+    pub(crate) body: Option<Value>,
 }
 
 impl FormatRequestData for Asked {

@@ -7,6 +7,7 @@
 mod browser;
 mod devtools;
 mod engine;
+mod hand;
 mod journal;
 pub mod kills;
 mod locate;
@@ -15,6 +16,7 @@ pub mod places;
 mod printed;
 mod process;
 mod server;
+mod sight;
 
 pub use browser::{Browser, Phone, Profile};
 pub use engine::Engine;

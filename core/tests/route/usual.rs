@@ -1,7 +1,10 @@
 //! The route that ships.
 
+use pitleaf_core::book::Face;
 use pitleaf_core::limits::{BuildKind, Sheet};
-use pitleaf_core::route::{Answer, Each, Kind, Routing, Stage, Station, Step};
+use pitleaf_core::route::{
+    Answer, Each, Kind, LEADING_STEPS, LeadsTo, Routing, Stage, Station, Step,
+};
 
 const KINDS: [BuildKind; 2] = [BuildKind::NaturallyAspirated, BuildKind::ForcedInduction];
 
@@ -117,5 +120,28 @@ fn cautions_stand_where_the_work_hurts() {
     ] {
         let care = &step(&usual, id.trim_end_matches('/')).care;
         assert!(care.contains(word), "{id}: {care}");
+    }
+}
+
+#[test]
+fn a_step_leads_to_the_slots_of_its_own_rotor_and_face() {
+    let usual = Routing::usual();
+    for (id, _) in LEADING_STEPS {
+        assert!(usual.steps().iter().any(|step| step.id == id), "no step is called {id}");
+    }
+    let stations = usual.stations(BuildKind::ForcedInduction, 2, true);
+    let leads =
+        |key: &str| stations.iter().find(|station| station.key() == key).map(Station::leads_to);
+    assert_eq!(leads("own-slot/2R"), Some(Some(LeadsTo::Slots(2, Face::Rear))));
+    assert_eq!(leads("in-own-slot/2"), Some(Some(LeadsTo::Slots(2, Face::Front))));
+    assert_eq!(leads("outside"), Some(None), "only on the bench");
+    for station in &stations {
+        if let Some(LeadsTo::Slots(rotor, _)) = station.leads_to() {
+            assert!(
+                station.place.is_empty() || station.place.starts_with(&rotor.to_string()),
+                "{}",
+                station.key()
+            );
+        }
     }
 }

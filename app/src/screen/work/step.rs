@@ -9,9 +9,9 @@ use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame};
-use pitleaf_core::book::{Face, Fact};
+use pitleaf_core::book::Fact;
 use pitleaf_core::ports::SideHousing;
-use pitleaf_core::route::{Answer, Kind, RouteFact, Standing, State};
+use pitleaf_core::route::{LeadsTo, RouteFact, Standing, State};
 
 /// The screen of a step.
 pub fn screen(app: App, key: String) -> Vec<El> {
@@ -96,30 +96,18 @@ fn pieces(standing: &Standing) -> Option<El> {
     Some(list("entries", "Readings", lines))
 }
 
-/// Where else in the tool a step's work is done.
+/// The way to where a step's work is done.
 fn where_done(standing: &Standing) -> Option<El> {
-    let step = &standing.station.step;
-    let (words, to) = match (&step.kind, step.id.as_str()) {
-        (Kind::Hold(Answer::OilFeed), _) | (_, "dowels-known") => {
-            ("Oil to the front bearing", Route::Joints(Job::OilFeed))
-        }
-        (Kind::Hold(Answer::Tightened), _) | (_, "tightened") => {
-            ("Tightening order", Route::Joints(Job::Order))
-        }
-        (Kind::Hold(Answer::SlotsFitted), _) | (_, "slots-marked" | "own-slot" | "in-own-slot") => {
-            ("Seal slots", Route::Seals(1, Face::Front))
-        }
-        (Kind::Hold(Answer::EndPlayAfter), _) => ("End play", Route::Faces),
-        (_, "describe") => ("Customer and engine", Route::Work(WorkPlace::Describe)),
-        (_, "compression-before" | "compression-after") => {
-            ("Compression", Route::Work(WorkPlace::Compression(1)))
-        }
-        (_, "fates") => ("Decisions", Route::Work(WorkPlace::Decisions)),
-        (_, "outline-drawn" | "outline-clear") => {
-            ("Ports", Route::Ports(PortsPlace::Plate(SideHousing::Front)))
-        }
-        (_, "handed-over") => ("Build sheet", Route::Work(WorkPlace::Sheet)),
-        _ => return None,
+    let (words, to) = match standing.station.leads_to()? {
+        LeadsTo::OilFeed => ("Oil to the front bearing", Route::Joints(Job::OilFeed)),
+        LeadsTo::TighteningOrder => ("Tightening order", Route::Joints(Job::Order)),
+        LeadsTo::Slots(rotor, face) => ("Seal slots", Route::Seals(rotor, face)),
+        LeadsTo::EndPlay => ("End play", Route::Faces),
+        LeadsTo::Description => ("Customer and engine", Route::Work(WorkPlace::Describe)),
+        LeadsTo::Compression => ("Compression", Route::Work(WorkPlace::Compression(1))),
+        LeadsTo::Decisions => ("Decisions", Route::Work(WorkPlace::Decisions)),
+        LeadsTo::Ports => ("Ports", Route::Ports(PortsPlace::Plate(SideHousing::Front))),
+        LeadsTo::BuildSheet => ("Build sheet", Route::Work(WorkPlace::Sheet)),
     };
     Some(link("plate-link", &to.hash()).text(words))
 }

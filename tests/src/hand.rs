@@ -1,0 +1,111 @@
+//! Touching and typing.
+
+use crate::Browser;
+use crate::browser::{Asked, id};
+use crate::locate::Named;
+use serde_json::{Value, json};
+
+impl Browser {
+    /// Touches a thing with a finger, in its middle, once it can be touched there.
+    ///
+    /// # Panics
+    /// It is not there, can't be used, or something else lies over it.
+    #[track_caller]
+    pub fn tap(&self, named: &Named) {
+        self.until_some(&format!("{named} can be touched"), |browser| {
+            let element = browser.seen(named)?;
+            (browser.run_on(&element, CAN_BE_TOUCHED, &[])? == json!(true)).then_some(())?;
+            browser.touch(&element)
+        });
+        self.taps.set(self.taps.get() + 1);
+    }
+
+    /// Touches an element; none if that was made anew before the finger came down.
+    fn touch(&self, element: &Value) -> Option<()> {
+        let finger = json!({
+            "type": "pointer", "id": "finger", "parameters": { "pointerType": "touch" },
+            "actions": [
+                { "type": "pointerMove", "origin": element, "x": 0, "y": 0, "duration": 0 },
+                { "type": "pointerDown", "button": 0 },
+                { "type": "pointerUp", "button": 0 },
+            ],
+        });
+        let body = Some(json!({ "actions": [finger] }));
+        self.attempt(Asked { method: http::Method::POST, path: "actions".to_owned(), body })?;
+        Some(())
+    }
+
+    /// How many times the page was touched since the last call.
+    #[must_use]
+    pub fn taps(&self) -> u32 {
+        self.taps.take()
+    }
+
+    /// Presses and lets go of keys, one after the other, on whatever has the focus.
+    pub fn type_keys(&self, keys: &str) {
+        let actions: Vec<Value> = keys
+            .chars()
+            .flat_map(|key| {
+                ["keyDown", "keyUp"].map(|kind| json!({ "type": kind, "value": key.to_string() }))
+            })
+            .collect();
+        self.perform(json!([{ "type": "key", "id": "keyboard", "actions": actions }]));
+    }
+
+    /// Puts a text in a field in place of what was there.
+    #[track_caller]
+    pub fn fill(&self, named: &Named, text: &str) {
+        self.of(named, "arguments[0].focus(); arguments[0].select();", &[]);
+        // The delete key: an empty text empties the field.
+        self.type_keys(&format!("\u{e017}{text}"));
+    }
+
+    /// Chooses out of a list, by its words.
+    ///
+    /// # Panics
+    /// The list has no such choice.
+    #[track_caller]
+    pub fn choose(&self, named: &Named, words: &str) {
+        let chosen = self.of(
+            named,
+            "const [select, words] = arguments;
+             const option = Array.from(select.options).find((option) => option.text === words);
+             if (!option) return false;
+             select.value = option.value;
+             select.dispatchEvent(new Event('change', { bubbles: true }));
+             return true;",
+            &[json!(words)],
+        );
+        assert_eq!(chosen, true, "{named} has the choice {words}");
+    }
+
+    /// Chooses a file for the page's one file field.
+    ///
+    /// # Panics
+    /// The page has none.
+    pub fn choose_file(&self, file: &std::path::Path) {
+        let field = self.run("return document.querySelector('input[type=file]')", &[]);
+        let path = format!("element/{}/value", id(&field));
+        self.command(http::Method::POST, &path, Some(json!({ "text": file })));
+    }
+
+    fn perform(&self, actions: Value) {
+        self.command(http::Method::POST, "actions", Some(json!({ "actions": actions })));
+    }
+}
+
+/// In view, in use, and uppermost at its middle.
+const CAN_BE_TOUCHED: &str = "
+    const [element] = arguments;
+    if (!element.isConnected || element.disabled) return false;
+    const middle = () => {
+        const { left, top, width, height } = element.getBoundingClientRect();
+        return [left + width / 2, top + height / 2];
+    };
+    const uppermost = () => {
+        const hit = document.elementFromPoint(...middle());
+        return hit !== null && (element.contains(hit) || hit.contains(element) && hit.tagName === 'LABEL');
+    };
+    if (!uppermost()) element.scrollIntoView({ block: 'center', behavior: 'instant' });
+    return uppermost();
+";
