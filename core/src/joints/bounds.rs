@@ -26,10 +26,7 @@ impl Plain {
     /// # Errors
     /// [`Refusal::Quantity`] where it can't be read, [`Refusal::OutOfBounds`] outside the bounds.
     pub fn read(&'static self, text: &str) -> Result<f64, Refusal> {
-        let number = Number::read(text)?;
-        #[expect(clippy::cast_precision_loss, reason = "twelve digits fit a float's 53 bits")]
-        let value = number.numerator() as f64 / number.denominator() as f64;
-        self.check(value)
+        self.check(Number::read(text)?.value())
     }
 
     /// Gives a value back where it lies within the bounds.

@@ -45,6 +45,14 @@ pub struct Section {
     pub area: Area,
 }
 
+impl Section {
+    /// A round shank of this diameter.
+    #[must_use]
+    pub fn shank(length: Length, diameter: Length) -> Self {
+        Self { length, area: diameter * diameter * std::f64::consts::FRAC_PI_4 }
+    }
+}
+
 /// Some fasteners tightened alike.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fasteners {

@@ -29,7 +29,7 @@ impl Material {
                 name: row.0.to_owned(),
                 modulus: Range::exactly(gpa(row.1)).reaching(gpa(row.2)),
                 poisson: row.3,
-                expansion: TemperatureCoefficient::new::<per_kelvin>(row.4 * 1e-6),
+                expansion: Self::expansion_in_millionths(row.4),
                 warmest: ThermodynamicTemperature::new::<degree_celsius>(row.5.into()),
             })
             .gather()
@@ -39,6 +39,12 @@ impl Material {
     #[must_use]
     pub fn named(name: &str) -> Option<Self> {
         Self::usual().into_iter().find(|metal| metal.name == name)
+    }
+
+    /// An expansion in millionths a kelvin, as handbooks print it.
+    #[must_use]
+    pub fn expansion_in_millionths(figure: f64) -> TemperatureCoefficient {
+        TemperatureCoefficient::new::<per_kelvin>(figure * 1e-6)
     }
 
     /// A metal of the builder's own; `warmest` is as hot as it may be made.

@@ -193,9 +193,7 @@ fn read_shares(text: &str) -> Result<Vec<f64>, PlanFault> {
     pieces(text)
         .map(|piece| {
             let number = Number::read(piece).map_err(|_| PlanFault::Order(OrderFault::Passes))?;
-            #[expect(clippy::cast_precision_loss, reason = "twelve digits fit a float's 53 bits")]
-            let value = number.numerator() as f64 / number.denominator() as f64;
-            Ok(value)
+            Ok(number.value())
         })
         .gather()
 }

@@ -149,7 +149,7 @@ fn corner(cells: &[&str], unit: Unit, form: Form) -> Result<Corner, Kind> {
 
 fn number(cell: &str) -> Result<f64, Kind> {
     match Number::read(cell) {
-        Ok(number) => Ok(number.numerator() as f64 / number.denominator() as f64),
+        Ok(number) => Ok(number.value()),
         // Drawing programs write -0.000; here it is a place like any other.
         Err(Fault::MinusZero) => Ok(0.0),
         Err(fault) => Err(Kind::Number(fault)),

@@ -38,6 +38,13 @@ impl Number {
         self.denominator
     }
 
+    /// The nearest floating-point number, for reckoning; comparing goes by the whole numbers.
+    #[must_use]
+    #[expect(clippy::cast_precision_loss, reason = "twelve digits fit a float's 53 bits")]
+    pub fn value(self) -> f64 {
+        self.numerator as f64 / self.denominator as f64
+    }
+
     /// Reads `0.002`, `,5`, `-1.25`, `1/64`, `1 1/8`, `1-1/8`, `2½`.
     ///
     /// # Errors

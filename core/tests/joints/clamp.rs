@@ -232,11 +232,12 @@ fn torque_out_of_bounds_is_refused() {
 fn stretch_of_the_free_length() {
     let shank = Area::new::<square_millimeter>(63.617_251);
     let stud = [
-        Section { length: mm(200.0), area: shank },
+        Section::shank(mm(200.0), mm(9.0)),
         Section { length: mm(30.0), area: thread("M10 × 1.5").stress_area() },
     ];
     let steel = Pressure::new::<gigapascal>(207.0);
     let longer = stretch(Range::exactly(kn(30.0)), &stud, steel).expect("within bounds");
+    close(stud[0].area.get::<square_millimeter>(), shank.get::<square_millimeter>(), 1e-6, "shank");
     close(longer.least().get::<millimeter>(), 0.530_60, 0.000_01, "stretch");
     let back = preload_of_stretch(longer.least(), &stud, steel, 0.10).expect("within bounds");
     close(back.force.least().get::<kilonewton>(), 27.0, 1e-9, "least preload");

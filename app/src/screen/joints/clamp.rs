@@ -14,8 +14,7 @@ use pitleaf_core::joints::strength::{ProofVerdict, PropertyClass, Strength};
 use pitleaf_core::joints::threads::Thread;
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
-use std::f64::consts::FRAC_PI_4;
-use uom::si::f64::{Force, Length, Pressure, Ratio};
+use uom::si::f64::{Force, Pressure, Ratio};
 use uom::si::force::newton;
 use uom::si::ratio::ratio;
 
@@ -92,9 +91,7 @@ impl Fields {
             sections.push(Section { length: self.threaded.length()?, area: thread.stress_area() });
         }
         if self.shank_length.is_given() && self.shank.is_given() {
-            let across: Length = self.shank.length()?;
-            let area = across * across * FRAC_PI_4;
-            sections.push(Section { length: self.shank_length.length()?, area });
+            sections.push(Section::shank(self.shank_length.length()?, self.shank.length()?));
         }
         Ok(sections)
     }

@@ -7,8 +7,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::press::{PressFit, Pressed, Reach};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
-use uom::si::f64::{Length, Pressure, TemperatureCoefficient, ThermodynamicTemperature};
-use uom::si::temperature_coefficient::per_kelvin;
+use uom::si::f64::{Length, Pressure, ThermodynamicTemperature};
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 /// The choice for a metal that is not in the table.
@@ -44,7 +43,7 @@ impl Metal {
             Some(field) => field.of(Amount::temperature)?,
             None => ThermodynamicTemperature::new::<degree_celsius>(20.0),
         };
-        let expansion = TemperatureCoefficient::new::<per_kelvin>(self.expansion.factor()? * 1e-6);
+        let expansion = Material::expansion_in_millionths(self.expansion.factor()?);
         let (modulus, poisson) = (self.modulus.pressures()?, self.poisson.factor()?);
         Ok(Material::own(OWN, modulus, poisson, expansion, warmest)?)
     }

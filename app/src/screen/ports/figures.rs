@@ -160,11 +160,7 @@ fn tables(app: App, housing: SideHousing, speed: &str) -> Vec<El> {
     let view = plate.face.view;
     let mut shown_tables = Vec::new();
     let speed = match Number::read(speed.trim()) {
-        Ok(number) => {
-            #[expect(clippy::cast_precision_loss, reason = "a speed in turns a minute")]
-            let speed = number.numerator() as f64 / number.denominator() as f64;
-            Some(speed)
-        }
+        Ok(number) => Some(number.value()),
         Err(fault) => {
             shown_tables.push(text("p", "refusal", &fault.to_string()));
             None

@@ -80,14 +80,10 @@ pub fn screen() -> Vec<El> {
             return "Type the ratio you want.".to_owned();
         }
         match Number::read(typed.trim()) {
-            Ok(number) => {
-                #[expect(clippy::cast_precision_loss, reason = "a ratio of two or three digits")]
-                let ratio = number.numerator() as f64 / number.denominator() as f64;
-                match chambers.recess_for(ratio) {
-                    Ok(recess) => format!("Recess {} in each flank", both(recess)),
-                    Err(fault) => fault.to_string(),
-                }
-            }
+            Ok(number) => match chambers.recess_for(number.value()) {
+                Ok(recess) => format!("Recess {} in each flank", both(recess)),
+                Err(fault) => fault.to_string(),
+            },
             Err(fault) => fault.to_string(),
         }
     };
