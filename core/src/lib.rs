@@ -3,6 +3,7 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`find`]: one search over everything.
 //! - [`gather`] and [`order`]: `collect` and `sort_by` in little code.
 //! - [`kept`]: how all of it stands in JSON.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
@@ -17,6 +18,7 @@
 pub mod book;
 mod decimal;
 pub mod faces;
+pub mod find;
 pub mod gather;
 pub mod joints;
 pub mod kept;

@@ -1,0 +1,10 @@
+//! One search over everything: limits, calculators and their tables, steps, slots, notes, help.
+//!
+//! By the trade's words, by words of the same meaning, by both names of a unit, and with typing errors.
+
+mod index;
+mod synonyms;
+mod typing;
+mod words;
+
+pub use index::{Index, Weight};
