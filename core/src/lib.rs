@@ -3,6 +3,7 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`calculators`] and [`help`]: what each answers; what a figure is, how to measure it, why it matters.
 //! - [`find`]: one search over everything.
 //! - [`gather`] and [`order`]: `collect` and `sort_by` in little code.
 //! - [`kept`]: how all of it stands in JSON.
@@ -16,10 +17,12 @@
 //! - [`route`]: the order of work, what holds it, what was decided, and the build sheet.
 
 pub mod book;
+pub mod calculators;
 mod decimal;
 pub mod faces;
 pub mod find;
 pub mod gather;
+pub mod help;
 pub mod joints;
 pub mod kept;
 mod letters;

@@ -82,7 +82,8 @@ impl Index {
             let mut hits = self.hits(&word.whole);
             if !word.pieces.is_empty() {
                 let joined = self.hits(&word.joined);
-                let pieces: Vec<Vec<Hit>> = word.pieces.iter().map(|piece| self.hits(piece)).gather();
+                let pieces: Vec<Vec<Hit>> =
+                    word.pieces.iter().map(|piece| self.hits(piece)).gather();
                 for (at, hit) in hits.iter_mut().enumerate() {
                     if hit.quality == 0 {
                         *hit = joined[at];

@@ -95,7 +95,8 @@ fn errors(typed: &[char], word: &str) -> Option<(usize, usize, usize)> {
         row[0] = length;
         for at in 1..=typed.len() {
             let is_same = typed[at - 1] == letter;
-            let mut least = (one[at - 1] + usize::from(!is_same)).min(one[at] + 1).min(row[at - 1] + 1);
+            let mut least =
+                (one[at - 1] + usize::from(!is_same)).min(one[at] + 1).min(row[at - 1] + 1);
             if at > 1 && Some(typed[at - 1]) == before && typed[at - 2] == letter {
                 least = least.min(two[at - 2] + 1);
             }

@@ -109,7 +109,8 @@ mod tests {
 
     #[test]
     fn words_of_little_meaning_count_only_alone() {
-        let plain = |query: &str| asked(query).into_iter().map(|word| word.whole).gather::<Vec<_>>();
+        let plain =
+            |query: &str| asked(query).into_iter().map(|word| word.whole).gather::<Vec<_>>();
         assert_eq!(plain("what is the end play"), ["end", "play"]);
         assert_eq!(plain("what"), ["what"]);
     }
