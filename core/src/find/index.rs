@@ -134,7 +134,9 @@ impl Index {
             for &(thing, weight) in &entry.stands_in {
                 let hit = &mut hits[thing as usize];
                 hit.quality = hit.quality.max(quality);
-                hit.score = hit.score.max(u32::from(quality) * u32::from(weight));
+                // Squared, so that an error in a name counts for less than another word as it stands.
+                let quality = u32::from(quality);
+                hit.score = hit.score.max(quality * quality * u32::from(weight));
             }
         }
         hits

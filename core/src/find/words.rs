@@ -23,9 +23,9 @@ impl Word {
 }
 
 /// Words of so little meaning that they count only where nothing else is asked.
-const SMALL: [&str; 22] = [
-    "a", "an", "and", "are", "at", "by", "do", "for", "from", "how", "i", "is", "it", "my", "of",
-    "on", "or", "the", "to", "what", "why", "with",
+const SMALL: [&str; 21] = [
+    "a", "an", "and", "are", "at", "by", "do", "for", "from", "how", "is", "it", "my", "of", "on",
+    "or", "the", "to", "what", "why", "with",
 ];
 
 /// The words of a text, in lower case.
@@ -38,6 +38,9 @@ pub(super) fn words(text: &str) -> Vec<Word> {
         .gather()
 }
 
+/// More words than a person asks by; the rest of a pasted page is not looked at.
+const MOST_ASKED: usize = 12;
+
 /// The words a question asks: those of little meaning only where there are no others.
 pub(super) fn asked(query: &str) -> Vec<Word> {
     let mut all = words(query);
@@ -45,6 +48,7 @@ pub(super) fn asked(query: &str) -> Vec<Word> {
     if !all.iter().all(is_small) {
         all.retain(|word| !is_small(word));
     }
+    all.truncate(MOST_ASKED);
     all
 }
 
@@ -113,5 +117,6 @@ mod tests {
             |query: &str| asked(query).into_iter().map(|word| word.whole).gather::<Vec<_>>();
         assert_eq!(plain("what is the end play"), ["end", "play"]);
         assert_eq!(plain("what"), ["what"]);
+        assert_eq!(plain(&"page ".repeat(1_000_000)).len(), 12, "a pasted page");
     }
 }
