@@ -11,6 +11,7 @@ mod settings;
 mod signal;
 mod state;
 mod store;
+mod trail;
 mod update;
 mod widget;
 

@@ -118,6 +118,12 @@ impl Calculator {
         self.line().map_or("measure place by place", |line| line.words)
     }
 
+    /// The topic of the figure a survey is read for.
+    #[must_use]
+    pub fn topic(self) -> Option<&'static Topic> {
+        self.line().err().map(topic)
+    }
+
     /// Its three texts.
     #[must_use]
     pub fn help(self) -> Help {

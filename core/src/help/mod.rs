@@ -61,7 +61,7 @@ impl Topic {
                     .strip_suffix("-piece")
                     .is_some_and(|set| row.strip_suffix("-spread") == Some(set))
         };
-        Self::all().find(|topic| topic.rows.iter().any(|row| is_of(&row)))
+        Self::all().find(|topic| topic.rows.iter().any(&is_of))
     }
 
     /// Its three texts, measured as the sheet says of its first row.
