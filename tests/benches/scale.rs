@@ -35,41 +35,16 @@ const ROWS: [&str; 3] = ["end-play", "side-seal-gap-na", "side-housing-warp"];
 
 /// A build and its notes and figures, put straight into the storage.
 fn fill(phone: &Browser, count: usize) {
-    let record = |number: usize| {
-        let fact = match number {
-            0 => {
-                json!({ "opened": { "name": "Merlin", "kind": "naturally-aspirated", "rotors": 2 } })
-            }
-            _ if number.is_multiple_of(10) => {
-                json!({ "note": { "about": "", "words": format!("note {number}") } })
-            }
-            _ => json!({ "figure": {
-                "row": ROWS[number % 3],
-                "place": format!("place {}", number % 40),
-                "text": format!("{}.{}", number % 7, number % 100), "unit": "thou", "gauge": "feeler-leaf",
-            } }),
-        };
-        let entry = json!({
-            "format": 1, "id": format!("{number:032x}"), "build": format!("{:032x}", 0),
-            "order": number, "at": 1_790_000_000_000_u64 + number as u64, "fact": fact,
-        });
-        let text = entry.to_string();
-        format!("{:08x} {text}", crc32fast::hash(text.as_bytes()))
-    };
-    let records: Vec<String> = (0..count).map(record).collect();
-    for part in records.chunks(5_000) {
-        let done = phone.run_until_called(
-            "const [records, done] = arguments;
-             const open = indexedDB.open('pitleaf');
-             open.onsuccess = () => {
-                 const transaction = open.result.transaction('entries', 'readwrite');
-                 for (const record of records) transaction.objectStore('entries').add(record);
-                 transaction.oncomplete = () => { open.result.close(); done('done'); };
-             };",
-            &[json!(part)],
-        );
-        assert_eq!(done, "done", "records were put in");
-    }
+    phone.plant_book(count, |number| {
+        if number.is_multiple_of(10) {
+            return json!({ "note": { "about": "", "words": format!("note {number}") } });
+        }
+        json!({ "figure": {
+            "row": ROWS[number % 3],
+            "place": format!("place {}", number % 40),
+            "text": format!("{}.{}", number % 7, number % 100), "unit": "thou", "gauge": "feeler-leaf",
+        } })
+    });
 }
 
 fn sheaves(phone: &Browser) -> usize {
