@@ -7,12 +7,11 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, figure_input, frame, how_picture, keypad, no_such_limit, rule_picture, texts, unit_keys,
-    verdict_card, what_is_this,
+    Shown, figure_input, frame, help_beside, how_picture, keypad, no_such_limit, rule_picture,
+    unit_keys, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::help::Help;
 use pitleaf_core::limits::{
     Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_line, places, slip,
 };
@@ -222,10 +221,7 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
     if !row.note.is_empty() {
         lines.push(text("p", "how", &row.note));
     }
-    if let Some(help) = row.help() {
-        // How to measure stands right above.
-        lines.push(what_is_this().with_all(texts(&Help { how: String::new(), ..help })));
-    }
+    lines.extend(row.help().map(help_beside));
     let id = row.id.clone();
     let is_favourite = {
         let id = id.clone();

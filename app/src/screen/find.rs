@@ -11,18 +11,23 @@ use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 
 /// So many of a kind are shown at first, and when they are asked for.
-const FIRST: usize = 4;
+const FIRST: usize = 3;
 const MOST: usize = 60;
 
 /// The screen.
 pub fn screen() -> Vec<El> {
     let app = app();
     let finder = RwSignal::new(Finder::default());
+    let is_shown = RwSignal::new(false);
     follow(move || {
-        let build = app.build();
-        let all = |sheet: &_| app.book.with(|book| Finder::of(book, build.as_ref(), sheet));
-        finder.set(app.sheet.with(all));
+        if is_shown.get() {
+            let build = app.build();
+            let all = |sheet: &_| app.book.with(|book| Finder::of(book, build.as_ref(), sheet));
+            finder.set(app.sheet.with(all));
+        }
     });
+    // The field is painted and has the focus before everything is gathered: a large book takes a while.
+    request_animation_frame(move || request_animation_frame(move || is_shown.set(true)));
     // Of which kind all are shown, until something else is asked.
     let whole = RwSignal::new((None, String::new()));
     let field = search("Find", "warp, torqe, M10, shim…", app.sought).on_enter(move || {
@@ -70,6 +75,9 @@ fn answers(
     opened: Option<Kind>,
     whole: RwSignal<(Option<Kind>, String)>,
 ) -> Vec<El> {
+    if finder.is_empty() {
+        return Vec::new();
+    }
     let groups = finder.find(query);
     let said = match groups.iter().map(|group| group.found.len()).sum::<usize>() {
         0 => finder.nothing(query),
@@ -98,7 +106,7 @@ fn of_kind(
     let mut made = vec![text("h2", "", kind.name()), list("rows", kind.name(), lines)];
     let count = group.found.len();
     if !is_whole && count > FIRST {
-        let words = format!("More of {count}: {}", kind.name());
+        let words = format!("{}: all {count}", kind.name());
         made.push(button("quiet", &words, move || {
             whole.set((Some(kind), app.sought.get_untracked()));
         }));

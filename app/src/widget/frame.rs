@@ -46,8 +46,8 @@ pub fn frame(
             .with(icon("0 0 24 24", &["M16 10a6 6 0 1 1-12 0 6 6 0 0 1 12 0zM14.5 14.5 21 21"]))
     });
     let body = match here.calculator() {
-        // Its keys fill the screen: the help stands with the answer.
-        None | Some(Calculator::Convert) => body,
+        // Their keys fill the screen: the help stands with the answer.
+        None | Some(Calculator::Convert | Calculator::Survey(_)) => body,
         Some(calculator) => body.with(help(calculator)),
     };
     let actions = el("div").class("head-actions").with_all(find).with(settings);
@@ -59,9 +59,13 @@ pub fn help(calculator: Calculator) -> El {
     what_is_this().with_all(texts(&calculator.help()))
 }
 
-/// What opens by a touch.
-pub fn what_is_this() -> El {
-    el("details").class("joint-more help").with(text("summary", "", "What is this?"))
+/// The same where how to measure stands beside it.
+pub fn help_beside(help: Help) -> El {
+    what_is_this().with_all(texts(&Help { how: String::new(), ..help }))
+}
+
+fn what_is_this() -> El {
+    el("details").class("joint-more help no-print").with(text("summary", "", "What is this?"))
 }
 
 /// The three texts, each under its heading; none where there is none.

@@ -61,6 +61,12 @@ impl Finder {
         finder
     }
 
+    /// Whether nothing was put in yet.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.things.is_empty()
+    }
+
     /// What answers a question, kind by kind, the kind with the best answer first; none for an empty one.
     #[must_use]
     pub fn find(&self, query: &str) -> Vec<Group<'_>> {
