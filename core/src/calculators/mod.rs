@@ -109,13 +109,13 @@ impl Calculator {
     /// What it answers, in a few words.
     #[must_use]
     pub fn about(self) -> &'static str {
-        self.line().map_or_else(|survey| topic(survey).title, |line| line.about)
+        self.line().map_or("Measured before stacking", |line| line.about)
     }
 
     /// Other words a shop finds it by.
     #[must_use]
     pub fn words(self) -> &'static str {
-        self.line().map_or("measure place by place", |line| line.words)
+        self.line().map_or("survey place by place", |line| line.words)
     }
 
     /// The topic of the figure a survey is read for.
