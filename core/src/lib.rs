@@ -24,7 +24,6 @@ pub mod find;
 pub mod gather;
 pub mod help;
 pub mod joints;
-pub mod kept;
 mod letters;
 pub mod limits;
 pub mod order;
@@ -33,3 +32,5 @@ pub mod quantity;
 pub mod route;
 pub mod seals;
 pub mod trochoid;
+
+pub use pitleaf_kept::{self as kept, kept_fields, kept_variants, kept_words};

@@ -2,7 +2,7 @@
 //! find`. At four-fold CPU throttling; the app must be built. Budget: 30 ms from a key until the answers
 //! are painted, at the 98th percentile; 100 ms for the screen.
 
-use pitleaf_tests::{Browser, Server};
+use pitleaf_tests::{Browser, Server, large_book};
 use serde_json::{Value, json};
 
 const ENTRIES: usize = 4_000;
@@ -17,7 +17,7 @@ fn main() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     let words: Vec<&str> = WORDS.split_whitespace().collect();
-    phone.plant_book(ENTRIES, |number| {
+    large_book::fill_with(&phone, ENTRIES, |number| {
         if number % 2 == 0 {
             return json!({ "figure": {
                 "row": "end-play", "place": "", "text": format!("0.0{}", number % 10),

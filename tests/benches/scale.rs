@@ -4,7 +4,7 @@
 //! first time, opening it again, writing one more entry, and the memory of the page. The app must be
 //! built. The budget at 100,000 entries: 1500 ms to open, 30 ms to write.
 
-use pitleaf_tests::{Browser, Server, button};
+use pitleaf_tests::{Browser, Server, button, large_book};
 use serde_json::json;
 
 fn main() {
@@ -12,12 +12,13 @@ fn main() {
     println!("entries | first opening | next openings | one more entry, median and worst | memory");
     for count in [1_000, 10_000, 100_000] {
         let phone = Browser::open(server.url());
-        fill(&phone, count);
+        large_book::fill(&phone, count);
         phone.go("#/book");
         phone.slow_down(4);
         let first = opening(&phone);
         // Copies for quicker openings are made in the background.
-        phone.until("the copies are made", |phone| sheaves(phone) == count / 4096);
+        phone
+            .until("the copies are made", |phone| large_book::sheaves(phone).len() == count / 4096);
         let next: Vec<f64> = (0..5).map(|_| opening(&phone)).collect();
         let writing = writing(&phone);
         phone.devtools("HeapProfiler.collectGarbage", json!({}));
@@ -29,35 +30,6 @@ fn main() {
             f64::from(phone.tree().largest_kilobytes()) / 1000.0,
         );
     }
-}
-
-const ROWS: [&str; 3] = ["end-play", "side-seal-gap-na", "side-housing-warp"];
-
-/// A build and its notes and figures, put straight into the storage.
-fn fill(phone: &Browser, count: usize) {
-    phone.plant_book(count, |number| {
-        if number.is_multiple_of(10) {
-            return json!({ "note": { "about": "", "words": format!("note {number}") } });
-        }
-        json!({ "figure": {
-            "row": ROWS[number % 3],
-            "place": format!("place {}", number % 40),
-            "text": format!("{}.{}", number % 7, number % 100), "unit": "thou", "gauge": "feeler-leaf",
-        } })
-    });
-}
-
-fn sheaves(phone: &Browser) -> usize {
-    let count = phone.run_until_called(
-        "const [done] = arguments;
-         const open = indexedDB.open('pitleaf');
-         open.onsuccess = () => {
-             const count = open.result.transaction('sheaves').objectStore('sheaves').count();
-             count.onsuccess = () => { open.result.close(); done(count.result); };
-         };",
-        &[],
-    );
-    count.as_u64().and_then(|count| usize::try_from(count).ok()).unwrap_or_default()
 }
 
 /// From the start of the navigation until the book is read and drawn.

@@ -56,42 +56,6 @@ impl Browser {
         self.tap(&link(name));
     }
 
-    /// Puts a build of so many entries straight into the book's storage: its opening, then a fact for each
-    /// number from 1.
-    ///
-    /// # Panics
-    /// The storage refuses them.
-    pub fn plant_book(&self, count: usize, fact: impl Fn(usize) -> Value) {
-        let record = |number: usize| {
-            let fact = match number {
-                0 => {
-                    json!({ "opened": { "name": "Merlin", "kind": "naturally-aspirated", "rotors": 2 } })
-                }
-                number => fact(number),
-            };
-            let entry = json!({
-                "format": 1, "id": format!("{number:032x}"), "build": format!("{:032x}", 0),
-                "order": number, "at": 1_790_000_000_000_u64 + number as u64, "fact": fact,
-            });
-            let text = entry.to_string();
-            format!("{:08x} {text}", crc32fast::hash(text.as_bytes()))
-        };
-        let records: Vec<String> = (0..count).map(record).collect();
-        for part in records.chunks(5_000) {
-            let done = self.run_until_called(
-                "const [records, done] = arguments;
-                 const open = indexedDB.open('pitleaf');
-                 open.onsuccess = () => {
-                     const transaction = open.result.transaction('entries', 'readwrite');
-                     for (const record of records) transaction.objectStore('entries').add(record);
-                     transaction.oncomplete = () => { open.result.close(); done('done'); };
-                 };",
-                &[json!(part)],
-            );
-            assert_eq!(done, "done", "records were put in");
-        }
-    }
-
     /// Every record as it lies in the book's storage, by its key.
     ///
     /// # Panics
