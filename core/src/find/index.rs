@@ -110,7 +110,7 @@ impl Index {
             .filter(|(_, hit)| hit.quality > 0 && hit.quality + FAR >= best)
             .map(|(thing, hit)| u64::from(u32::MAX - hit.score) << 32 | u64::from(thing))
             .gather();
-        sort(&mut order);
+        order.sort_unstable();
         #[expect(clippy::cast_possible_truncation, reason = "both halves were put in above")]
         let parted = |both: u64| (both as u32, u32::MAX - (both >> 32) as u32);
         order.into_iter().map(parted).gather()
@@ -153,20 +153,6 @@ impl Hit {
     }
 }
 
-/// Shell's sort, with Ciura's gaps: a thousand are soon in order, and the standard library's own, made for
-/// millions, comes to some kilobytes on the phone.
-fn sort(numbers: &mut [u64]) {
-    for gap in [1750, 701, 301, 132, 57, 23, 10, 4, 1] {
-        for end in gap..numbers.len() {
-            let mut at = end;
-            while at >= gap && numbers[at] < numbers[at - gap] {
-                numbers.swap(at, at - gap);
-                at -= gap;
-            }
-        }
-    }
-}
-
 /// The pieces of one word: all must be answered, and weigh as one.
 fn together(pieces: impl Iterator<Item = Hit>) -> Hit {
     let mut count = 0;
@@ -191,20 +177,4 @@ fn same_meaning(word: &str, typed: &Typed<'_>) -> Vec<(&'static str, Quality)> {
         }
     }
     others
-}
-
-#[cfg(test)]
-mod tests {
-    use super::sort;
-    use proptest::prelude::*;
-
-    proptest! {
-        #[test]
-        fn sorted_as_the_standard_library_does(mut numbers in prop::collection::vec(0_u64..2000, 0..3000)) {
-            let mut theirs = numbers.clone();
-            theirs.sort_unstable();
-            sort(&mut numbers);
-            prop_assert_eq!(numbers, theirs);
-        }
-    }
 }
