@@ -11,13 +11,14 @@ mod settings;
 mod signal;
 mod state;
 mod store;
+mod tour;
 mod trail;
 mod update;
 mod widget;
 
 use crate::signal::*;
 use dom::{El, el, follow};
-use settings::Light;
+use settings::{Hands, Light};
 use state::{App, Keeping};
 
 fn main() {
@@ -43,14 +44,17 @@ fn shell() -> El {
     });
     on_cleanup(move || listener.remove());
     follow(move || {
-        let light = match app.settings.with(|settings| settings.light) {
+        let (light, hands) = app.settings.with(|settings| (settings.light, settings.hands));
+        let light = match light {
             Light::Phone => "phone",
             Light::Dark => "dark",
             Light::Sun => "sun",
         };
+        let hands = if hands == Hands::Wet { "wet" } else { "dry" };
         if let Some(root) = document().document_element() {
             // Only a look: a browser that refuses keeps the phone's own.
             let _ = root.set_attribute("data-light", light);
+            let _ = root.set_attribute("data-hands", hands);
         }
     });
     let in_hand = Memo::new(move || (app.build(), app.opening()));
@@ -60,6 +64,7 @@ fn shell() -> El {
         .attr_live("aria-busy", move || {
             app.keeping.with(|keeping| *keeping == Keeping::Opening).then(|| "true".to_owned())
         })
+        .with(el("div").live(move || tour::line(app)))
         .with(el("div").class("screen").live(move || {
             let route = app.route.get();
             // A screen is made anew for another build or sheet, but not for every entry: what is typed stays.

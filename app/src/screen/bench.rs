@@ -152,6 +152,10 @@ fn start(app: App) -> El {
     let open_demo = move || {
         app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts())
     };
+    let first_look = move || {
+        app.set(|settings| settings.tour = Some(0));
+        open_demo();
+    };
     el("div")
         .class("start")
         .with(text(
@@ -160,7 +164,8 @@ fn start(app: App) -> El {
             "Check any reading against a limit right away. To write figures down, open a build.",
         ))
         .with(link("button action", &Route::Open.hash()).text("Open a build"))
-        .with(button("button", "Look at the demo engine", open_demo))
+        .with(button("button", "Two minutes with the demo engine", first_look))
+        .with(button("quiet", "Look at the demo engine", open_demo))
 }
 
 /// Says plainly when nothing written will last, and what was kept aside.
