@@ -51,6 +51,8 @@ pub struct Standing {
     pub done: Option<EntryId>,
     /// Who found it true, or did it; may be empty.
     pub who: String,
+    /// When that was written down, in milliseconds since 1970; none where nobody marked it.
+    pub at: Option<u64>,
     /// Why, where it was done over something open.
     pub why: String,
     /// What the book answers, for a hold that it answers.
@@ -256,9 +258,10 @@ fn standing(
         Some(&first) if before[first].station.is_hold() => State::Held,
         Some(_) => State::Waiting,
     };
+    let at = marked.as_ref().map(|(entry, ..)| entry.at);
     let (done, who, why) = marked
         .map_or_else(Default::default, |(entry, who, why)| (Some(entry.id.clone()), who, why));
-    Standing { station, state, open, done, who, why, answer, pieces }
+    Standing { station, state, open, done, who, at, why, answer, pieces }
 }
 
 /// Whether the book finds a hold true; none where it does not answer it. With what is missing.

@@ -1,6 +1,7 @@
 //! The build sheet, to be read here and printed.
 
 use super::{name, with_build};
+use crate::device;
 use crate::dom::{El, button, el, text};
 use crate::signal::*;
 use crate::state::App;
@@ -39,8 +40,9 @@ pub fn screen(app: App) -> Vec<El> {
         let copy = if shop.get() { Copy::Shop } else { Copy::Customer };
         let size =
             if paper.get() == Paper::A4 { "build-sheet on-a4" } else { "build-sheet on-letter" };
-        let made =
-            app.book.with(|book| app.sheet.with(|sheet| BuildSheet::of(book, build, sheet, copy)));
+        let made = app.book.with(|book| {
+            app.sheet.with(|sheet| BuildSheet::of(book, build, sheet, copy, &device::moment))
+        });
         made.map(|made| laid_out(&made).class(size)).into_iter().gather()
     };
     let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));

@@ -3,6 +3,7 @@
 use super::{name, page, refusal, rows};
 use crate::dom::{El, button, el, text};
 use crate::draft;
+use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
@@ -16,6 +17,8 @@ pub fn screen(app: App) -> Vec<El> {
     let who = RwSignal::new(String::new());
     let why = RwSignal::new(String::new());
     let said = RwSignal::new(String::new());
+    let hash = Route::Work(WorkPlace::SignOff).hash();
+    draft::form(hash, vec![who, why], || vec![String::new(); 2]);
     let body = page(app, move |build| {
         if app.book.with(|book| book.is_signed_off(build)) {
             return vec![
@@ -76,7 +79,11 @@ fn sign(app: App, who: RwSignal<String>, why: RwSignal<String>, said: RwSignal<S
     match points.sign(&who.get_untracked(), &why.get_untracked()) {
         Ok(facts) => {
             said.set(String::new());
-            app.write(facts, "the build is signed off".to_owned(), draft::emptied(why));
+            let [who, why] = [who, why].map(draft::emptied);
+            app.write(facts, "the build is signed off".to_owned(), move || {
+                who();
+                why();
+            });
         }
         Err(fault) => said.set(fault.to_string()),
     }

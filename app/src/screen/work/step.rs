@@ -1,6 +1,7 @@
 //! One step: what to do, what comes first, and marking it; or why it can't be marked.
 
 use super::{at, no_build, progress, refusal, rows, write};
+use crate::device;
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route, WorkPlace};
@@ -119,6 +120,9 @@ fn done(app: App, standing: &Standing) -> Vec<El> {
         (true, "") => "Done.".to_owned(),
         (true, who) => format!("Done by {who}{}", if who.ends_with('.') { "" } else { "." }),
     };
+    if let Some(at) = standing.at {
+        words = format!("{words} Written {}.", device::moment(at));
+    }
     if !standing.why.is_empty() {
         words = format!("{words} Although something was open, because: {}", standing.why);
     }

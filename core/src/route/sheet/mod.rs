@@ -64,6 +64,7 @@ struct Source<'book> {
     kind: BuildKind,
     rotors: u8,
     copy: Copy,
+    moment: &'book dyn Fn(u64) -> String,
 }
 
 const FOOT: &[&str] = &[
@@ -73,11 +74,18 @@ const FOOT: &[&str] = &[
 ];
 
 impl BuildSheet {
-    /// The sheet of a build; none for one that is not open in the book.
+    /// The sheet of a build; none for one that is not open in the book. `moment` says a time of the book,
+    /// in milliseconds since 1970, as the shop's own clock does.
     #[must_use]
-    pub fn of(book: &Book, build: &BuildId, sheet: &Sheet, copy: Copy) -> Option<Self> {
+    pub fn of(
+        book: &Book,
+        build: &BuildId,
+        sheet: &Sheet,
+        copy: Copy,
+        moment: &dyn Fn(u64) -> String,
+    ) -> Option<Self> {
         let (name, kind, rotors, demo) = book.opening(build)?;
-        let source = Source { book, build, sheet, kind, rotors, copy };
+        let source = Source { book, build, sheet, kind, rotors, copy, moment };
         let mut under = vec![
             match copy {
                 Copy::Customer => "Build sheet · the customer’s copy",

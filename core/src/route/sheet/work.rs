@@ -101,7 +101,7 @@ impl Source<'_> {
         }
     }
 
-    /// Holds found true and steps done over something open; what is not done is named.
+    /// Every step with who did it or found it true, and when; why, where something was open.
     fn steps(&self) -> Section {
         let Some(progress) = Progress::of(self.book, self.build, self.sheet) else {
             return Section::default();
@@ -112,12 +112,13 @@ impl Source<'_> {
                 &progress.words(place),
                 if standing.state == State::Done { "done" } else { "open" },
                 &standing.who,
+                &standing.at.map_or_else(String::new, self.moment),
                 &standing.why,
             ])
         });
         Section {
             heading: "Steps",
-            heads: &["Stage", "Step", "State", "By", "Although something was open, because"],
+            heads: &["Stage", "Step", "State", "By", "When", "Although something was open, because"],
             rows: rows.gather(),
             says: String::new(),
         }
@@ -125,10 +126,11 @@ impl Source<'_> {
 
     fn sign_off(&self) -> Section {
         let mut rows = Vec::new();
-        if let Some(Fact::SignedOff { who }) =
-            self.book.current(self.build, &Subject::SignOff).map(|entry| &entry.fact)
+        if let Some(entry) = self.book.current(self.build, &Subject::SignOff)
+            && let Fact::SignedOff { who } = &entry.fact
         {
             rows.push(row(["Signed off by", who]));
+            rows.push(row(["When", &(self.moment)(entry.at)]));
             let over = said(self.book, self.build, Topic::SignedOver);
             if !over.is_empty() {
                 rows.push(row([Topic::SignedOver.name(), over]));
