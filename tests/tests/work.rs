@@ -1,8 +1,9 @@
 //! The build's work: the demo engine from intake to a signed-off sheet on paper, through the screens.
 
-use pitleaf_tests::{Browser, Phone, Profile, Server, button, link, textbox};
+use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, textbox};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
+use std::path::PathBuf;
 
 /// What lies in the book: the facts of every entry, in order.
 fn facts(phone: &Browser) -> Vec<Value> {
@@ -39,7 +40,8 @@ fn a_hold_is_refused_until_it_is_true() {
     phone.tap(&button("It is true"));
     phone.until_notice("Written found true");
     phone.go("#/work/step/in-own-slot/2");
-    phone.until_says("Done by J. Although something was open, because: checked by two");
+    phone.until_says("Done by J. Written 20");
+    phone.until_says("Although something was open, because: checked by two");
     phone.tap(&button("To do again"));
     phone.until_says("Comes first");
     // "What was I doing" is one touch away, and leads back to the step and the rotor.
@@ -108,6 +110,14 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
     phone.tap_keys(&["0", "Decimal point", "0", "5", "5"]);
     phone.tap(&button("Write down"));
     phone.until_notice("Written 0.055 mm");
+    phone.go("#/check/side-housing-warp/rear");
+    phone.tap_keys(&["0", "Decimal point", "3", "0"]);
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written 0.30 mm");
+    phone.go("#/work/decisions");
+    phone.fill(&textbox("Why"), "one hillclimb only, then lapped");
+    phone.tap(&button("accept"));
+    phone.until_notice("Written accept");
 
     phone.tap_screen("Bench");
     phone.tap(&link("What was I doing?").starting());
@@ -131,9 +141,47 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
 
     phone.go("#/work/sheet");
     phone.until_says("Signed off by");
-    let paper = phone.print_words();
+    for (paper, size) in [("A4", (210.0, 297.0)), ("Letter", (215.9, 279.4))] {
+        for copy in ["Customer’s", "Shop’s"] {
+            phone.tap(&button(paper));
+            phone.tap(&button(copy));
+            phone.two_frames();
+            let folder = sheets();
+            let name = format!("{paper}-{}", &copy[..4]);
+            let pages = phone.print_words(&folder.join(name));
+            on_paper(&phone, &pages, size);
+        }
+    }
+}
+
+/// Where pictures of the printed sheets go, to be looked at.
+fn sheets() -> PathBuf {
+    let test = std::env::current_exe().expect("the place of this test");
+    let folder = test.ancestors().nth(3).expect("a target folder").join("sheets");
+    std::fs::create_dir_all(&folder).expect("a folder for the pictures");
+    folder
+}
+
+/// Everything stands within the margins, and the book's figures are all there.
+#[track_caller]
+fn on_paper(phone: &Browser, pages: &[Page], (width, height): (f64, f64)) {
+    for (page, number) in pages.iter().zip(1..) {
+        let (across, down) = page.size;
+        // Chromium gives a page's size in whole pixels of 1/96 in.
+        assert!((across - width).abs() <= 0.27 && (down - height).abs() <= 0.27, "{:?}", page.size);
+        assert!(page.words.len() > 20, "hardly anything on a sheet: {}", page.text());
+        let foot = format!("Page {number} of {}", pages.len());
+        assert!(page.text().ends_with(&foot), "no “{foot}”: {}", page.text());
+        let (words, _) = page.words.split_last_chunk::<4>().expect("more than its foot");
+        for (word, [left, top, right, bottom]) in words {
+            let is_in =
+                *left >= 13.0 && *top >= 13.0 && *right <= width - 13.0 && *bottom <= height - 13.0;
+            assert!(is_in, "“{word}” stands out of the margins: {left} {top} {right} {bottom}");
+        }
+    }
+    let paper = pages.iter().map(Page::text).collect::<Vec<_>>().join(" ");
     let mut last = BTreeMap::new();
-    for fact in facts(&phone) {
+    for fact in facts(phone) {
         if let Some(figure) = fact.get("figure") {
             let text = |name: &str| figure[name].as_str().unwrap_or_default().to_owned();
             last.insert((text("row"), text("place")), format!("{} {}", text("text"), text("unit")));
@@ -150,6 +198,7 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
         "720 kPa",
         "S. of Saltmarsh",
         "flaked at the spark plugs",
+        "one hillclimb only, then lapped",
         "local rules stand above",
     ] {
         assert!(paper.contains(words), "{words} is not on the paper:\n{paper}");

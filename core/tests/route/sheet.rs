@@ -10,7 +10,8 @@ use pitleaf_core::route::{BuildSheet, Choice, Copy, RouteFact, Section, decide_o
 fn sheet(shop: &Shop, copy: Copy) -> BuildSheet {
     // The shop's clock, as far as the tests need one: the entry's number.
     let moment = |at: u64| format!("at {}", at - 1_800_000_000_000);
-    BuildSheet::of(&shop.book, &shop.build, &shop.sheet(), copy, &moment).expect("the build is open")
+    BuildSheet::of(&shop.book, &shop.build, &shop.sheet(), copy, &moment)
+        .expect("the build is open")
 }
 
 fn section<'a>(sheet: &'a BuildSheet, heading: &str) -> &'a Section {
@@ -174,7 +175,8 @@ fn the_shops_copy_has_every_step_and_the_customers_has_none() {
         rows.iter().find(|line| line.cells[1].starts_with("Oil, coolant and fuel")).expect("it");
     let at = format!("at {}", shop.order);
     assert_eq!(drained.cells[2..], ["done", "J.", &at, "came dry"], "by whom, when, and why");
-    let land = rows.iter().find(|line| line.cells[1].starts_with("Height of the land")).expect("it");
+    let land =
+        rows.iter().find(|line| line.cells[1].starts_with("Height of the land")).expect("it");
     assert_eq!(land.cells[2..], ["open", "", "", ""], "nobody yet");
 }
 

@@ -33,8 +33,12 @@ pub struct Row {
 pub struct Section {
     /// Its heading.
     pub heading: &'static str,
-    /// The table's heads.
+    /// The table's heads; empty ones for words beside what they are about.
     pub heads: &'static [&'static str],
+    /// The columns, by number, whose cells stand in lines as they are made: figures with their units.
+    pub whole: &'static [usize],
+    /// Whether the rotors' faces are drawn with it.
+    pub is_of_slots: bool,
     /// The table's rows.
     pub rows: Vec<Row>,
     /// What is said under it; may be empty.

@@ -28,7 +28,7 @@ impl Source<'_> {
             heading: "Ports",
             heads: &["Side housing", "Port", "Figures when it was drawn"],
             rows: outlines.gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -54,8 +54,9 @@ impl Source<'_> {
         Section {
             heading: "Tightening",
             heads: &["Joint", "Pass", "Torque", "Order of the bolts", "State"],
+            whole: &[1, 2, 4],
             rows,
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -82,8 +83,9 @@ impl Source<'_> {
         Section {
             heading: "Parts past a limit, and what became of parts",
             heads: &["Part", "Reading", "Decided", "Why"],
+            whole: &[1],
             rows: past.chain(fates).gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -97,7 +99,7 @@ impl Source<'_> {
             heading: "Notes",
             heads: &["About", "Words"],
             rows: notes.gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -106,9 +108,12 @@ impl Source<'_> {
         let Some(progress) = Progress::of(self.book, self.build, self.sheet) else {
             return Section::default();
         };
+        let mut last = None;
         let rows = progress.standings.iter().enumerate().map(|(place, standing)| {
+            let stage = standing.station.step.stage;
+            let is_new = last.replace(stage) != Some(stage);
             row([
-                standing.station.step.stage.name(),
+                if is_new { stage.name() } else { "" },
                 &progress.words(place),
                 if standing.state == State::Done { "done" } else { "open" },
                 &standing.who,
@@ -118,9 +123,17 @@ impl Source<'_> {
         });
         Section {
             heading: "Steps",
-            heads: &["Stage", "Step", "State", "By", "When", "Although something was open, because"],
+            heads: &[
+                "Stage",
+                "Step",
+                "State",
+                "By",
+                "When",
+                "Although something was open, because",
+            ],
+            whole: &[2, 4],
             rows: rows.gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -136,6 +149,6 @@ impl Source<'_> {
                 rows.push(row([Topic::SignedOver.name(), over]));
             }
         }
-        Section { heading: "Sign-off", heads: &["About", "Words"], rows, says: String::new() }
+        Section { heading: "Sign-off", heads: &["", ""], rows, ..Section::default() }
     }
 }
