@@ -151,6 +151,16 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
             let pages = phone.print_words(&folder.join(name));
             on_paper(&phone, &pages, size);
         }
+        // The cut ports' templates, at their true size, on sheets of their own.
+        phone.tap(&button("With templates"));
+        phone.two_frames();
+        let sheets = phone.print();
+        let bars = |width| {
+            let bars = sheets.iter().flat_map(move |sheet| sheet.boxes(width, 4.0));
+            bars.filter(|[left, _, right, _]| (right - left - width).abs() <= 0.1).count()
+        };
+        assert_eq!((bars(50.0), bars(50.8)), (2, 2), "a bar of 50 mm and of 2 in on either half");
+        phone.tap(&button("Without templates"));
     }
 }
 

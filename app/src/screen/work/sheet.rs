@@ -65,11 +65,14 @@ fn laid_out(app: App, sheet: &BuildSheet) -> El {
         .with(text("h1", "", &sheet.title))
         .with_all(sheet.under.iter().map(|line| text("p", "", line)));
     let lines = sheet.signatures.map(|who| el("p").with(text("span", "", who)));
-    el("article")
-        .with(head)
-        .with_all(sheet.sections.iter().map(|made| section(app, made)))
+    let mut sections = sheet.sections.iter().map(|made| section(app, made)).gather::<Vec<_>>();
+    let last = sections.pop();
+    let end = el("div")
+        .class("sheet-end")
+        .with_all(last)
         .with(el("div").class("signatures").with_all(lines))
-        .with(el("footer").with_all(sheet.foot.iter().map(|line| text("p", "", line))))
+        .with(el("footer").with_all(sheet.foot.iter().map(|line| text("p", "", line))));
+    el("article").with(head).with_all(sections).with(end)
 }
 
 fn section(app: App, section: &Section) -> El {
