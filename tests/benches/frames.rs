@@ -3,13 +3,17 @@
 //!
 //! *Computing* is what the script takes of the main thread, from the event until nothing that it set going
 //! is left to run in the frame. *Painted* goes on until a task runs behind the frame: style, layout and the
-//! painting are in it.
+//! painting are in it. Whatever else the machine does falls on some frames: each is made several times, the
+//! same way, and its quickest time counts. Play can't be made again the same way; its frames stand as they
+//! were.
 
 use pitleaf_tests::{Browser, Server, button};
 use serde_json::{Value, json};
 
 /// Frames of each kind.
-const FRAMES: usize = 300;
+const FRAMES: usize = 100;
+/// How often each is made.
+const TIMES: usize = 7;
 /// Points of each outline.
 const POINTS: u32 = 200;
 
@@ -29,19 +33,33 @@ fn main() {
     phone.until("nothing is looked for any more", |phone| {
         !phone.words().contains("Looking for what the ports run into")
     });
-    said("the slider", &phone.run_until_called(&script(SLIDER), &[json!(FRAMES)]));
-    said("a finger on the rotor", &phone.run_until_called(&script(FINGER), &[json!(FRAMES)]));
+    said("the slider", &made(&phone, SLIDER));
+    said("a finger on the rotor", &made(&phone, FINGER));
     phone.run(&script(PLAY), &[]);
     phone.tap(&button("Play slowly"));
     let played = phone.until_some("so many frames of play", |phone| {
         let frames = phone.run("return window.frames_of_play", &[]);
-        (frames.as_array()?.len() >= FRAMES).then_some(frames)
+        (frames.as_array()?.len() >= 3 * FRAMES).then_some(frames)
     });
     phone.tap(&button("Stop"));
     said("play", &played);
     phone.go("#/ports/front/outline/intake-1-cut");
-    said("a corner dragged", &phone.run_until_called(&script(CORNER), &[json!(FRAMES)]));
-    said("the corner let go", &phone.run_until_called(&script(LET_GO), &[json!(40)]));
+    said("a corner dragged", &made(&phone, CORNER));
+    said("the corner let go", &made(&phone, LET_GO));
+}
+
+/// Frames of a kind, each with the quickest of its times.
+fn made(phone: &Browser, kind: &str) -> Value {
+    let mut best = vec![[f64::INFINITY; 2]; FRAMES];
+    for _ in 0..TIMES {
+        let frames = phone.run_until_called(&script(kind), &[json!(FRAMES)]);
+        for (best, frame) in best.iter_mut().zip(frames.as_array().into_iter().flatten()) {
+            for (at, best) in best.iter_mut().enumerate() {
+                *best = frame[at].as_f64().map_or(*best, |time| best.min(time));
+            }
+        }
+    }
+    json!(best)
 }
 
 /// Draws an outline of so many points: an ellipse well inside the bore.
