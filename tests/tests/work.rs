@@ -1,5 +1,6 @@
 //! The build's work: the demo engine from intake to a signed-off sheet on paper, through the screens.
 
+use pitleaf_tests::places::{PLACES, with_a_full_book};
 use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, textbox};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
@@ -277,19 +278,67 @@ fn choose_file(phone: &Browser, text: &str) {
     );
 }
 
+/// Forms of more than one field, as a phone short of memory leaves them.
 #[test]
-fn a_set_up_is_taken_over_and_an_old_build_put_away() {
+fn what_was_typed_into_the_work_survives_a_tab_thrown_away() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_demo();
-    phone.go("#/work/builds");
-    phone.fill(&textbox("Name"), "Plover");
-    phone.tap(&button("Open it with this set-up"));
-    phone.until_notice("Written Plover is open");
-    phone.go("#/work/builds");
-    phone.tap(&button("Put away: Kestrel (demo)"));
-    phone.until_notice("Written put away");
-    phone.until("it is gone from the list", |phone| !phone.words().contains("Kestrel"));
-    phone.tap(&button("Put away"));
-    phone.until_says("Kestrel (demo)");
+    for (place, fields) in [
+        ("#/work/compression/2", ["Face 2", "Cranking speed, turns a minute"]),
+        ("#/work/describe", ["Customer", "The customer’s words"]),
+        ("#/work/decisions", ["Why", "Part"]),
+        ("#/work/sign-off", ["By whom", "Why over open points"]),
+        ("#/work/route/outside", ["Words", "Care (may be empty)"]),
+    ] {
+        phone.go(place);
+        for field in fields {
+            phone.fill(&textbox(field), &format!("half of {field}"));
+        }
+        phone.throw_away();
+        phone.go(place);
+        for field in fields {
+            let left = phone.property(&textbox(field), "value");
+            assert_eq!(left, format!("half of {field}"), "{place}");
+        }
+    }
+    // What was written down is no draft any more.
+    phone.go("#/work/compression/2");
+    phone.tap(&button("psi"));
+    for (field, text) in [("Face 1", "104"), ("Face 2", "99"), ("Face 3", "101")] {
+        phone.fill(&textbox(field), text);
+    }
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written compression");
+    phone.throw_away();
+    phone.go("#/work/compression/2");
+    phone.until_says("99 psi");
+    assert_eq!(phone.property(&textbox("Face 2"), "value"), "", "written, not typed");
+    assert_eq!(phone.property(&button("psi"), "ariaPressed"), "true", "the unit of the last test");
+}
+
+#[test]
+fn what_was_i_doing_is_one_touch_away_from_every_screen() {
+    let server = Server::start();
+    let (phone, id) = with_a_full_book(Phone::SMALL, &server);
+    phone.go("#/work/step/springs-in/2");
+    phone.until_says("Springs are in under every seal");
+    for (name, place) in PLACES {
+        phone.go(&place.replace("ENTRY", &id));
+        if *name == "work-step" {
+            // Looking at a step is doing it.
+            phone.go("#/work/step/springs-in/2");
+        }
+        phone.tap_screen("Bench");
+        let doing = link("What was I doing?").starting();
+        let words = phone.text(&doing);
+        assert!(words.contains("Springs are in under every seal of this rotor"), "{name}: {words}");
+        assert!(words.contains("rotor 2"), "{name}: {words}");
+        let lowest = phone.run(
+            "return document.querySelector('.left-off').getBoundingClientRect().bottom
+                 - document.querySelector('.nav').getBoundingClientRect().top",
+            &[],
+        );
+        assert!(lowest.as_f64().is_some_and(|over| over <= 0.0), "{name}: in sight, {lowest}");
+    }
 }
