@@ -9,6 +9,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{Frame, drawn, path};
 use pitleaf_core::ports::{Corner, Outline, Seat, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};
+use std::rc::Rc;
 use uom::si::f64::{Angle, Length};
 use uom::si::length::millimeter;
 
@@ -22,28 +23,28 @@ pub(super) struct Drag {
 }
 
 /// The picture with the outline being edited.
-pub(super) fn outline_picture(app: App, editing: Editing) -> El {
+pub(super) fn outline_picture(app: App, editing: Editing, seat: Rc<Seat>) -> El {
     let others = Plate::load(app, editing.port.housing);
     let view = editing.face.view;
     let whole = Frame::of(&editing.engine);
+    // Read once for every change of the rows, not for every move of the finger.
+    let typed = RwSignal::new(Vec::new());
+    crate::dom::follow(move || typed.set(editing.corners()));
     // It holds still while a finger is down.
     let shows = RwSignal::new(whole);
     crate::dom::follow(move || {
-        let corners = editing.corners();
-        if editing.drag.with_untracked(Option::is_none) {
-            shows.set(close_up(&corners, whole));
-        }
+        typed.with(|corners| {
+            if editing.drag.with_untracked(Option::is_none) {
+                shows.set(close_up(corners, whole));
+            }
+        });
     });
     let edges = others.ports.iter().filter(|port| port.name != editing.port).map(|port| {
         let stage =
             if port.name.at(editing.port.stage) == editing.port { "other" } else { "beside" };
         picture::path(&format!("edge {stage}"), &picture::port_path(view, port))
     });
-    // Read once for every change of the rows, not for every move of the finger.
-    let typed = RwSignal::new(Vec::new());
-    crate::dom::follow(move || typed.set(editing.corners()));
     // One move of the finger is worked out once, and in curves that are tabled once.
-    let seat = Seat::new(&editing.engine, editing.face.sealed_by);
     let made = RwSignal::new(Made::default());
     crate::dom::follow(move || {
         let drag = editing.drag.get();
