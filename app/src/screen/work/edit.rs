@@ -1,7 +1,6 @@
 //! A step of the route, to be reworded, moved, taken out, or followed by another.
 
-use super::route::put;
-use super::{choose, name, progress, refusal, rows};
+use super::{choose, name, progress, refusal, rows, write};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::{Route, WorkPlace};
@@ -9,7 +8,7 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::frame;
 use pitleaf_core::gather::Gather;
-use pitleaf_core::route::{Answer, Each, Edit, Kind, Routing, Step, When};
+use pitleaf_core::route::{Answer, Each, Edit, Kind, RouteFact, Routing, Step, When};
 
 /// A step in the making, all as text.
 #[derive(Clone, Copy)]
@@ -75,11 +74,11 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
         let step = step.clone();
         move |edit: Edit, to: Option<String>| {
             let Some(progress) = untrack(|| progress(app)) else { return };
-            match progress.routing.edit(edit) {
-                Ok(routing) => {
+            match progress.routing.edit(edit.clone()) {
+                Ok(_) => {
                     said.set(String::new());
                     let hash = hash.clone();
-                    put(app, &routing, &step.words, move || {
+                    write(app, RouteFact::Edited(edit), &step.words, move || {
                         if to.is_none() {
                             draft::put(&hash, "", None);
                         }
