@@ -19,7 +19,6 @@ mod decimal;
 pub mod faces;
 pub mod gather;
 pub mod joints;
-pub mod kept;
 mod letters;
 pub mod limits;
 pub mod order;
@@ -28,3 +27,5 @@ pub mod quantity;
 pub mod route;
 pub mod seals;
 pub mod trochoid;
+
+pub use pitleaf_kept::{self as kept, kept_fields, kept_variants, kept_words};
