@@ -317,6 +317,37 @@ fn what_was_typed_into_the_work_survives_a_tab_thrown_away() {
     assert_eq!(phone.property(&button("psi"), "ariaPressed"), "true", "the unit of the last test");
 }
 
+/// An entry from elsewhere leaves the finger where it is: in the field, with what was typed.
+#[test]
+fn a_reason_is_typed_on_while_the_book_changes() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_demo();
+    for (place, field) in [
+        ("#/work/step/rotor-on/2", "Why all the same"),
+        ("#/work/sign-off", "Why over open points"),
+    ] {
+        phone.go(place);
+        if place.contains("step") {
+            phone.tap(&button("Done"));
+        }
+        phone.fill(&textbox(field), "half a rea");
+        phone.run("window.field = document.activeElement", &[]);
+        let here = phone.tabs();
+        phone.open_tab("#/book");
+        phone.fill(&textbox("Note"), place);
+        phone.tap(&button("Write down"));
+        phone.until_notice("Written a note");
+        phone.look_at(&here[0]);
+        let entries =
+            |phone: &Browser| phone.run("return document.activeElement === window.field", &[]);
+        phone.two_frames();
+        assert_eq!(entries(&phone), true, "{place}: still in the same field");
+        phone.type_keys("son");
+        assert_eq!(phone.property(&textbox(field), "value"), "half a reason", "{place}");
+    }
+}
+
 #[test]
 fn what_was_i_doing_is_one_touch_away_from_every_screen() {
     let server = Server::start();

@@ -12,56 +12,79 @@ use crate::state::App;
 use crate::widget::{call_mark, field, frame};
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::SideHousing;
-use pitleaf_core::route::{LeadsTo, RouteFact, Standing, State};
+use pitleaf_core::route::{LeadsTo, Progress, RouteFact, Standing, State};
 
 /// The screen of a step.
 pub fn screen(app: App, key: String) -> Vec<El> {
     let hash = at(&key).hash();
-    let now = untrack(|| progress(app));
-    let who = RwSignal::new(now.as_ref().map(|now| now.who.clone()).unwrap_or_default());
+    let now = RwSignal::new(None::<Progress>);
+    follow(move || now.set(progress(app)));
+    let who = now.with_untracked(|now| now.as_ref().map(|now| now.who.clone()));
+    let who = RwSignal::new(who.unwrap_or_default());
     let why = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
     let said = RwSignal::new(String::new());
     follow(move || draft::put(&hash, &why.get(), None));
     mark_place(app, &key);
-    let title = now
-        .and_then(|now| Some(now.standings[now.place(&key)?].station.step.stage.name()))
-        .unwrap_or("Step");
-    let body = el("main").class("page work-step").live(move || {
-        let Some(progress) = progress(app) else { return no_build() };
-        let Some(place) = progress.place(&key) else {
-            return vec![text("p", "plain", "This build’s route has no such step.")];
-        };
-        let standing = &progress.standings[place];
-        let step = &standing.station.step;
-        let mut shown = vec![
-            text("p", "step-kind", &format!("{} · {}", step.kind.name(), standing.state.word())),
-            text("p", "step-words", &step.words),
-        ];
-        let thing = standing.station.place_words();
-        if !thing.is_empty() {
-            shown.push(text("p", "step-thing", &thing));
-        }
-        if !step.care.is_empty() {
-            shown.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&step.care));
-        }
-        if standing.state != State::Done && !standing.open.is_empty() {
-            shown.push(text("h2", "", "Comes first"));
-            let open = standing.open.iter().map(|&open| super::left_off::row(&progress, open));
-            shown.push(list("rows", "Comes first", open));
-        }
-        if !standing.answer.is_empty() {
-            shown.push(text("p", "plain", &standing.answer));
-        }
-        shown.extend(pieces(standing));
-        shown.extend(where_done(standing));
-        shown.extend(if standing.state == State::Done {
-            done(app, standing)
-        } else {
-            form(app, standing, who, why, said)
-        });
-        shown
+    let title = now.with_untracked(|now| {
+        standing(now.as_ref(), &key).map_or("Step", |standing| standing.station.step.stage.name())
     });
+    // The form stands as long as the step is to be done, whatever else is written meanwhile.
+    let open = {
+        let key = key.clone();
+        Memo::new(move || {
+            now.with(|now| {
+                let standing = standing(now.as_ref(), &key)?;
+                (standing.state != State::Done).then(|| standing.station.is_hold())
+            })
+        })
+    };
+    let (head, form_key) = (key.clone(), key.clone());
+    let body = el("main")
+        .class("page work-step")
+        .live(move || now.with(|now| about(now.as_ref(), &head)))
+        .live(move || match open.get() {
+            Some(is_hold) => form(app, &form_key, is_hold, who, why, said),
+            None => now.with(|now| {
+                standing(now.as_ref(), &key).map_or_else(Vec::new, |standing| done(app, standing))
+            }),
+        });
     frame(move || title.to_owned(), move || super::name(app), true, body)
+}
+
+/// A step as it stands.
+fn standing<'now>(now: Option<&'now Progress>, key: &str) -> Option<&'now Standing> {
+    now.and_then(|now| Some(&now.standings[now.place(key)?]))
+}
+
+/// What the step is, what comes first, and where it is done.
+fn about(now: Option<&Progress>, key: &str) -> Vec<El> {
+    let Some(progress) = now else { return no_build() };
+    let Some(standing) = standing(now, key) else {
+        return vec![text("p", "plain", "This build’s route has no such step.")];
+    };
+    let step = &standing.station.step;
+    let mut shown = vec![
+        text("p", "step-kind", &format!("{} · {}", step.kind.name(), standing.state.word())),
+        text("p", "step-words", &step.words),
+    ];
+    let thing = standing.station.place_words();
+    if !thing.is_empty() {
+        shown.push(text("p", "step-thing", &thing));
+    }
+    if !step.care.is_empty() {
+        shown.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&step.care));
+    }
+    if standing.state != State::Done && !standing.open.is_empty() {
+        shown.push(text("h2", "", "Comes first"));
+        let open = standing.open.iter().map(|&open| super::left_off::row(progress, open));
+        shown.push(list("rows", "Comes first", open));
+    }
+    if !standing.answer.is_empty() {
+        shown.push(text("p", "plain", &standing.answer));
+    }
+    shown.extend(pieces(standing));
+    shown.extend(where_done(standing));
+    shown
 }
 
 /// Remembers that the work is at this step.
@@ -138,13 +161,13 @@ fn done(app: App, standing: &Standing) -> Vec<El> {
 
 fn form(
     app: App,
-    standing: &Standing,
+    key: &str,
+    is_hold: bool,
     who: RwSignal<String>,
     why: RwSignal<String>,
     said: RwSignal<String>,
 ) -> Vec<El> {
-    let key = standing.station.key();
-    let is_hold = standing.station.is_hold();
+    let key = key.to_owned();
     let mark = move || {
         let Some(progress) = untrack(|| progress(app)) else { return };
         match progress.mark(&key, &who.get_untracked(), &why.get_untracked()) {
