@@ -46,6 +46,7 @@ fn main() {
     phone.go("#/ports/front/outline/intake-1-cut");
     said("a corner dragged", &made(&phone, CORNER));
     said("the corner let go", &made(&phone, LET_GO));
+    said("each frame of the check behind it", &made(&phone, CHECK));
 }
 
 /// Frames of a kind, each with the quickest of its times.
@@ -186,4 +187,19 @@ const LET_GO: &str = "
         frame(() => pointer(picture, 'pointerup', x, y), frames, next);
     };
     next();
+";
+
+/// The frames that the app asks for once a corner is let go, as play's are measured.
+const CHECK: &str = "
+    const [, done] = arguments;
+    const picture = document.querySelector('.plate-picture');
+    const handle = document.querySelectorAll('.handle')[20].getBoundingClientRect();
+    const [x, y] = [handle.left + handle.width / 2, handle.top + handle.height / 2];
+    window.frames_of_play = [];
+    pointer(picture, 'pointerdown', x, y);
+    pointer(picture, 'pointermove', x + 0.25, y);
+    pointer(picture, 'pointerup', x, y);
+    const write = [...document.querySelectorAll('button')].find((one) => one.innerText === 'Put it in the book');
+    const next = () => write.disabled ? setTimeout(next, 20) : done(window.frames_of_play);
+    setTimeout(next, 20);
 ";
