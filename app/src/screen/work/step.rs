@@ -9,10 +9,11 @@ use crate::screen::Job;
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
-use crate::widget::{call_mark, field, frame};
+use crate::widget::{call_mark, field, frame, say_button};
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::SideHousing;
 use pitleaf_core::route::{LeadsTo, Progress, RouteFact, Standing, State};
+use pitleaf_core::spoken;
 
 /// The screen of a step.
 pub fn screen(app: App, key: String) -> Vec<El> {
@@ -25,6 +26,9 @@ pub fn screen(app: App, key: String) -> Vec<El> {
     let said = RwSignal::new(String::new());
     follow(move || draft::put(&hash, &why.get(), None));
     mark_place(app, &key);
+    let spoken = now.with_untracked(|now| standing(now.as_ref(), &key).map(spoken::step));
+    app.read_out(spoken.as_deref().unwrap_or_default());
+    let say = say_button(app, move || spoken.clone());
     let title = now.with_untracked(|now| {
         standing(now.as_ref(), &key).map_or("Step", |standing| standing.station.step.stage.name())
     });
@@ -47,7 +51,8 @@ pub fn screen(app: App, key: String) -> Vec<El> {
             None => now.with(|now| {
                 standing(now.as_ref(), &key).map_or_else(Vec::new, |standing| done(app, standing))
             }),
-        });
+        })
+        .with_all(say);
     frame(move || title.to_owned(), move || super::name(app), true, body)
 }
 
