@@ -1,7 +1,10 @@
 //! The draft in hand: what is typed and not yet written, kept loosely.
 
+use crate::dom::follow;
 use crate::signal::*;
 use crate::store::keep;
+use pitleaf_core::gather::Gather;
+use pitleaf_core::kept;
 use pitleaf_core::kept_fields;
 use pitleaf_core::quantity::Unit;
 
@@ -35,6 +38,23 @@ pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
     } else {
         keep::set(KEY, &Draft { hash: hash.to_owned(), text: text.to_owned(), unit });
     }
+}
+
+/// Keeps a form's texts, beginning with those of its last draft, for as long as they are not what is `known`.
+pub fn form(
+    hash: String,
+    fields: Vec<RwSignal<String>>,
+    known: impl Fn() -> Vec<String> + 'static,
+) {
+    let kept = at(&hash).and_then(|draft| kept::read::<Vec<String>>(&draft.text).ok());
+    for (field, text) in fields.iter().zip(kept.unwrap_or_default()) {
+        field.set(text);
+    }
+    follow(move || {
+        let texts: Vec<String> = fields.iter().map(|field| field.get()).gather();
+        let is_known = texts == known();
+        put(&hash, &if is_known { String::new() } else { kept::write(&texts) }, None);
+    });
 }
 
 /// What empties a field once its text is written; what was typed meanwhile stays.

@@ -2,10 +2,10 @@
 
 use pitleaf_core::{
     ports::{
-        Flow, Form, PlatePort, PlugSide, PortFace, PortName, Rotation, Shape, SideHousing, Stage,
-        TypedDatums, TypedOutline, View, Weight, Window, add_corner, as_it_will_be, chart,
-        corner_radius, findings, line, move_corner, nearest_corner, on_bore, picture, read_rows,
-        remove_corner, round_corner, shown, table, write_rows,
+        Flow, Form, PlatePort, PlugSide, PortFace, PortName, Rotation, Seat, Shape, SideHousing,
+        Stage, SweptSoFar, TypedDatums, TypedOutline, View, Weight, Window, add_corner,
+        as_it_will_be, chart, corner_radius, findings, line, move_corner, nearest_corner, on_bore,
+        picture, read_rows, remove_corner, round_corner, shown, table, write_rows,
     },
     quantity::Unit,
     trochoid::{Chamber, Engine, Measure, Point, TypedEngine},
@@ -458,4 +458,24 @@ fn measures_say_what_is_wrong_beside_themselves() {
         assert_eq!(faults[0].measure, measure, "beside the field for {text}");
         assert_eq!(faults[0].words, words, "for {text}");
     }
+}
+
+/// Gone on with frame by frame, a port comes out as in one go; however large the steps.
+#[test]
+fn a_port_swept_a_few_steps_at_a_time_is_the_same_port() {
+    let engine = Engine::preset();
+    let outline = typed(Stage::Stock, STOCK);
+    let whole = put_in(&outline, face());
+    let seat = Seat::new(&engine, face().sealed_by);
+    for (steps, goes) in [(1, 720), (60, 12), (100, 8), (u32::MAX, 1)] {
+        let mut port = SweptSoFar::begin(&outline, &engine, face(), &seat).expect("a port");
+        let mut gone = 1;
+        while !port.go_on(steps) {
+            gone += 1;
+        }
+        assert_eq!(gone, goes, "in steps of {steps}");
+        assert_eq!(port.finish().sweep, whole.sweep, "in steps of {steps}");
+    }
+    let begun = SweptSoFar::begin(&outline, &engine, face(), &seat).expect("a port");
+    assert_eq!(begun.finish().sweep, whole.sweep, "what is left is done at the end");
 }

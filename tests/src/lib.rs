@@ -25,6 +25,6 @@ pub use locate::{
     Named, alert, button, combobox, group, heading, image, link, list, searchbox, status, table,
     textbox,
 };
-pub use printed::Printed;
+pub use printed::{Page, Printed};
 pub use process::Tree;
 pub use server::{Server, dist};

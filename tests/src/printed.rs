@@ -3,7 +3,7 @@
 use crate::Browser;
 use base64::{Engine as _, prelude::BASE64_STANDARD};
 use serde_json::json;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 use tempfile::TempDir;
 
@@ -17,6 +17,23 @@ pub struct Printed {
     pub size: (f64, f64),
     /// Every stroked line: its points from the left and the top.
     pub lines: Vec<Vec<(f64, f64)>>,
+}
+
+/// A page of words as printed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Page {
+    /// Width and height.
+    pub size: (f64, f64),
+    /// Each word with its left, top, right and bottom.
+    pub words: Vec<(String, [f64; 4])>,
+}
+
+impl Page {
+    /// Its words in a line.
+    #[must_use]
+    pub fn text(&self) -> String {
+        self.words.iter().map(|(word, _)| word.as_str()).collect::<Vec<_>>().join(" ")
+    }
 }
 
 impl Browser {
@@ -44,21 +61,26 @@ impl Browser {
         }
     }
 
-    /// Prints the page and gives every word on the paper, one space between two.
+    /// Prints the page, makes a picture of every sheet under a name that its number is put behind, and
+    /// gives the words on them.
     ///
     /// # Panics
-    /// It can't be printed, or poppler's `pdftotext` is missing or can't read the result.
+    /// It can't be printed, or poppler's `pdftotext` or `pdftoppm` is missing or can't read the result.
     #[must_use]
-    pub fn print_words(&self) -> String {
+    pub fn print_words(&self, pictures: &Path) -> Vec<Page> {
         let (_folder, file) = self.pdf();
+        let drawn =
+            Command::new("pdftoppm").args(["-png", "-r", "80"]).args([&file, pictures]).status();
+        assert!(drawn.is_ok_and(|status| status.success()), "pdftoppm, from poppler-utils");
         let output = Command::new("pdftotext")
+            .arg("-bbox")
             .arg(&file)
             .arg("-")
             .output()
             .expect("pdftotext, from poppler-utils");
         assert!(output.status.success(), "a PDF that can be read");
         let text = String::from_utf8_lossy(&output.stdout);
-        text.split_whitespace().collect::<Vec<_>>().join(" ")
+        text.split("<page ").skip(1).map(page).collect()
     }
 
     /// The page printed to a file, which goes with its folder.
@@ -71,6 +93,23 @@ impl Browser {
         std::fs::write(&file, pdf).expect("the PDF is written");
         (folder, file)
     }
+}
+
+/// A page with its words, as `pdftotext` lists them.
+fn page(text: &str) -> Page {
+    let number = |tag: &str, name: &str| {
+        let number = attribute(tag, name).and_then(|number| number.parse::<f64>().ok());
+        number.unwrap_or_else(|| panic!("no {name} in {tag}")) * POINT
+    };
+    let head = format!(" {}", text.lines().next().unwrap_or_default());
+    let words = text.lines().filter(|line| line.contains("<word ")).map(|line| {
+        let word = line.split_once('>').and_then(|(_, rest)| rest.split_once("</word>"));
+        let word = word.map(|(word, _)| word).unwrap_or_default();
+        let word = word.replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"");
+        let sides = ["xMin", "yMin", "xMax", "yMax"].map(|side| number(line, side));
+        (word.replace("&amp;", "&"), sides)
+    });
+    Page { size: (number(&head, "width"), number(&head, "height")), words: words.collect() }
 }
 
 impl Printed {

@@ -88,6 +88,39 @@ fn an_outline_that_cannot_be_gets_its_sentence_and_is_not_written() {
     }
 }
 
+/// The check goes on frame by frame behind a change; until it is through, nothing can be written.
+#[test]
+fn an_outline_is_written_with_the_figures_of_its_own_rows() {
+    let server = Server::start();
+    let phone = at_demo(&server, "#/ports/front/outline/intake-1-cut");
+    let answer = |phone: &Browser| {
+        let said = phone.run("return document.querySelector('.answer').innerText", &[]);
+        said.as_str().unwrap_or_default().to_owned()
+    };
+    phone.until("the first rows are checked", |phone| answer(phone).contains("area"));
+    let before = answer(&phone);
+    let disabled = phone.run_until_called(
+        "const [rows, done] = arguments;
+         const field = document.querySelector('textarea');
+         field.value = rows;
+         field.dispatchEvent(new Event('input', { bubbles: true }));
+         setTimeout(() => {
+             const write = [...document.querySelectorAll('button')].find((one) => one.innerText === 'Put it in the book');
+             write.click();
+             done(write.disabled);
+         });",
+        &[json!("50 -45\n70 -45\n70 -65\n50 -65")],
+    );
+    assert_eq!(disabled, true, "not checked yet");
+    assert_eq!(phone.place(), "#/ports/front/outline/intake-1-cut", "nothing was written");
+    phone.until("the rows are checked", |phone| answer(phone) != before);
+    let figures = answer(&phone);
+    assert!(figures.contains("area 400.0 mm²"), "a square of 20 mm: {figures}");
+    phone.tap(&button("Put it in the book"));
+    phone.until_notice("Written Primary intake, cut");
+    phone.until_says(&figures);
+}
+
 #[test]
 fn a_corner_touched_gets_its_radius_in_a_field() {
     let server = Server::start();
@@ -117,6 +150,58 @@ fn a_corner_touched_gets_its_radius_in_a_field() {
     });
     phone.fill(&textbox("Radius of corner 2"), "400");
     phone.until_in(&alert(""), "the corner in row 2 has no room for a radius of 400");
+}
+
+#[test]
+fn a_corner_dragged_takes_its_row_and_its_handle_along() {
+    let server = Server::start();
+    let phone = at_demo(&server, "#/ports/front/outline/intake-1-cut");
+    phone.fill(&textbox(ROWS), "40 -35\n80 -35\n60 -50\n70 -75\n40 -75");
+    let rows = |phone: &Browser| -> Vec<Vec<f64>> {
+        let rows = phone.property(&textbox(ROWS), "value");
+        let rows = rows.as_str().unwrap_or_default().lines();
+        rows.map(|row| row.split(' ').filter_map(|cell| cell.parse().ok()).collect()).collect()
+    };
+    let handles = |phone: &Browser| -> Vec<[f64; 2]> {
+        let script = "return [...document.querySelectorAll('.handle')].map((one) => [+one.getAttribute('cx'), +one.getAttribute('cy')])";
+        let handles = phone.run(script, &[]);
+        let number = |at: &serde_json::Value| at.as_f64().unwrap_or(f64::NAN);
+        handles
+            .as_array()
+            .into_iter()
+            .flatten()
+            .map(|at| [number(&at[0]), number(&at[1])])
+            .collect()
+    };
+    // Five corners, and the mark of the one that is chosen.
+    phone.until("five handles", |phone| handles(phone).len() == 6);
+    let before = rows(&phone);
+    let place = phone.run(
+        "document.querySelector('.plate-picture').scrollIntoView({ block: 'center' });
+         const b = document.querySelectorAll('.handle')[2].getBoundingClientRect();
+         return [b.left + b.width / 2, b.top + b.height / 2];",
+        &[],
+    );
+    let [x, y] = [&place[0], &place[1]].map(|at| at.as_f64().expect("a place"));
+    for (kind, across, down) in
+        [("mousePressed", 0.0, 0.0), ("mouseMoved", 12.0, -9.0), ("mouseReleased", 12.0, -9.0)]
+    {
+        phone.devtools(
+            "Input.dispatchMouseEvent",
+            json!({ "type": kind, "x": x + across, "y": y + down, "button": "left", "clickCount": 1 }),
+        );
+    }
+    phone.until("its row has moved", |phone| rows(phone) != before);
+    let (now, at) = (rows(&phone), handles(&phone));
+    assert!(now[2][0] > before[2][0] && now[2][1] > before[2][1], "right and up: {now:?}");
+    for (row, was) in [0, 1, 3, 4].map(|row| (&now[row], &before[row])) {
+        assert_eq!(row, was, "the others stay");
+    }
+    let scale = at[0][0] / now[0][0];
+    for (row, handle) in now.iter().zip(&at) {
+        close(handle[0], scale * row[0], 1.0, "the handle stands on its corner, across");
+        close(handle[1], -scale * row[1], 1.0, "the handle stands on its corner, up");
+    }
 }
 
 /// Each card of the keep-clear check repeats the number of a mark on the picture.

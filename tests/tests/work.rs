@@ -1,8 +1,10 @@
 //! The build's work: the demo engine from intake to a signed-off sheet on paper, through the screens.
 
-use pitleaf_tests::{Browser, Phone, Profile, Server, button, link, textbox};
+use pitleaf_tests::places::{PLACES, with_a_full_book};
+use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, textbox};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
+use std::path::PathBuf;
 
 /// What lies in the book: the facts of every entry, in order.
 fn facts(phone: &Browser) -> Vec<Value> {
@@ -39,7 +41,8 @@ fn a_hold_is_refused_until_it_is_true() {
     phone.tap(&button("It is true"));
     phone.until_notice("Written found true");
     phone.go("#/work/step/in-own-slot/2");
-    phone.until_says("Done by J. Although something was open, because: checked by two");
+    phone.until_says("Done by J. Written 20");
+    phone.until_says("Although something was open, because: checked by two");
     phone.tap(&button("To do again"));
     phone.until_says("Comes first");
     // "What was I doing" is one touch away, and leads back to the step and the rotor.
@@ -108,6 +111,14 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
     phone.tap_keys(&["0", "Decimal point", "0", "5", "5"]);
     phone.tap(&button("Write down"));
     phone.until_notice("Written 0.055 mm");
+    phone.go("#/check/side-housing-warp/rear");
+    phone.tap_keys(&["0", "Decimal point", "3", "0"]);
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written 0.30 mm");
+    phone.go("#/work/decisions");
+    phone.fill(&textbox("Why"), "one hillclimb only, then lapped");
+    phone.tap(&button("accept"));
+    phone.until_notice("Written accept");
 
     phone.tap_screen("Bench");
     phone.tap(&link("What was I doing?").starting());
@@ -131,9 +142,57 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
 
     phone.go("#/work/sheet");
     phone.until_says("Signed off by");
-    let paper = phone.print_words();
+    for (paper, size) in [("A4", (210.0, 297.0)), ("Letter", (215.9, 279.4))] {
+        for copy in ["Customer’s", "Shop’s"] {
+            phone.tap(&button(paper));
+            phone.tap(&button(copy));
+            phone.two_frames();
+            let folder = sheets();
+            let name = format!("{paper}-{}", &copy[..4]);
+            let pages = phone.print_words(&folder.join(name));
+            on_paper(&phone, &pages, size);
+        }
+        // The cut ports' templates, at their true size, on sheets of their own.
+        phone.tap(&button("With templates"));
+        phone.two_frames();
+        let sheets = phone.print();
+        let bars = |width| {
+            let bars = sheets.iter().flat_map(move |sheet| sheet.boxes(width, 4.0));
+            bars.filter(|[left, _, right, _]| (right - left - width).abs() <= 0.1).count()
+        };
+        assert_eq!((bars(50.0), bars(50.8)), (2, 2), "a bar of 50 mm and of 2 in on either half");
+        phone.tap(&button("Without templates"));
+    }
+}
+
+/// Where pictures of the printed sheets go, to be looked at.
+fn sheets() -> PathBuf {
+    let test = std::env::current_exe().expect("the place of this test");
+    let folder = test.ancestors().nth(3).expect("a target folder").join("sheets");
+    std::fs::create_dir_all(&folder).expect("a folder for the pictures");
+    folder
+}
+
+/// Everything stands within the margins, and the book's figures are all there.
+#[track_caller]
+fn on_paper(phone: &Browser, pages: &[Page], (width, height): (f64, f64)) {
+    for (page, number) in pages.iter().zip(1..) {
+        let (across, down) = page.size;
+        // Chromium gives a page's size in whole pixels of 1/96 in.
+        assert!((across - width).abs() <= 0.27 && (down - height).abs() <= 0.27, "{:?}", page.size);
+        assert!(page.words.len() > 20, "hardly anything on a sheet: {}", page.text());
+        let foot = format!("Page {number} of {}", pages.len());
+        assert!(page.text().ends_with(&foot), "no “{foot}”: {}", page.text());
+        let (words, _) = page.words.split_last_chunk::<4>().expect("more than its foot");
+        for (word, [left, top, right, bottom]) in words {
+            let is_in =
+                *left >= 13.0 && *top >= 13.0 && *right <= width - 13.0 && *bottom <= height - 13.0;
+            assert!(is_in, "“{word}” stands out of the margins: {left} {top} {right} {bottom}");
+        }
+    }
+    let paper = pages.iter().map(Page::text).collect::<Vec<_>>().join(" ");
     let mut last = BTreeMap::new();
-    for fact in facts(&phone) {
+    for fact in facts(phone) {
         if let Some(figure) = fact.get("figure") {
             let text = |name: &str| figure[name].as_str().unwrap_or_default().to_owned();
             last.insert((text("row"), text("place")), format!("{} {}", text("text"), text("unit")));
@@ -150,6 +209,7 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
         "720 kPa",
         "S. of Saltmarsh",
         "flaked at the spark plugs",
+        "one hillclimb only, then lapped",
         "local rules stand above",
     ] {
         assert!(paper.contains(words), "{words} is not on the paper:\n{paper}");
@@ -218,19 +278,103 @@ fn choose_file(phone: &Browser, text: &str) {
     );
 }
 
+/// Forms of more than one field, as a phone short of memory leaves them.
 #[test]
-fn a_set_up_is_taken_over_and_an_old_build_put_away() {
+fn what_was_typed_into_the_work_survives_a_tab_thrown_away() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_demo();
-    phone.go("#/work/builds");
-    phone.fill(&textbox("Name"), "Plover");
-    phone.tap(&button("Open it with this set-up"));
-    phone.until_notice("Written Plover is open");
-    phone.go("#/work/builds");
-    phone.tap(&button("Put away: Kestrel (demo)"));
-    phone.until_notice("Written put away");
-    phone.until("it is gone from the list", |phone| !phone.words().contains("Kestrel"));
-    phone.tap(&button("Put away"));
-    phone.until_says("Kestrel (demo)");
+    for (place, fields) in [
+        ("#/work/compression/2", ["Face 2", "Cranking speed, turns a minute"]),
+        ("#/work/describe", ["Customer", "The customer’s words"]),
+        ("#/work/decisions", ["Why", "Part"]),
+        ("#/work/sign-off", ["By whom", "Why over open points"]),
+        ("#/work/route/outside", ["Words", "Care (may be empty)"]),
+    ] {
+        phone.go(place);
+        for field in fields {
+            phone.fill(&textbox(field), &format!("half of {field}"));
+        }
+        phone.throw_away();
+        phone.go(place);
+        for field in fields {
+            let left = phone.property(&textbox(field), "value");
+            assert_eq!(left, format!("half of {field}"), "{place}");
+        }
+    }
+    // What was written down is no draft any more.
+    phone.go("#/work/compression/2");
+    phone.tap(&button("psi"));
+    for (field, text) in [("Face 1", "104"), ("Face 2", "99"), ("Face 3", "101")] {
+        phone.fill(&textbox(field), text);
+    }
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written compression");
+    phone.throw_away();
+    phone.go("#/work/compression/2");
+    phone.until_says("99 psi");
+    assert_eq!(phone.property(&textbox("Face 2"), "value"), "", "written, not typed");
+    assert_eq!(phone.property(&button("psi"), "ariaPressed"), "true", "the unit of the last test");
+}
+
+/// An entry from elsewhere leaves the finger where it is: in the field, with what was typed.
+#[test]
+fn a_reason_is_typed_on_while_the_book_changes() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_demo();
+    for (place, field) in [
+        ("#/work/step/rotor-on/2", "Why all the same"),
+        ("#/work/sign-off", "Why over open points"),
+    ] {
+        phone.go(place);
+        if place.contains("step") {
+            phone.tap(&button("Done"));
+        }
+        phone.fill(&textbox(field), "half a rea");
+        // What stands over the form is drawn anew with the book.
+        phone.run(
+            "window.field = document.activeElement; window.over = document.querySelector('main > *')",
+            &[],
+        );
+        let here = phone.tabs();
+        phone.open_tab("#/book");
+        phone.fill(&textbox("Note"), place);
+        phone.tap(&button("Write down"));
+        phone.until_notice("Written a note");
+        phone.look_at(&here[0]);
+        phone.until("the entry is here", |phone| {
+            phone.run("return window.over.isConnected", &[]) == json!(false)
+        });
+        let is_there = phone.run("return document.activeElement === window.field", &[]);
+        assert_eq!(is_there, true, "{place}: still in the same field");
+        phone.type_keys("son");
+        assert_eq!(phone.property(&textbox(field), "value"), "half a reason", "{place}");
+    }
+}
+
+#[test]
+fn what_was_i_doing_is_one_touch_away_from_every_screen() {
+    let server = Server::start();
+    let (phone, id) = with_a_full_book(Phone::SMALL, &server);
+    phone.go("#/work/step/springs-in/2");
+    phone.until_says("Springs are in under every seal");
+    for (name, place) in PLACES {
+        phone.go(&place.replace("ENTRY", &id));
+        if *name == "work-step" {
+            // Looking at a step is doing it.
+            phone.go("#/work/step/springs-in/2");
+        }
+        phone.tap_screen("Bench");
+        let doing = link("What was I doing?").starting();
+        let words = phone.text(&doing);
+        assert!(words.contains("Springs are in under every seal of this rotor"), "{name}: {words}");
+        assert!(words.contains("rotor 2"), "{name}: {words}");
+        let lowest = phone.run(
+            "return document.querySelector('.left-off').getBoundingClientRect().bottom
+                 - document.querySelector('.nav').getBoundingClientRect().top",
+            &[],
+        );
+        assert!(lowest.as_f64().is_some_and(|over| over <= 0.0), "{name}: in sight, {lowest}");
+    }
 }

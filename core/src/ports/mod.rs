@@ -6,7 +6,7 @@
 //! - [`Outline`], [`Port`], [`PeripheralPort`]: a port's shape, put into an engine.
 //! - [`Sweep`], [`Opening`], [`PortFigures`], [`Overlap`], [`Timing`]: how it opens.
 //! - [`intrusions`], [`bridge()`], [`longest_unsupported`]: what it runs into.
-//! - [`TypedOutline`], [`PlatePort`], [`findings`], [`table()`], [`chart`], [`picture`], [`shown`]: what
+//! - [`TypedOutline`], [`PlatePort`], [`SweptSoFar`], [`findings`], [`table()`], [`chart`], [`picture`], [`shown`]: what
 //!   the builder typed, and what a screen shows of it.
 //! - [`Room`], [`Template`]: how far it may go, and a sheet to scribe it from.
 
@@ -54,7 +54,7 @@ pub use opening::Opening;
 pub use outline::{Outline, OutlineFault};
 pub use overlap::Overlap;
 pub use peripheral::{PeripheralFault, PeripheralPort, on_bore};
-pub use plate::PlatePort;
+pub use plate::{PlatePort, SweptSoFar};
 pub use report::{Finding, Weight, as_it_will_be, findings};
 pub use room::{Room, RoomFault};
 pub use rounding::Corner;

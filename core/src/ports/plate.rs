@@ -8,7 +8,11 @@ use uom::si::{
     f64::{Angle, Area},
 };
 
-use super::{Outline, Port, PortFace, PortFigures, PortName, Shape, Sweep, TypedOutline};
+use super::sweep::Sweeping;
+use super::{
+    Outline, PeripheralPort, Port, PortFace, PortFigures, PortName, Seat, Shape, Sweep,
+    TypedOutline,
+};
 use crate::trochoid::{Chamber, Engine};
 
 /// Half a degree between the steps of a sweep.
@@ -29,24 +33,76 @@ pub struct PlatePort {
     pub figures: PortFigures,
 }
 
+/// A port on its way into its plate: it is swept so many steps at a time.
+#[derive(Debug, Clone)]
+pub struct SweptSoFar {
+    name: PortName,
+    begun: Begun,
+}
+
+#[derive(Debug, Clone)]
+enum Begun {
+    Side(Outline, Port, Sweeping),
+    /// Swept in no time: nothing of it is worked out before.
+    Peripheral(PeripheralPort),
+}
+
+impl SweptSoFar {
+    /// Begins with an outline as typed, in a seat that may serve for many.
+    ///
+    /// # Errors
+    /// A sentence for everything that is wrong with it.
+    pub fn begin(
+        typed: &TypedOutline,
+        engine: &Engine,
+        face: PortFace,
+        seat: &Seat,
+    ) -> Result<Self, Vec<String>> {
+        let begun = match typed.shape(engine, face.view)? {
+            Shape::Side(outline) => {
+                let port = seat.port(&outline).map_err(|fault| vec![fault.to_string()])?;
+                Begun::Side(outline, port, Sweeping::new(PER_TURN))
+            }
+            Shape::Peripheral(port) => Begun::Peripheral(port),
+        };
+        Ok(Self { name: typed.port, begun })
+    }
+
+    /// Goes on at most so many half degrees of the shaft. Whether that was the last of them.
+    pub fn go_on(&mut self, steps: u32) -> bool {
+        match &mut self.begun {
+            Begun::Side(_, port, sweeping) => sweeping.go_on(port, steps),
+            Begun::Peripheral(_) => true,
+        }
+    }
+
+    /// The port in its plate; what is left of the sweep is done now.
+    #[must_use]
+    pub fn finish(self) -> PlatePort {
+        let (shape, port, sweep, area) = match self.begun {
+            Begun::Side(outline, port, mut sweeping) => {
+                sweeping.go_on(&port, PER_TURN.get());
+                let (sweep, area) = (sweeping.finish(&port), port.area());
+                (Shape::Side(outline), Some(port), sweep, area)
+            }
+            Begun::Peripheral(port) => {
+                let (sweep, area) = (port.sweep(PER_TURN), port.area());
+                (Shape::Peripheral(port), None, sweep, area)
+            }
+        };
+        let figures = PortFigures::new(area, &sweep);
+        PlatePort { name: self.name, shape, port, sweep, figures }
+    }
+}
+
 impl PlatePort {
     /// Puts an outline as typed into its plate.
     ///
     /// # Errors
     /// A sentence for everything that is wrong with it.
     pub fn new(typed: &TypedOutline, engine: &Engine, face: PortFace) -> Result<Self, Vec<String>> {
-        let shape = typed.shape(engine, face.view)?;
-        let (port, sweep, area) = match &shape {
-            Shape::Side(outline) => {
-                let port = Port::new(engine, outline, face.sealed_by)
-                    .map_err(|fault| vec![fault.to_string()])?;
-                let (sweep, area) = (port.sweep(PER_TURN), port.area());
-                (Some(port), sweep, area)
-            }
-            Shape::Peripheral(port) => (None, port.sweep(PER_TURN), port.area()),
-        };
-        let figures = PortFigures::new(area, &sweep);
-        Ok(Self { name: typed.port, shape, port, sweep, figures })
+        let seat = Seat::new(engine, face.sealed_by);
+        SweptSoFar::begin(typed, engine, face, &seat).map(SweptSoFar::finish)
     }
 
     /// The outline of a side port.

@@ -40,18 +40,47 @@ impl Port {
     /// Sweeps the port over a chamber's full cycle, with so many steps to a turn of the shaft.
     #[must_use]
     pub fn sweep(&self, per_turn: NonZeroU32) -> Sweep {
+        let mut sweeping = Sweeping::new(per_turn);
+        sweeping.go_on(self, per_turn.get());
+        sweeping.finish(self)
+    }
+}
+
+/// A sweep that goes on so many steps at a time: a phone's frame has no room for all of it.
+#[derive(Debug, Clone)]
+pub(super) struct Sweeping {
+    per_turn: u32,
+    next: u32,
+    samples: Vec<Sample>,
+}
+
+impl Sweeping {
+    pub(super) fn new(per_turn: NonZeroU32) -> Self {
         let per_turn = per_turn.get();
-        let mut samples = vec![Sample::default(); 3 * per_turn as usize];
+        Self { per_turn, next: 0, samples: vec![Sample::default(); 3 * per_turn as usize] }
+    }
+
+    /// Goes on at most so many steps. Whether that was the last of them.
+    pub(super) fn go_on(&mut self, port: &Port, steps: u32) -> bool {
+        let end = self.per_turn.min(self.next.saturating_add(steps));
+        let turn = self.per_turn as usize;
         let mut seen = Vec::new();
-        for step in 0..per_turn as usize {
-            let open = self.open_at(angle_of(step, per_turn), &mut seen);
+        for step in self.next as usize..end as usize {
+            let open = port.open_at(angle_of(step, self.per_turn), &mut seen);
             for chamber in 0..3 {
-                let at = step + chamber * per_turn as usize;
-                samples[at] = Sample { area: open.areas[chamber], open: open.open[chamber] };
+                self.samples[step + chamber * turn] =
+                    Sample { area: open.areas[chamber], open: open.open[chamber] };
             }
         }
-        let mut sweep = Sweep { per_turn, openings: Vec::new(), samples };
-        sweep.openings = self.openings(&sweep);
+        self.next = end;
+        end == self.per_turn
+    }
+
+    /// The sweep, once it has gone all the way.
+    pub(super) fn finish(self, port: &Port) -> Sweep {
+        let mut sweep =
+            Sweep { per_turn: self.per_turn, openings: Vec::new(), samples: self.samples };
+        sweep.openings = port.openings(&sweep);
         sweep
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Written as a list of texts, so that it costs the phone little to read: `["done","turns/2","J.",""]`.
 
-use super::{Topic, TypedTest};
+use super::{Edit, Topic, TypedTest, file};
 use crate::book::Fact;
 use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
@@ -54,6 +54,8 @@ pub enum RouteFact {
         /// The file's text.
         text: String,
     },
+    /// A change to the route in force before it.
+    Edited(Edit),
     /// The build is put away among the old ones, or taken out again.
     Archived {
         /// Put away.
@@ -100,7 +102,7 @@ impl RouteFact {
             Self::Decided { row, place, .. } => subject_of_decision(row, place),
             Self::Compression(test) => subject_of_test(&test.rotor),
             Self::Said { topic, .. } => topic.word().to_owned(),
-            Self::OwnRoute { .. } => OWN_ROUTE.to_owned(),
+            Self::OwnRoute { .. } | Self::Edited(_) => OWN_ROUTE.to_owned(),
             Self::Archived { .. } => ARCHIVED.to_owned(),
         }
     }
@@ -129,9 +131,11 @@ impl RouteFact {
             }
             Self::Said { topic, words } => (topic.name().to_owned(), words.clone()),
             Self::OwnRoute { text } => {
-                let says = if text.is_empty() { "the usual one" } else { "changed by hand" };
+                let says =
+                    if text.is_empty() { "the usual one" } else { "one of the shop’s own" };
                 ("Route".to_owned(), says.to_owned())
             }
+            Self::Edited(edit) => ("Route".to_owned(), edit_words(edit)),
             Self::Archived { is } => {
                 ("Build".to_owned(), if *is { "put away" } else { "taken out again" }.to_owned())
             }
@@ -175,6 +179,41 @@ pub(super) fn subject_of_test(rotor: &str) -> String {
     format!("compression {rotor}")
 }
 
+/// What a change does, in words.
+fn edit_words(edit: &Edit) -> String {
+    match edit {
+        Edit::AddAfter(id, step) => format!("behind {id}: {}", step.words),
+        Edit::Put(step) => format!("step {}: {}", step.id, step.words),
+        Edit::Remove(id) => format!("step {id} taken out"),
+        Edit::Up(id) => format!("step {id} up"),
+        Edit::Down(id) => format!("step {id} down"),
+    }
+}
+
+/// A change: its word, the step's id, and the step itself where it is new.
+fn edit_texts(edit: Edit) -> Vec<String> {
+    let (word, id, step) = match edit {
+        Edit::AddAfter(id, step) => ("add", id, Some(step)),
+        Edit::Put(step) => ("put", step.id.clone(), Some(step)),
+        Edit::Remove(id) => ("remove", id, None),
+        Edit::Up(id) => ("up", id, None),
+        Edit::Down(id) => ("down", id, None),
+    };
+    [word.to_owned(), id].into_iter().chain(step.map(|step| file::write_step(&step))).gather()
+}
+
+fn edit_of_texts(mut next: impl FnMut() -> String) -> Result<Edit, &'static str> {
+    let (word, id) = (next(), next());
+    Ok(match word.as_str() {
+        "add" => Edit::AddAfter(id, file::read_step(&next())?),
+        "put" => Edit::Put(file::read_step(&next())?),
+        "remove" => Edit::Remove(id),
+        "up" => Edit::Up(id),
+        "down" => Edit::Down(id),
+        _ => return Err("a change of the route that is not known here"),
+    })
+}
+
 impl From<RouteFact> for Vec<String> {
     fn from(fact: RouteFact) -> Self {
         let list = |name: &str, texts: &[String]| {
@@ -190,6 +229,7 @@ impl From<RouteFact> for Vec<String> {
             RouteFact::Compression(test) => list("compression", &test.texts()),
             RouteFact::Said { topic, words } => list("said", &[topic.word().to_owned(), words]),
             RouteFact::OwnRoute { text } => list("route", &[text]),
+            RouteFact::Edited(edit) => list("edited", &edit_texts(edit)),
             RouteFact::Archived { is } => {
                 list("archived", &[if is { "yes" } else { "no" }.to_owned()])
             }
@@ -220,6 +260,7 @@ impl TryFrom<Vec<String>> for RouteFact {
                 Self::Said { topic, words: next() }
             }
             "route" => Self::OwnRoute { text: next() },
+            "edited" => Self::Edited(edit_of_texts(next)?),
             "archived" => Self::Archived { is: next() == "yes" },
             _ => return Err("a fact of the route that is not known here"),
         })

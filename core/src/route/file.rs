@@ -93,6 +93,21 @@ pub fn read(text: &str) -> Result<Routing, FileFault> {
     Routing::new(steps.gather::<Result<_, _>>()?).map_err(FileFault::Routing)
 }
 
+/// A step as a text by itself.
+pub(super) fn write_step(step: &Step) -> String {
+    kept::write(&StepText::of(step))
+}
+
+/// The step of a text.
+pub(super) fn read_step(text: &str) -> Result<Step, &'static str> {
+    const UNREADABLE: &str = "a step that can’t be read here";
+    if text.len() > MOST_BYTES || depth(text) > DEEPEST {
+        return Err(UNREADABLE);
+    }
+    let step: StepText = kept::read(text).map_err(|_| UNREADABLE)?;
+    step.step(1).map_err(|_| UNREADABLE)
+}
+
 /// How deep braces and brackets stand in each other, texts left out.
 fn depth(text: &str) -> usize {
     let (mut depth, mut deepest, mut in_text, mut escaped) = (0_usize, 0, false, false);

@@ -13,6 +13,7 @@ mod expand;
 mod fact;
 mod file;
 mod leads;
+mod own_route;
 mod progress;
 mod routing;
 mod sheet;

@@ -1,8 +1,9 @@
 //! Where a build stands: what is done, what can be done now, and what is waiting for what.
 
 use super::description::current;
-use super::fact::{subject_left, subject_of_step, subject_own_route};
-use super::{Answer, RouteFact, Routing, Stage, Station, file};
+use super::fact::{subject_left, subject_of_step};
+use super::own_route::OwnRoute;
+use super::{Answer, RouteFact, Routing, Stage, Station};
 use crate::book::{Book, BuildId, Entry, EntryId, Fact, Slot, Subject, call};
 use crate::faces::Survey;
 use crate::gather::Gather;
@@ -51,6 +52,8 @@ pub struct Standing {
     pub done: Option<EntryId>,
     /// Who found it true, or did it; may be empty.
     pub who: String,
+    /// When that was written down, in milliseconds since 1970; none where nobody marked it.
+    pub at: Option<u64>,
     /// Why, where it was done over something open.
     pub why: String,
     /// What the book answers, for a hold that it answers.
@@ -73,6 +76,7 @@ pub struct Progress {
     pub left_at: Option<usize>,
     /// Who was named last; empty where nobody was.
     pub who: String,
+    /// Why the route of the build's own is not as it was written; none where it has none of its own.
     own_route: Option<String>,
 }
 
@@ -100,16 +104,10 @@ impl Progress {
     #[must_use]
     pub fn of(book: &Book, build: &BuildId, sheet: &Sheet) -> Option<Self> {
         let (_, kind, rotors, _) = book.opening(build)?;
-        let own = match current(book, build, subject_own_route()) {
-            Some(RouteFact::OwnRoute { text }) if !text.is_empty() => Some(file::read(text)),
-            _ => None,
+        let (routing, own_route) = match OwnRoute::of(book, build) {
+            Some(OwnRoute { routing, fault }) => (routing, Some(fault)),
+            None => (Routing::usual(), None),
         };
-        let own_route = match &own {
-            None => None,
-            Some(Ok(_)) => Some(String::new()),
-            Some(Err(fault)) => Some(fault.to_string()),
-        };
-        let routing = own.and_then(Result::ok).unwrap_or_else(Routing::usual);
         let solid = solid_dowels(book, build);
         let mut standings: Vec<Standing> = Vec::new();
         for station in routing.stations(kind, rotors, solid) {
@@ -256,9 +254,10 @@ fn standing(
         Some(&first) if before[first].station.is_hold() => State::Held,
         Some(_) => State::Waiting,
     };
+    let at = marked.as_ref().map(|(entry, ..)| entry.at);
     let (done, who, why) = marked
         .map_or_else(Default::default, |(entry, who, why)| (Some(entry.id.clone()), who, why));
-    Standing { station, state, open, done, who, why, answer, pieces }
+    Standing { station, state, open, done, who, at, why, answer, pieces }
 }
 
 /// Whether the book finds a hold true; none where it does not answer it. With what is missing.

@@ -4,7 +4,7 @@ use super::Shop;
 use pitleaf_core::book::{Fact, written};
 use pitleaf_core::kept;
 use pitleaf_core::limits::BuildKind;
-use pitleaf_core::route::{Choice, RouteFact, Topic, TypedTest, builds, said, set_up};
+use pitleaf_core::route::{Choice, Edit, RouteFact, Topic, TypedTest, builds, said, set_up};
 
 fn all() -> Vec<RouteFact> {
     let step = || "turns/2".to_owned();
@@ -28,6 +28,14 @@ fn all() -> Vec<RouteFact> {
         RouteFact::Said { topic: Topic::Wish, words: "more of it".to_owned() },
         RouteFact::OwnRoute { text: String::new() },
         RouteFact::Archived { is: true },
+        RouteFact::Edited(Edit::AddAfter(
+            "turns".to_owned(),
+            super::edits::step("own-1", &["turns"]),
+        )),
+        RouteFact::Edited(Edit::Put(super::edits::step("turns", &["<turns"]))),
+        RouteFact::Edited(Edit::Remove("turns".to_owned())),
+        RouteFact::Edited(Edit::Up("turns".to_owned())),
+        RouteFact::Edited(Edit::Down("turns".to_owned())),
     ]
 }
 
@@ -56,6 +64,9 @@ fn an_unknown_fact_is_not_read() {
         "[]",
         r#"["decided","a","b","burn",""]"#,
         r#"["said","gossip","x"]"#,
+        r#"["edited","burn","turns"]"#,
+        r#"["edited","put","turns","{"]"#,
+        r#"["edited","put","turns","{\"stage\":\"lunch\"}"]"#,
     ] {
         assert_eq!(entry(fact), Err(written::Damage::Unreadable), "{fact}");
     }
@@ -82,19 +93,28 @@ fn each_has_words_and_a_subject_of_its_own() {
             "The customer’s words: more of it",
             "Route: the usual one",
             "Build: put away",
+            "Route: behind turns: OWN-1",
+            "Route: step turns: TURNS",
+            "Route: step turns taken out",
+            "Route: step turns up",
+            "Route: step turns down",
         ],
         "in the book’s pages"
     );
     let mut subjects: Vec<String> = all().iter().map(RouteFact::subject).collect();
+    subjects.sort();
     subjects.dedup();
-    assert_eq!(subjects.len(), 7, "done and undone are of one step: {subjects:?}");
+    assert_eq!(
+        subjects.len(),
+        7,
+        "done and undone are of one step, a route and its changes too: {subjects:?}"
+    );
 }
 
 #[test]
 fn a_set_up_brings_how_the_shop_works_and_nothing_it_found() {
     let mut shop = Shop::demo();
-    let route = pitleaf_core::route::write(&pitleaf_core::route::Routing::usual());
-    shop.route(RouteFact::OwnRoute { text: route });
+    shop.route(RouteFact::Edited(Edit::Remove("handed-over".to_owned())));
     shop.write(Fact::DowelsSolid { solid: true });
     let facts = set_up(&shop.book, &shop.build);
     assert!(facts.iter().any(|fact| matches!(fact, Fact::Engine(_))), "the measures");
@@ -108,6 +128,7 @@ fn a_set_up_brings_how_the_shop_works_and_nothing_it_found() {
     assert_eq!(others.count(), 0, "no reading, no mark, nothing done: {facts:?}");
     shop.open("plover", BuildKind::ForcedInduction, 2);
     facts.into_iter().for_each(|fact| shop.write(fact));
+    assert_eq!(shop.progress().place("handed-over"), None, "its route as it was changed");
     assert!(shop.book.engine(&shop.build).is_some(), "and it holds there");
     assert_eq!(said(&shop.book, &shop.build, Topic::Wish), "", "that customer said nothing yet");
 }

@@ -111,3 +111,41 @@ fn a_route_of_the_builders_own_holds_for_its_build_and_a_broken_one_is_said() {
     shop.route(RouteFact::OwnRoute { text: String::new() });
     assert!(!shop.progress().is_own_route(), "back to the usual one");
 }
+
+/// Each change of a route is an entry of its own, on what was in force before it.
+#[test]
+fn changes_of_a_route_add_up_and_one_withdrawn_is_left_out() {
+    let mut shop = shop();
+    let has = |shop: &Shop, id: &str| shop.progress().routing.step(id).is_some();
+    let add = |id: &str, behind: &str| {
+        RouteFact::Edited(Edit::AddAfter(behind.to_owned(), super::edits::step(id, &[behind])))
+    };
+    shop.route(add("own-1", "describe"));
+    let size = pitleaf_core::kept::write(&Fact::Route(add("own-1", "describe"))).len();
+    assert!(size < 300, "not the whole route: {size} bytes");
+    assert!(shop.progress().is_own_route() && has(&shop, "own-1"), "added");
+    shop.route(add("own-2", "own-1"));
+    assert!(has(&shop, "own-1") && has(&shop, "own-2"), "both");
+    shop.withdraw_last();
+    assert!(has(&shop, "own-1") && !has(&shop, "own-2"), "the last was withdrawn");
+
+    // Joined from another phone: a change of a step that this one has taken out.
+    shop.route(RouteFact::Edited(Edit::Up("own-2".to_owned())));
+    let progress = shop.progress();
+    assert_eq!(
+        progress.route_fault(),
+        Some("A change of the route is left out: There is no step “own-2” in this route any more."),
+        "said"
+    );
+    assert!(progress.routing.step("own-1").is_some(), "the others hold");
+
+    let file =
+        write(&Routing::usual().edit(Edit::Remove("handed-over".into())).expect("not needed"));
+    shop.route(RouteFact::OwnRoute { text: file });
+    shop.route(add("own-3", "describe"));
+    assert!(has(&shop, "own-3") && !has(&shop, "own-1"), "on the file that was taken in");
+    assert!(!has(&shop, "handed-over"), "as it came");
+    assert_eq!(shop.progress().route_fault(), None, "nothing left out");
+    shop.route(RouteFact::OwnRoute { text: String::new() });
+    assert!(!shop.progress().is_own_route() && has(&shop, "handed-over"), "back to the usual one");
+}

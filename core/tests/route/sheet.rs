@@ -8,7 +8,10 @@ use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{BuildSheet, Choice, Copy, RouteFact, Section, decide_on};
 
 fn sheet(shop: &Shop, copy: Copy) -> BuildSheet {
-    BuildSheet::of(&shop.book, &shop.build, &shop.sheet(), copy).expect("the build is open")
+    // The shop's clock, as far as the tests need one: the entry's number.
+    let moment = |at: u64| format!("at {}", at - 1_800_000_000_000);
+    BuildSheet::of(&shop.book, &shop.build, &shop.sheet(), copy, &moment)
+        .expect("the build is open")
 }
 
 fn section<'a>(sheet: &'a BuildSheet, heading: &str) -> &'a Section {
@@ -170,7 +173,11 @@ fn the_shops_copy_has_every_step_and_the_customers_has_none() {
     assert_eq!(rows.len(), shop.progress().standings.len(), "all of them");
     let drained =
         rows.iter().find(|line| line.cells[1].starts_with("Oil, coolant and fuel")).expect("it");
-    assert_eq!(drained.cells[2..], ["done", "J.", "came dry"], "by whom, and why");
+    let at = format!("at {}", shop.order);
+    assert_eq!(drained.cells[2..], ["done", "J.", &at, "came dry"], "by whom, when, and why");
+    let land =
+        rows.iter().find(|line| line.cells[1].starts_with("Height of the land")).expect("it");
+    assert_eq!(land.cells[2..], ["open", "", "", ""], "nobody yet");
 }
 
 #[test]
@@ -195,7 +202,8 @@ fn what_the_customer_said_the_sign_off_and_the_foot_stand_in_it() {
     let printed = sheet(&shop, Copy::Customer);
     let signed = section(&printed, "Sign-off");
     assert_eq!(signed.rows[0].cells, ["Signed off by", "J."], "by whom");
-    assert!(signed.rows[1].cells[1].ends_with("open: a demo"), "{:?}", signed.rows);
+    assert_eq!(signed.rows[1].cells, ["When", &format!("at {}", shop.order)], "when");
+    assert!(signed.rows[2].cells[1].ends_with("open: a demo"), "{:?}", signed.rows);
     assert!(
         !printed.under.iter().any(|line| line.starts_with("Not signed off")),
         "{:?}",

@@ -13,6 +13,8 @@ mod template;
 mod touch;
 mod volume;
 
+pub(super) use template::pages as template_pages;
+
 use crate::dom::{El, el, text};
 use crate::route::PortsPlace;
 use crate::state::App;

@@ -11,11 +11,13 @@ use crate::widget::{fault_list, field, frame, switch};
 use pitleaf_core::book::Fact;
 use pitleaf_core::kept;
 use pitleaf_core::ports::{
-    Corner, Form, PlatePort, PortFace, PortName, Stage, TypedOutline, add_corner, corner_radius,
-    line, remove_corner, round_corner,
+    Corner, Form, PortFace, PortName, Seat, Stage, SweptSoFar, TypedOutline, add_corner,
+    corner_radius, line, remove_corner, round_corner,
 };
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::Engine;
+use std::cell::Cell;
+use std::rc::Rc;
 
 /// The outline as it is being typed and dragged.
 #[derive(Clone, Copy)]
@@ -87,34 +89,101 @@ pub fn screen(port: PortName) -> Vec<El> {
             draft::put(&hash, &text, None);
         });
     }
-    let checked = RwSignal::new((Vec::new(), String::new()));
-    follow(move || {
-        let typed = editing.typed();
-        checked.set(if typed.rows.trim().is_empty() {
-            (Vec::new(), String::new())
-        } else {
-            match PlatePort::new(&typed, &editing.engine, editing.face) {
-                Ok(port) => (Vec::new(), line(editing.face.view, &port)),
-                Err(faults) => (faults, String::new()),
-            }
-        });
-    });
+    let seat = Rc::new(Seat::new(&editing.engine, editing.face.sealed_by));
+    let checked = checked(editing, seat.clone());
     let page = el("main").class("page").with_all([
         care(
             "a cut into a seal’s track destroys the engine. Walls to the water jacket are thin, burrs \
              are sharp; grind with goggles and a mask.",
         ),
-        outline_picture(app, editing),
-        el("p").class("answer number").attr("role", "status").text_live(move || {
-            checked.with(|(_, figures)| figures.clone())
-        }),
-        fault_list(move || checked.with(|(faults, _)| faults.clone())),
+        outline_picture(app, editing, seat),
+        el("p")
+            .class("answer number")
+            .attr("role", "status")
+            .text_live(move || checked.said.get().unwrap_or_default()),
+        fault_list(move || checked.said.get().err().unwrap_or_default()),
         corner_keys(editing),
         radius(editing),
         rows_form(editing),
         actions(app, editing, hash, checked),
     ]);
     frame(move || port.to_string(), move || under(app, port.housing), true, page)
+}
+
+/// What the check of the rows says.
+#[derive(Clone, Copy)]
+struct Checked {
+    /// What is wrong, or the figures.
+    said: RwSignal<Result<String, Vec<String>>>,
+    /// Whether that is said of the rows as they are now.
+    is_of_now: RwSignal<bool>,
+}
+
+impl Checked {
+    fn say(self, said: Result<String, Vec<String>>) {
+        self.said.set(said);
+        self.is_of_now.set(true);
+    }
+}
+
+/// Half degrees of the shaft that are swept in a frame.
+const STEPS: u32 = 60;
+
+/// The check of the rows, which goes on frame by frame after every change.
+fn checked(editing: Editing, seat: Rc<Seat>) -> Checked {
+    let checked =
+        Checked { said: RwSignal::new(Ok(String::new())), is_of_now: RwSignal::new(false) };
+    let change = Rc::new(Cell::new(0_u32));
+    follow(move || {
+        let typed = editing.typed();
+        change.set(change.get().wrapping_add(1));
+        if typed.rows.trim().is_empty() {
+            checked.say(Ok(String::new()));
+            return;
+        }
+        checked.is_of_now.set(false);
+        let (seat, this, change) = (seat.clone(), change.get(), change.clone());
+        // The rows as they are now are drawn first.
+        after_frame(move || {
+            if change.get() != this {
+                return;
+            }
+            match SweptSoFar::begin(&typed, &editing.engine, editing.face, &seat) {
+                Ok(port) => go_on(port, editing, checked, move || change.get() == this),
+                Err(faults) => checked.say(Err(faults)),
+            }
+        });
+    });
+    checked
+}
+
+/// A part of the sweep in each frame; the figures after the last, unless the rows were changed meanwhile.
+fn go_on(
+    mut port: SweptSoFar,
+    editing: Editing,
+    checked: Checked,
+    is_of_now: impl Fn() -> bool + 'static,
+) {
+    let is_whole = port.go_on(STEPS);
+    after_frame(move || {
+        if !is_of_now() {
+            return;
+        }
+        if !is_whole {
+            go_on(port, editing, checked, is_of_now);
+            return;
+        }
+        checked.say(Ok(line(editing.face.view, &port.finish())));
+    });
+}
+
+/// Runs at the next frame. A screen that is gone by then has signals that no longer hold anything: what is
+/// put in them goes nowhere.
+fn after_frame(act: impl FnOnce() + 'static) {
+    fn boxed(act: Box<dyn FnOnce()>) {
+        request_animation_frame(act);
+    }
+    boxed(Box::new(act));
 }
 
 fn written(app: App, port: PortName) -> Option<TypedOutline> {
@@ -215,19 +284,14 @@ fn rows_form(editing: Editing) -> El {
     ])
 }
 
-fn actions(
-    app: App,
-    editing: Editing,
-    hash: String,
-    checked: RwSignal<(Vec<String>, String)>,
-) -> El {
+fn actions(app: App, editing: Editing, hash: String, checked: Checked) -> El {
     let port = editing.port;
     let back = Route::Ports(PortsPlace::Plate(port.housing));
     let write = {
         let back = back.clone();
         move || {
-            let (faults, figures) = checked.get_untracked();
-            if !faults.is_empty() {
+            let Ok(figures) = checked.said.get_untracked() else { return };
+            if !checked.is_of_now.get_untracked() {
                 return;
             }
             let fact = Fact::Outline(TypedOutline { figures, ..editing.typed() });
@@ -251,7 +315,7 @@ fn actions(
     let is_known = written(app, other).is_some();
     let mut actions = vec![
         button("button action", "Put it in the book", write)
-            .disabled(move || checked.with(|(faults, _)| !faults.is_empty())),
+            .disabled(move || checked.said.with(Result::is_err) || !checked.is_of_now.get()),
         link("button", &Route::Ports(PortsPlace::Room(port)).hash())
             .text("Room left: the line not to cross"),
     ];

@@ -2,13 +2,15 @@
 
 use super::outline::Editing;
 use super::{Plate, picture, touch};
-use crate::dom::{El, el};
+use crate::dom::{El, el, svg};
 use crate::signal::*;
 use crate::state::App;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{Frame, drawn, path};
 use pitleaf_core::ports::{Corner, Outline, Seat, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};
+use std::cell::RefCell;
+use std::rc::Rc;
 use uom::si::f64::{Angle, Length};
 use uom::si::length::millimeter;
 
@@ -22,28 +24,28 @@ pub(super) struct Drag {
 }
 
 /// The picture with the outline being edited.
-pub(super) fn outline_picture(app: App, editing: Editing) -> El {
+pub(super) fn outline_picture(app: App, editing: Editing, seat: Rc<Seat>) -> El {
     let others = Plate::load(app, editing.port.housing);
     let view = editing.face.view;
     let whole = Frame::of(&editing.engine);
+    // Read once for every change of the rows, not for every move of the finger.
+    let typed = RwSignal::new(Vec::new());
+    crate::dom::follow(move || typed.set(editing.corners()));
     // It holds still while a finger is down.
     let shows = RwSignal::new(whole);
     crate::dom::follow(move || {
-        let corners = editing.corners();
-        if editing.drag.with_untracked(Option::is_none) {
-            shows.set(close_up(&corners, whole));
-        }
+        typed.with(|corners| {
+            if editing.drag.with_untracked(Option::is_none) {
+                shows.set(close_up(corners, whole));
+            }
+        });
     });
     let edges = others.ports.iter().filter(|port| port.name != editing.port).map(|port| {
         let stage =
             if port.name.at(editing.port.stage) == editing.port { "other" } else { "beside" };
         picture::path(&format!("edge {stage}"), &picture::port_path(view, port))
     });
-    // Read once for every change of the rows, not for every move of the finger.
-    let typed = RwSignal::new(Vec::new());
-    crate::dom::follow(move || typed.set(editing.corners()));
     // One move of the finger is worked out once, and in curves that are tabled once.
-    let seat = Seat::new(&editing.engine, editing.face.sealed_by);
     let made = RwSignal::new(Made::default());
     crate::dom::follow(move || {
         let drag = editing.drag.get();
@@ -63,12 +65,7 @@ pub(super) fn outline_picture(app: App, editing: Editing) -> El {
                     Some(if wrong { "edited wrong" } else { "edited" }.to_owned())
                 }),
         )
-        .live(move || {
-            let radius = shows.get().width / 60;
-            typed.with(|corners| {
-                corners.iter().map(|at| picture::circle("handle", at.point, radius)).gather()
-            })
-        })
+        .with(handles(shows, typed))
         .with(
             picture::circle("handle chosen", Point::default(), 0)
                 .attr_live("r", move || Some(radius()))
@@ -85,6 +82,38 @@ pub(super) fn outline_picture(app: App, editing: Editing) -> El {
             })
         },
     ))
+}
+
+/// A handle on every corner. One that is moved is moved; all are made anew only where their number or
+/// their size is another.
+fn handles(shows: RwSignal<Frame>, typed: RwSignal<Vec<Corner>>) -> El {
+    let group = svg("g");
+    let inside = group.clone();
+    let made = RefCell::new((0, Vec::<(Point, El)>::new()));
+    crate::dom::follow(move || {
+        let radius = shows.get().width / 60;
+        let (size, made) = &mut *made.borrow_mut();
+        typed.with(|corners| {
+            if *size != radius || made.len() != corners.len() {
+                *size = radius;
+                let circle = |at: &Corner| (at.point, picture::circle("handle", at.point, radius));
+                *made = corners.iter().map(circle).gather();
+                inside.element().set_text_content(None);
+                let _ = inside.clone().with_all(made.iter().map(|(_, circle)| circle.clone()));
+                return;
+            }
+            for ((was, circle), at) in made.iter_mut().zip(corners) {
+                if *was != at.point {
+                    *was = at.point;
+                    let (x, y) = drawn(at.point);
+                    let at = [("cx", x.to_string()), ("cy", y.to_string())];
+                    let _ =
+                        circle.clone().attrs(&at.each_ref().map(|(name, at)| (*name, at.as_str())));
+                }
+            }
+        });
+    });
+    group
 }
 
 /// What the corners make.

@@ -8,7 +8,7 @@ use crate::route::{PortsPlace, Route};
 use crate::signal::*;
 use crate::state::{App, Notice, app};
 use crate::widget::{fault_list, frame, sentences, switch};
-use pitleaf_core::book::Fact;
+use pitleaf_core::book::{BuildId, Fact};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{
     Outline, Paper, Sheet, SideHousing, Template, TypedDatums, as_it_will_be,
@@ -31,24 +31,58 @@ impl Choice {
     }
 
     fn sheets(self, app: App) -> Result<Vec<Sheet>, Vec<String>> {
-        let datums = self.datums().datums()?;
-        let plate = Plate::load(app, self.housing);
-        let view = plate.face.view;
-        let outlines: Vec<Outline> = as_it_will_be(&plate.ports)
-            .iter()
-            .filter_map(|port| port.outline())
-            .map(|outline| view.turn_outline_over(outline))
-            .gather();
-        let title = under(app, self.housing);
-        let template = Template {
-            engine: &plate.engine,
-            outlines: &outlines,
-            datums: &datums,
-            mirrored: self.mirrored.get(),
-            title: &title,
-        };
-        template.sheets(self.paper.get()).map_err(|fault| vec![fault.to_string()])
+        sheets(app, &self.datums(), self.paper.get(), self.mirrored.get())
     }
+}
+
+fn sheets(
+    app: App,
+    datums: &TypedDatums,
+    paper: Paper,
+    mirrored: bool,
+) -> Result<Vec<Sheet>, Vec<String>> {
+    let housing = datums.housing;
+    let datums = datums.datums()?;
+    let plate = Plate::load(app, housing);
+    let view = plate.face.view;
+    let outlines: Vec<Outline> = as_it_will_be(&plate.ports)
+        .iter()
+        .filter_map(|port| port.outline())
+        .map(|outline| view.turn_outline_over(outline))
+        .gather();
+    let title = under(app, housing);
+    let template = Template {
+        engine: &plate.engine,
+        outlines: &outlines,
+        datums: &datums,
+        mirrored,
+        title: &title,
+    };
+    template.sheets(paper).map_err(|fault| vec![fault.to_string()])
+}
+
+/// The pages of every side housing that has a port, by the book.
+pub(in crate::screen) fn pages(app: App, build: &BuildId, paper: Paper) -> Vec<El> {
+    let datums: Vec<TypedDatums> = app.book.with(|book| {
+        let drawn = SideHousing::ALL
+            .into_iter()
+            .filter(|&housing| book.outlines(build, housing).next().is_some());
+        let datums = |housing| {
+            book.datums(build, housing).cloned().unwrap_or_else(|| TypedDatums {
+                housing,
+                rows: String::new(),
+                unit: Unit::Millimetre,
+            })
+        };
+        drawn.map(datums).gather()
+    });
+    datums
+        .iter()
+        .flat_map(|datums| match sheets(app, datums, paper, false) {
+            Ok(sheets) => shown(&sheets, paper),
+            Err(faults) => sentences(&faults),
+        })
+        .gather()
 }
 
 /// The print screen.

@@ -107,6 +107,16 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
     )
 }
 
+/// Every face of the engine, drawn with its slots.
+pub(in crate::screen) fn maps(app: App) -> El {
+    let lines = lines(app);
+    el("div").class("slot-maps").with_all(lines.chunks(3).filter_map(|three| {
+        let slot = three.first()?.slot;
+        let name = format!("Rotor {}, {} face", slot.rotor(), slot.face().name());
+        Some(el("figure").with(map(app, slot.face(), three)).with(text("figcaption", "", &name)))
+    }))
+}
+
 /// A face's key, with a sign for each of its slots.
 fn face_key(three: &[SlotLine], here: (u8, Face)) -> El {
     let Some(first) = three.first() else { return el("span") };

@@ -16,7 +16,7 @@ mod slot_answer;
 mod table;
 mod trial_keys;
 
-pub(super) use face::screen as face_screen;
+pub(super) use face::{maps, screen as face_screen};
 pub(super) use hot_gap::screen as hot_gap_screen;
 pub(super) use leaves::screen as leaves_screen;
 pub(super) use mark::screen as mark_screen;

@@ -2,32 +2,39 @@
 
 use super::{name, refusal, way, write};
 use crate::dom::{El, button, el, text};
-use crate::route::WorkPlace;
+use crate::draft;
+use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame, switch};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{Compression, RouteFact, TypedTest, compression_record};
 
-const UNITS: [(Unit, &str); 3] =
-    [(Unit::Kilopascal, "kPa"), (Unit::Psi, "psi"), (Unit::Bar, "bar")];
+/// Units by their symbols, as the record has them.
+const UNITS: [(&str, &str); 3] = [("kPa", "kPa"), ("psi", "psi"), ("bar", "bar")];
 
 /// The screen of a rotor.
 pub fn screen(app: App, rotor: u8) -> Vec<El> {
-    // Speed and altitude are mostly those of the last test.
-    let known = untrack(|| test(app, rotor).or_else(|| test(app, 1))).unwrap_or_default();
-    let unit = RwSignal::new(Unit::named(&known.unit).unwrap_or(Unit::Kilopascal));
-    let speed = RwSignal::new(known.speed);
-    let altitude = RwSignal::new(known.altitude);
+    // Unit, speed and altitude are mostly those of the last test.
+    let known = move || {
+        let last = test(app, rotor).or_else(|| test(app, 1)).unwrap_or_default();
+        let unit = if last.unit.is_empty() { UNITS[0].0.to_owned() } else { last.unit };
+        [unit, last.speed, last.altitude]
+    };
+    let [unit, speed, altitude] = untrack(known).map(RwSignal::new);
     let faces = [(); 3].map(|()| RwSignal::new(String::new()));
+    draft::form(
+        Route::Work(WorkPlace::Compression(rotor)).hash(),
+        [unit, speed, altitude].into_iter().chain(faces).gather(),
+        move || known().into_iter().chain([(); 3].map(|()| String::new())).gather(),
+    );
     let said = RwSignal::new(String::new());
     let save = move || {
         let typed = TypedTest {
             rotor: rotor.to_string(),
             faces: faces.map(|face| face.get_untracked().trim().to_owned()),
-            unit: unit.get_untracked().symbol().to_owned(),
+            unit: unit.get_untracked(),
             speed: speed.get_untracked().trim().to_owned(),
             altitude: altitude.get_untracked().trim().to_owned(),
         };
@@ -57,7 +64,7 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
                 .with(el("div").class("three").with_all((1..).zip(faces).map(|(number, face): (u8, _)| {
                     field(&format!("Face {number}"), "0", face)
                 })))
-                .with(switch("Unit", &UNITS, move |choice| unit.get() == choice, move |choice| unit.set(choice)))
+                .with(switch("Unit", &UNITS, move |choice| unit.get() == choice, move |choice| unit.set(choice.to_owned())))
                 .with(field("Cranking speed, turns a minute", "250", speed))
                 .with(field("Altitude, m or ft", "120 m", altitude))
                 .with(refusal(said))

@@ -3,6 +3,7 @@
 use super::{name, with_build, write};
 use crate::dom::{El, button, el, text};
 use crate::draft;
+use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
@@ -14,6 +15,8 @@ use pitleaf_core::route::{Choice, decide_on, fates, past_limits};
 pub fn screen(app: App) -> Vec<El> {
     let why = RwSignal::new(String::new());
     let part = RwSignal::new(String::new());
+    let hash = Route::Work(WorkPlace::Decisions).hash();
+    draft::form(hash, vec![why, part], || vec![String::new(); 2]);
     let body = el("main")
         .class("page")
         .with(el("div").class("form").with(field("Why", "needed to accept a part", why)))
@@ -50,7 +53,7 @@ pub fn screen(app: App) -> Vec<El> {
                                     &format!("Limit {}", limit_line(&row.limit, row.unit)),
                                 ))
                                 .with(text("span", "finding-call", &decided))
-                                .with(choices(app, &figure.row, figure.place.clone(), why));
+                                .with(choices(app, &figure.row, figure.place.clone(), [why, why]));
                             Some(
                                 el("div")
                                     .class("finding")
@@ -73,12 +76,13 @@ pub fn screen(app: App) -> Vec<El> {
             })
         })
         .with(el("div").class("form").with(field("Part", "rotor housing 2", part)))
-        .with(el("div").live(move || vec![choices(app, "", part.get(), why)]));
+        .with(el("div").live(move || vec![choices(app, "", part.get(), [why, part])]));
     frame(|| "Decisions".to_owned(), move || name(app), true, body)
 }
 
-/// A key for each thing that can be decided.
-fn choices(app: App, row: &str, place: String, why: RwSignal<String>) -> El {
+/// A key for each thing that can be decided; the texts typed for it, the reason first, are emptied once it
+/// is written.
+fn choices(app: App, row: &str, place: String, typed: [RwSignal<String>; 2]) -> El {
     let offered = Choice::ALL.into_iter().filter(|choice| {
         if row.is_empty() { *choice != Choice::Accept } else { *choice != Choice::Reuse }
     });
@@ -86,8 +90,14 @@ fn choices(app: App, row: &str, place: String, why: RwSignal<String>) -> El {
         let (row, place) = (row.to_owned(), place.trim().to_owned());
         let is_nothing = row.is_empty() && place.is_empty();
         button("unit", choice.word(), move || {
-            match decide_on(&row, &place, choice, &why.get_untracked()) {
-                Ok(fact) => write(app, fact, choice.word(), draft::emptied(why)),
+            match decide_on(&row, &place, choice, &typed[0].get_untracked()) {
+                Ok(fact) => {
+                    let [why, part] = typed.map(draft::emptied);
+                    write(app, fact, choice.word(), move || {
+                        why();
+                        part();
+                    });
+                }
                 Err(fault) => app.wrong(&fault.to_string()),
             }
         })

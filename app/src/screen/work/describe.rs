@@ -2,7 +2,8 @@
 
 use super::{name, rows};
 use crate::dom::{button, el, link, text};
-use crate::route::{PortsPlace, Route};
+use crate::draft;
+use crate::route::{PortsPlace, Route, WorkPlace};
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{field, frame};
@@ -14,12 +15,15 @@ use crate::dom::El;
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
-    let known = |topic: Topic| {
-        let of =
-            |build: &BuildId| app.book.with_untracked(|book| said(book, build, topic).to_owned());
-        untrack(|| app.build()).as_ref().map(of).unwrap_or_default()
+    let known = move || {
+        Topic::ASKED.map(|topic| {
+            let of = |build: &BuildId| app.book.with(|book| said(book, build, topic).to_owned());
+            app.build().as_ref().map(of).unwrap_or_default()
+        })
     };
-    let texts = Topic::ASKED.map(|topic| RwSignal::new(known(topic)));
+    let texts = untrack(known).map(RwSignal::new);
+    let hash = Route::Work(WorkPlace::Describe).hash();
+    draft::form(hash, texts.to_vec(), move || known().to_vec());
     let save = move || {
         let Some(build) = untrack(|| app.build()) else { return };
         let topics = Topic::ASKED.into_iter().zip(texts);

@@ -1,14 +1,14 @@
 //! A step of the route, to be reworded, moved, taken out, or followed by another.
 
-use super::route::put;
-use super::{choose, name, progress, refusal, rows};
+use super::{choose, name, progress, refusal, rows, write};
 use crate::dom::{El, button, el, follow, text};
+use crate::draft;
 use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::frame;
 use pitleaf_core::gather::Gather;
-use pitleaf_core::route::{Answer, Each, Edit, Kind, Routing, Step, When};
+use pitleaf_core::route::{Answer, Each, Edit, Kind, RouteFact, Routing, Step, When};
 
 /// A step in the making, all as text.
 #[derive(Clone, Copy)]
@@ -52,6 +52,9 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
         when: new(step.when.word()),
         each: new(step.each.word()),
     };
+    let hash = Route::Work(WorkPlace::Edit(step.id.clone())).hash();
+    let first = fields.all().map(RwSignal::get_untracked).to_vec();
+    draft::form(hash.clone(), fields.all().to_vec(), move || first.clone());
     let said = RwSignal::new(String::new());
     let pair = |word: &str, says: &str| (word.to_owned(), says.to_owned());
     let kinds = ["Do", "Measure", "Hold"].map(|kind| pair(kind, kind));
@@ -71,11 +74,16 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
         let step = step.clone();
         move |edit: Edit, to: Option<String>| {
             let Some(progress) = untrack(|| progress(app)) else { return };
-            match progress.routing.edit(edit) {
-                Ok(routing) => {
+            match progress.routing.edit(edit.clone()) {
+                Ok(_) => {
                     said.set(String::new());
-                    let to = to.map_or(WorkPlace::Route, WorkPlace::Edit);
-                    put(app, &routing, &step.words, move || app.go(&Route::Work(to)));
+                    let hash = hash.clone();
+                    write(app, RouteFact::Edited(edit), &step.words, move || {
+                        if to.is_none() {
+                            draft::put(&hash, "", None);
+                        }
+                        app.go(&Route::Work(to.map_or(WorkPlace::Route, WorkPlace::Edit)));
+                    });
                 }
                 Err(fault) => said.set(fault.to_string()),
             }
@@ -171,6 +179,11 @@ fn needs(steps: &[(String, String)], needs: RwSignal<String>) -> Vec<El> {
 }
 
 impl Fields {
+    fn all(self) -> [RwSignal<String>; 8] {
+        let Self { words, care, kind, row, by, needs, when, each } = self;
+        [words, care, kind, row, by, needs, when, each]
+    }
+
     /// The step as it stands; its id and stage stay.
     fn step(self, before: &Step) -> Step {
         let text = |field: RwSignal<String>| field.get_untracked().trim().to_owned();

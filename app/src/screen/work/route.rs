@@ -8,9 +8,7 @@ use crate::screen::book::read_file;
 use crate::signal::*;
 use crate::state::{App, Notice};
 use crate::widget::frame;
-use pitleaf_core::route::{
-    FileFault, MOST_BYTES, RouteFact, Routing, Stage, read, write as write_route,
-};
+use pitleaf_core::route::{FileFault, MOST_BYTES, RouteFact, Stage, read, write as write_route};
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
@@ -62,14 +60,12 @@ pub fn screen(app: App) -> Vec<El> {
     frame(|| "The route".to_owned(), move || name(app), true, body)
 }
 
-/// Makes a route the build's own.
-pub fn put(app: App, routing: &Routing, said: &str, then: impl FnOnce() + 'static) {
-    write(app, RouteFact::OwnRoute { text: write_route(routing) }, said, then);
-}
-
 fn take_in(app: App, text: &str) {
     match read(text) {
-        Ok(routing) => put(app, &routing, "the route of the file", || {}),
+        Ok(routing) => {
+            let fact = RouteFact::OwnRoute { text: write_route(&routing) };
+            write(app, fact, "the route of the file", || {});
+        }
         Err(fault) => app.wrong(&fault.to_string()),
     }
 }

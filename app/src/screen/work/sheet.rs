@@ -1,7 +1,10 @@
 //! The build sheet, to be read here and printed.
 
 use super::{name, with_build};
+use crate::device;
 use crate::dom::{El, button, el, text};
+use crate::screen::ports::template_pages;
+use crate::screen::seals::maps;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{frame, switch};
@@ -15,6 +18,7 @@ use pitleaf_core::route::{BuildSheet, Copy, Section};
 pub fn screen(app: App) -> Vec<El> {
     let shop = RwSignal::new(false);
     let paper = RwSignal::new(Paper::A4);
+    let templates = RwSignal::new(false);
     let keys = el("div").class("no-print").with_all([
         switch(
             "Whose copy",
@@ -28,6 +32,12 @@ pub fn screen(app: App) -> Vec<El> {
             move |choice| paper.get() == choice,
             move |choice| paper.set(choice),
         ),
+        switch(
+            "Port templates, 1:1, behind it",
+            &[(false, "Without templates"), (true, "With templates")],
+            move |choice| templates.get() == choice,
+            move |choice| templates.set(choice),
+        ),
         button("button action", "Print or save as PDF", || {
             if let Some(window) = web_sys::window() {
                 // A browser without printing has nothing to say.
@@ -39,38 +49,53 @@ pub fn screen(app: App) -> Vec<El> {
         let copy = if shop.get() { Copy::Shop } else { Copy::Customer };
         let size =
             if paper.get() == Paper::A4 { "build-sheet on-a4" } else { "build-sheet on-letter" };
-        let made =
-            app.book.with(|book| app.sheet.with(|sheet| BuildSheet::of(book, build, sheet, copy)));
-        made.map(|made| laid_out(&made).class(size)).into_iter().gather()
+        let made = app.book.with(|book| {
+            app.sheet.with(|sheet| BuildSheet::of(book, build, sheet, copy, &device::moment))
+        });
+        let behind =
+            if templates.get() { template_pages(app, build, paper.get()) } else { Vec::new() };
+        made.map(|made| laid_out(app, &made).class(size)).into_iter().chain(behind).gather()
     };
     let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));
     frame(|| "Build sheet".to_owned(), move || name(app), true, body)
 }
 
-fn laid_out(sheet: &BuildSheet) -> El {
+fn laid_out(app: App, sheet: &BuildSheet) -> El {
     let head = el("header")
         .with(text("h1", "", &sheet.title))
         .with_all(sheet.under.iter().map(|line| text("p", "", line)));
     let lines = sheet.signatures.map(|who| el("p").with(text("span", "", who)));
-    el("article")
-        .with(head)
-        .with_all(sheet.sections.iter().map(section))
+    let mut sections = sheet.sections.iter().map(|made| section(app, made)).gather::<Vec<_>>();
+    let last = sections.pop();
+    let end = el("div")
+        .class("sheet-end")
+        .with_all(last)
         .with(el("div").class("signatures").with_all(lines))
-        .with(el("footer").with_all(sheet.foot.iter().map(|line| text("p", "", line))))
+        .with(el("footer").with_all(sheet.foot.iter().map(|line| text("p", "", line))));
+    el("article").with(head).with_all(sections).with(end)
 }
 
-fn section(section: &Section) -> El {
+fn section(app: App, section: &Section) -> El {
     let heads = section.heads.iter().map(|head| text("th", "", head).attr("scope", "col"));
     let rows = section.rows.iter().map(|row| {
         let class = if row.call.is_some_and(|call| call != Call::Meets) { "not" } else { "" };
-        el("tr").class(class).with_all(row.cells.iter().map(|cell| text("td", "", cell)))
+        let cells = (0..).zip(&row.cells).map(|(column, cell)| {
+            let class = if section.whole.contains(&column) { "whole" } else { "" };
+            text("td", class, cell)
+        });
+        el("tr").class(class).with_all(cells)
     });
-    let mut table = el("table");
-    if section.heads.iter().any(|head| !head.is_empty()) {
-        table = table.with(el("thead").with(el("tr").with_all(heads)));
-    }
+    let has_heads = section.heads.iter().any(|head| !head.is_empty());
+    let table = if has_heads {
+        el("table").with(el("thead").with(el("tr").with_all(heads)))
+    } else {
+        el("table").class("about")
+    };
     let table = table.with(el("tbody").with_all(rows));
     let mut made = el("section").with(text("h2", "", section.heading));
+    if section.is_of_slots {
+        made = made.with(maps(app));
+    }
     if !section.rows.is_empty() {
         made = made.with(
             el("div")

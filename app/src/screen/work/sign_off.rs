@@ -3,6 +3,7 @@
 use super::{name, page, refusal, rows};
 use crate::dom::{El, button, el, text};
 use crate::draft;
+use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
@@ -16,9 +17,21 @@ pub fn screen(app: App) -> Vec<El> {
     let who = RwSignal::new(String::new());
     let why = RwSignal::new(String::new());
     let said = RwSignal::new(String::new());
+    let hash = Route::Work(WorkPlace::SignOff).hash();
+    draft::form(hash, vec![who, why], || vec![String::new(); 2]);
+    // The form stands whatever else is written meanwhile.
+    let signed = Memo::new(move || {
+        let build = app.build()?;
+        Some(app.book.with(|book| book.is_signed_off(&build)))
+    });
     let body = page(app, move |build| {
-        if app.book.with(|book| book.is_signed_off(build)) {
-            return vec![
+        let signed = app.book.with(|book| book.is_signed_off(build));
+        if signed { Vec::new() } else { open_points(&points(app, build)) }
+    });
+    let body = body.live(move || match signed.get() {
+        None => Vec::new(),
+        Some(true) => {
+            vec![
                 text(
                     "p",
                     "plain",
@@ -29,29 +42,9 @@ pub fn screen(app: App) -> Vec<El> {
                     app.reopen(why.get_untracked().trim().to_owned());
                     why.set(String::new());
                 }),
-            ];
+            ]
         }
-        let points = points(app, build);
-        let mut shown = Vec::new();
-        if points.no_oil {
-            shown.push(text("p", "caution", &Held.to_string()));
-        }
-        for (heading, open) in [
-            ("Open holds", &points.holds),
-            ("To be decided", &points.undecided),
-            ("Open steps", &points.steps),
-        ] {
-            if !open.is_empty() {
-                let lines =
-                    list("rows", heading, open.iter().map(|words| text("p", "plain", words)));
-                let head = text("summary", "", &format!("{heading}: {}", open.len()));
-                shown.push(el("details").class("stage").with(head).with(lines));
-            }
-        }
-        if points.count() == 0 {
-            shown.push(text("p", "plain", "Nothing is open."));
-        }
-        shown.push(
+        Some(false) => vec![
             el("div")
                 .class("form")
                 .with(field("By whom", "a name", who))
@@ -60,10 +53,32 @@ pub fn screen(app: App) -> Vec<El> {
                 .with(button("button action", "Sign the build off", move || {
                     sign(app, who, why, said)
                 })),
-        );
-        shown
+        ],
     });
     frame(|| "Sign off".to_owned(), move || name(app), true, body)
+}
+
+/// What is still open, by its kind.
+fn open_points(points: &OpenPoints) -> Vec<El> {
+    let mut shown = Vec::new();
+    if points.no_oil {
+        shown.push(text("p", "caution", &Held.to_string()));
+    }
+    for (heading, open) in [
+        ("Open holds", &points.holds),
+        ("To be decided", &points.undecided),
+        ("Open steps", &points.steps),
+    ] {
+        if !open.is_empty() {
+            let lines = list("rows", heading, open.iter().map(|words| text("p", "plain", words)));
+            let head = text("summary", "", &format!("{heading}: {}", open.len()));
+            shown.push(el("details").class("stage").with(head).with(lines));
+        }
+    }
+    if points.count() == 0 {
+        shown.push(text("p", "plain", "Nothing is open."));
+    }
+    shown
 }
 
 fn points(app: App, build: &BuildId) -> OpenPoints {
@@ -76,7 +91,11 @@ fn sign(app: App, who: RwSignal<String>, why: RwSignal<String>, said: RwSignal<S
     match points.sign(&who.get_untracked(), &why.get_untracked()) {
         Ok(facts) => {
             said.set(String::new());
-            app.write(facts, "the build is signed off".to_owned(), draft::emptied(why));
+            let [who, why] = [who, why].map(draft::emptied);
+            app.write(facts, "the build is signed off".to_owned(), move || {
+                who();
+                why();
+            });
         }
         Err(fault) => said.set(fault.to_string()),
     }

@@ -1,6 +1,7 @@
 //! One step: what to do, what comes first, and marking it; or why it can't be marked.
 
 use super::{at, no_build, progress, refusal, rows, write};
+use crate::device;
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route, WorkPlace};
@@ -11,64 +12,84 @@ use crate::state::App;
 use crate::widget::{call_mark, field, frame, say_button};
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::SideHousing;
-use pitleaf_core::route::{LeadsTo, RouteFact, Standing, State};
+use pitleaf_core::route::{LeadsTo, Progress, RouteFact, Standing, State};
 use pitleaf_core::spoken;
 
 /// The screen of a step.
 pub fn screen(app: App, key: String) -> Vec<El> {
     let hash = at(&key).hash();
-    let now = untrack(|| progress(app));
-    let who = RwSignal::new(now.as_ref().map(|now| now.who.clone()).unwrap_or_default());
+    let now = RwSignal::new(None::<Progress>);
+    follow(move || now.set(progress(app)));
+    let who = now.with_untracked(|now| now.as_ref().map(|now| now.who.clone()));
+    let who = RwSignal::new(who.unwrap_or_default());
     let why = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
     let said = RwSignal::new(String::new());
     follow(move || draft::put(&hash, &why.get(), None));
     mark_place(app, &key);
-    let spoken = now.as_ref().and_then(|now| {
-        let standing = &now.standings[now.place(&key)?];
-        Some(spoken::step(standing))
-    });
+    let spoken = now.with_untracked(|now| standing(now.as_ref(), &key).map(spoken::step));
     app.read_out(spoken.as_deref().unwrap_or_default());
     let say = say_button(app, move || spoken.clone());
-    let title = now
-        .and_then(|now| Some(now.standings[now.place(&key)?].station.step.stage.name()))
-        .unwrap_or("Step");
-    let body = el("div").live(move || {
-        let Some(progress) = progress(app) else { return no_build() };
-        let Some(place) = progress.place(&key) else {
-            return vec![text("p", "plain", "This build’s route has no such step.")];
-        };
-        let standing = &progress.standings[place];
-        let step = &standing.station.step;
-        let mut shown = vec![
-            text("p", "step-kind", &format!("{} · {}", step.kind.name(), standing.state.word())),
-            text("p", "step-words", &step.words),
-        ];
-        let thing = standing.station.place_words();
-        if !thing.is_empty() {
-            shown.push(text("p", "step-thing", &thing));
-        }
-        if !step.care.is_empty() {
-            shown.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&step.care));
-        }
-        if standing.state != State::Done && !standing.open.is_empty() {
-            shown.push(text("h2", "", "Comes first"));
-            let open = standing.open.iter().map(|&open| super::left_off::row(&progress, open));
-            shown.push(list("rows", "Comes first", open));
-        }
-        if !standing.answer.is_empty() {
-            shown.push(text("p", "plain", &standing.answer));
-        }
-        shown.extend(pieces(standing));
-        shown.extend(where_done(standing));
-        shown.extend(if standing.state == State::Done {
-            done(app, standing)
-        } else {
-            form(app, standing, who, why, said)
-        });
-        shown
+    let title = now.with_untracked(|now| {
+        standing(now.as_ref(), &key).map_or("Step", |standing| standing.station.step.stage.name())
     });
-    let body = el("main").class("page work-step").with(body).with_all(say);
+    // The form stands as long as the step is to be done, whatever else is written meanwhile.
+    let open = {
+        let key = key.clone();
+        Memo::new(move || {
+            now.with(|now| {
+                let standing = standing(now.as_ref(), &key)?;
+                (standing.state != State::Done).then(|| standing.station.is_hold())
+            })
+        })
+    };
+    let (head, form_key) = (key.clone(), key.clone());
+    let body = el("main")
+        .class("page work-step")
+        .live(move || now.with(|now| about(now.as_ref(), &head)))
+        .live(move || match open.get() {
+            Some(is_hold) => form(app, &form_key, is_hold, who, why, said),
+            None => now.with(|now| {
+                standing(now.as_ref(), &key).map_or_else(Vec::new, |standing| done(app, standing))
+            }),
+        })
+        .with_all(say);
     frame(move || title.to_owned(), move || super::name(app), true, body)
+}
+
+/// A step as it stands.
+fn standing<'now>(now: Option<&'now Progress>, key: &str) -> Option<&'now Standing> {
+    now.and_then(|now| Some(&now.standings[now.place(key)?]))
+}
+
+/// What the step is, what comes first, and where it is done.
+fn about(now: Option<&Progress>, key: &str) -> Vec<El> {
+    let Some(progress) = now else { return no_build() };
+    let Some(standing) = standing(now, key) else {
+        return vec![text("p", "plain", "This build’s route has no such step.")];
+    };
+    let step = &standing.station.step;
+    let mut shown = vec![
+        text("p", "step-kind", &format!("{} · {}", step.kind.name(), standing.state.word())),
+        text("p", "step-words", &step.words),
+    ];
+    let thing = standing.station.place_words();
+    if !thing.is_empty() {
+        shown.push(text("p", "step-thing", &thing));
+    }
+    if !step.care.is_empty() {
+        shown.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&step.care));
+    }
+    if standing.state != State::Done && !standing.open.is_empty() {
+        shown.push(text("h2", "", "Comes first"));
+        let open = standing.open.iter().map(|&open| super::left_off::row(progress, open));
+        shown.push(list("rows", "Comes first", open));
+    }
+    if !standing.answer.is_empty() {
+        shown.push(text("p", "plain", &standing.answer));
+    }
+    shown.extend(pieces(standing));
+    shown.extend(where_done(standing));
+    shown
 }
 
 /// Remembers that the work is at this step.
@@ -127,6 +148,9 @@ fn done(app: App, standing: &Standing) -> Vec<El> {
         (true, "") => "Done.".to_owned(),
         (true, who) => format!("Done by {who}{}", if who.ends_with('.') { "" } else { "." }),
     };
+    if let Some(at) = standing.at {
+        words = format!("{words} Written {}.", device::moment(at));
+    }
     if !standing.why.is_empty() {
         words = format!("{words} Although something was open, because: {}", standing.why);
     }
@@ -142,13 +166,13 @@ fn done(app: App, standing: &Standing) -> Vec<El> {
 
 fn form(
     app: App,
-    standing: &Standing,
+    key: &str,
+    is_hold: bool,
     who: RwSignal<String>,
     why: RwSignal<String>,
     said: RwSignal<String>,
 ) -> Vec<El> {
-    let key = standing.station.key();
-    let is_hold = standing.station.is_hold();
+    let key = key.to_owned();
     let mark = move || {
         let Some(progress) = untrack(|| progress(app)) else { return };
         match progress.mark(&key, &who.get_untracked(), &why.get_untracked()) {

@@ -47,6 +47,6 @@ impl Source<'_> {
             own => format!("the starter sheet, {own} of its rows the shop’s own"),
         };
         rows.push(row(["Limits", &own]));
-        vec![Section { heading: "Engine", heads: &["About", "Words"], rows, says: String::new() }]
+        vec![Section { heading: "Engine", heads: &["", ""], rows, ..Section::default() }]
     }
 }

@@ -33,8 +33,12 @@ pub struct Row {
 pub struct Section {
     /// Its heading.
     pub heading: &'static str,
-    /// The table's heads.
+    /// The table's heads; empty ones for words beside what they are about.
     pub heads: &'static [&'static str],
+    /// The columns, by number, whose cells stand in lines as they are made: figures with their units.
+    pub whole: &'static [usize],
+    /// Whether the rotors' faces are drawn with it.
+    pub is_of_slots: bool,
     /// The table's rows.
     pub rows: Vec<Row>,
     /// What is said under it; may be empty.
@@ -64,6 +68,7 @@ struct Source<'book> {
     kind: BuildKind,
     rotors: u8,
     copy: Copy,
+    moment: &'book dyn Fn(u64) -> String,
 }
 
 const FOOT: &[&str] = &[
@@ -73,11 +78,18 @@ const FOOT: &[&str] = &[
 ];
 
 impl BuildSheet {
-    /// The sheet of a build; none for one that is not open in the book.
+    /// The sheet of a build; none for one that is not open in the book. `moment` says a time of the book,
+    /// in milliseconds since 1970, as the shop's own clock does.
     #[must_use]
-    pub fn of(book: &Book, build: &BuildId, sheet: &Sheet, copy: Copy) -> Option<Self> {
+    pub fn of(
+        book: &Book,
+        build: &BuildId,
+        sheet: &Sheet,
+        copy: Copy,
+        moment: &dyn Fn(u64) -> String,
+    ) -> Option<Self> {
         let (name, kind, rotors, demo) = book.opening(build)?;
-        let source = Source { book, build, sheet, kind, rotors, copy };
+        let source = Source { book, build, sheet, kind, rotors, copy, moment };
         let mut under = vec![
             match copy {
                 Copy::Customer => "Build sheet · the customer’s copy",

@@ -60,10 +60,11 @@ impl Source<'_> {
                     "Gauge, doubt",
                     "Source",
                 ],
+                whole: &[1, 2, 3],
                 rows: figures(self.book, self.build)
                     .filter_map(|(entry, figure)| self.figure(entry, figure))
                     .gather(),
-                says: String::new(),
+                ..Section::default()
             },
             self.slots(),
             self.compression(),
@@ -135,6 +136,8 @@ impl Source<'_> {
         Section {
             heading: "Side-seal slots",
             heads: &["Slot", "Mark", "Gap", "Converted", "Verdict", "Seal"],
+            whole: &[0, 2, 3],
+            is_of_slots: true,
             rows: Slot::of_engine(self.rotors).into_iter().filter_map(slot).gather(),
             says: "Slot: rotor from the front, F front or R rear face, the corners it runs between. A side seal fits the slot it was cut for, and no other.".to_owned(),
         }
@@ -174,8 +177,10 @@ impl Source<'_> {
         Section {
             heading: "Compression",
             heads: &["Of", "As read", "Converted", "Limit", "Verdict", "Source"],
+            whole: &[1, 2, 3],
             rows,
             says,
+            ..Section::default()
         }
     }
 
@@ -192,7 +197,7 @@ impl Source<'_> {
             heading: "End play: spacer fitted",
             heads: &["Spacer", "End play predicted", "Standard uncertainty"],
             rows: spacer.into_iter().gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -216,7 +221,7 @@ impl Source<'_> {
             heading: "Surveys",
             heads: &["Of", "Readings, place by place", "Gauge"],
             rows,
-            says: String::new(),
+            ..Section::default()
         }
     }
 }

@@ -28,7 +28,7 @@ impl Source<'_> {
             heading: "Ports",
             heads: &["Side housing", "Port", "Figures when it was drawn"],
             rows: outlines.gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -54,8 +54,9 @@ impl Source<'_> {
         Section {
             heading: "Tightening",
             heads: &["Joint", "Pass", "Torque", "Order of the bolts", "State"],
+            whole: &[1, 2, 4],
             rows,
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -82,8 +83,9 @@ impl Source<'_> {
         Section {
             heading: "Parts past a limit, and what became of parts",
             heads: &["Part", "Reading", "Decided", "Why"],
+            whole: &[1],
             rows: past.chain(fates).gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
@@ -97,43 +99,56 @@ impl Source<'_> {
             heading: "Notes",
             heads: &["About", "Words"],
             rows: notes.gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
-    /// Holds found true and steps done over something open; what is not done is named.
+    /// Every step with who did it or found it true, and when; why, where something was open.
     fn steps(&self) -> Section {
         let Some(progress) = Progress::of(self.book, self.build, self.sheet) else {
             return Section::default();
         };
+        let mut last = None;
         let rows = progress.standings.iter().enumerate().map(|(place, standing)| {
+            let stage = standing.station.step.stage;
+            let is_new = last.replace(stage) != Some(stage);
             row([
-                standing.station.step.stage.name(),
+                if is_new { stage.name() } else { "" },
                 &progress.words(place),
                 if standing.state == State::Done { "done" } else { "open" },
                 &standing.who,
+                &standing.at.map_or_else(String::new, self.moment),
                 &standing.why,
             ])
         });
         Section {
             heading: "Steps",
-            heads: &["Stage", "Step", "State", "By", "Although something was open, because"],
+            heads: &[
+                "Stage",
+                "Step",
+                "State",
+                "By",
+                "When",
+                "Although something was open, because",
+            ],
+            whole: &[2, 4],
             rows: rows.gather(),
-            says: String::new(),
+            ..Section::default()
         }
     }
 
     fn sign_off(&self) -> Section {
         let mut rows = Vec::new();
-        if let Some(Fact::SignedOff { who }) =
-            self.book.current(self.build, &Subject::SignOff).map(|entry| &entry.fact)
+        if let Some(entry) = self.book.current(self.build, &Subject::SignOff)
+            && let Fact::SignedOff { who } = &entry.fact
         {
             rows.push(row(["Signed off by", who]));
+            rows.push(row(["When", &(self.moment)(entry.at)]));
             let over = said(self.book, self.build, Topic::SignedOver);
             if !over.is_empty() {
                 rows.push(row([Topic::SignedOver.name(), over]));
             }
         }
-        Section { heading: "Sign-off", heads: &["About", "Words"], rows, says: String::new() }
+        Section { heading: "Sign-off", heads: &["", ""], rows, ..Section::default() }
     }
 }

@@ -1,0 +1,205 @@
+//! What a frame costs while the rotor turns and a corner is dragged: `cargo test -p pitleaf-tests --bench
+//! frames`. At four-fold CPU throttling, every outline of 200 points; the app must be built.
+//!
+//! *Computing* is what the script takes of the main thread, from the event until nothing that it set going
+//! is left to run in the frame. *Painted* goes on until a task runs behind the frame: style, layout and the
+//! painting are in it. Whatever else the machine does falls on some frames: each is made several times, the
+//! same way, and its quickest time counts. Play can't be made again the same way; its frames stand as they
+//! were.
+
+use pitleaf_tests::{Browser, Server, button};
+use serde_json::{Value, json};
+
+/// Frames of each kind.
+const FRAMES: usize = 100;
+/// How often each is made.
+const TIMES: usize = 7;
+/// Points of each outline.
+const POINTS: u32 = 200;
+
+fn main() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_demo();
+    for (port, across) in
+        [("intake-1-stock", 58.0), ("intake-1-cut", 60.0), ("exhaust-1-stock", -60.0)]
+    {
+        draw(&phone, port, across);
+    }
+    phone.slow_down(4);
+    println!("budget 4 ms of computing a frame, at four-fold CPU throttling | median, 98 %, worst");
+    phone.go("#/ports/front");
+    // What the ports run into is looked for once, behind the first picture.
+    phone.until("nothing is looked for any more", |phone| {
+        !phone.words().contains("Looking for what the ports run into")
+    });
+    said("the slider", &made(&phone, SLIDER));
+    said("a finger on the rotor", &made(&phone, FINGER));
+    phone.run(&script(PLAY), &[]);
+    phone.tap(&button("Play slowly"));
+    let played = phone.until_some("so many frames of play", |phone| {
+        let frames = phone.run("return window.frames_of_play", &[]);
+        (frames.as_array()?.len() >= 3 * FRAMES).then_some(frames)
+    });
+    phone.tap(&button("Stop"));
+    said("play", &played);
+    phone.go("#/ports/front/outline/intake-1-cut");
+    said("a corner dragged", &made(&phone, CORNER));
+    said("the corner let go", &made(&phone, LET_GO));
+    said("each frame of the check behind it", &made(&phone, CHECK));
+}
+
+/// Frames of a kind, each with the quickest of its times.
+fn made(phone: &Browser, kind: &str) -> Value {
+    let mut best = vec![[f64::INFINITY; 2]; FRAMES];
+    for _ in 0..TIMES {
+        let frames = phone.run_until_called(&script(kind), &[json!(FRAMES)]);
+        for (best, frame) in best.iter_mut().zip(frames.as_array().into_iter().flatten()) {
+            for (at, best) in best.iter_mut().enumerate() {
+                *best = frame[at].as_f64().map_or(*best, |time| best.min(time));
+            }
+        }
+    }
+    json!(best)
+}
+
+/// Draws an outline of so many points: an ellipse well inside the bore.
+fn draw(phone: &Browser, port: &str, across: f64) {
+    let row = |number: u32| {
+        let angle = std::f64::consts::TAU * f64::from(number) / f64::from(POINTS);
+        format!("{:.3} {:.3}", across + 10.0 * angle.cos(), -56.0 + 13.0 * angle.sin())
+    };
+    let rows: Vec<String> = (0..POINTS).map(row).collect();
+    phone.go(&format!("#/ports/front/outline/{port}"));
+    phone.run(
+        "const field = document.querySelector('textarea');
+         field.value = arguments[0];
+         field.dispatchEvent(new Event('input', { bubbles: true }));",
+        &[json!(rows.join("\n"))],
+    );
+    phone.tap(&button("Put it in the book"));
+    phone.until("it is in the book", |phone| phone.place() == "#/ports/front");
+}
+
+/// Prints frames, each a pair of computing and painted.
+fn said(what: &str, frames: &Value) {
+    let column = |at: usize| {
+        let frames = frames.as_array().into_iter().flatten();
+        let mut times: Vec<f64> = frames.filter_map(|frame| frame[at].as_f64()).collect();
+        times.sort_by(f64::total_cmp);
+        assert!(!times.is_empty(), "{what} was measured");
+        let below = |hundredths: usize| times[(times.len() * hundredths).div_ceil(100) - 1];
+        format!("{:.1}, {:.1}, {:.1} ms", below(50), below(98), below(100))
+    };
+    println!("{what} | computing {} | painted {}", column(0), column(1));
+}
+
+fn script(body: &str) -> String {
+    format!("{FRAME}{body}")
+}
+
+/// `frame(act, frames)` does something at a frame's start. What that sets going runs before the frame's next
+/// callback; a message is answered behind the picture.
+const FRAME: &str = "
+    const frame = (act, frames, then) => {
+        let start;
+        requestAnimationFrame(() => { start = performance.now(); act(); });
+        requestAnimationFrame(() => {
+            const computed = performance.now() - start;
+            const behind = new MessageChannel();
+            behind.port1.onmessage = () => { frames.push([computed, performance.now() - start]); then(); };
+            behind.port2.postMessage(0);
+        });
+    };
+    const each = (count, act, done) => {
+        const frames = [];
+        const next = () => frames.length < count ? frame(() => act(frames.length), frames, next) : done(frames);
+        next();
+    };
+    const pointer = (element, kind, x, y) => element.dispatchEvent(new PointerEvent(kind, {
+        bubbles: true, pointerId: 1, clientX: x, clientY: y,
+    }));
+";
+
+const SLIDER: &str = "
+    const [count, done] = arguments;
+    const slider = document.querySelector('input.turn');
+    each(count, (number) => {
+        slider.value = (37 * number) % 10800;
+        slider.dispatchEvent(new Event('input', { bubbles: true }));
+    }, done);
+";
+
+const FINGER: &str = "
+    const [count, done] = arguments;
+    const picture = document.querySelector('.plate-picture');
+    const bounds = picture.getBoundingClientRect();
+    const at = (number) => [
+        bounds.left + bounds.width * (0.5 + 0.3 * Math.cos(number / 40)),
+        bounds.top + bounds.height * (0.5 + 0.3 * Math.sin(number / 40)),
+    ];
+    pointer(picture, 'pointerdown', ...at(0));
+    each(count, (number) => pointer(picture, 'pointermove', ...at(number)), (frames) => {
+        pointer(picture, 'pointerup', ...at(0));
+        done(frames);
+    });
+";
+
+/// The app asks for its own frames; each is measured where it is called.
+const PLAY: &str = "
+    window.frames_of_play = [];
+    const plain = window.requestAnimationFrame.bind(window);
+    window.requestAnimationFrame = (call) => {
+        let start;
+        const asked = plain((time) => { start = performance.now(); call(time); });
+        plain(() => {
+            const computed = performance.now() - start;
+            const behind = new MessageChannel();
+            behind.port1.onmessage = () => window.frames_of_play.push([computed, performance.now() - start]);
+            behind.port2.postMessage(0);
+        });
+        return asked;
+    };
+";
+
+const CORNER: &str = "
+    const [count, done] = arguments;
+    const picture = document.querySelector('.plate-picture');
+    const handle = document.querySelectorAll('.handle')[20].getBoundingClientRect();
+    const [x, y] = [handle.left + handle.width / 2, handle.top + handle.height / 2];
+    pointer(picture, 'pointerdown', x, y);
+    each(count, (number) => pointer(picture, 'pointermove', x + (number % 7) / 4, y + (number % 5) / 4), (frames) => {
+        pointer(picture, 'pointerup', x, y);
+        done(frames);
+    });
+";
+
+const LET_GO: &str = "
+    const [count, done] = arguments;
+    const picture = document.querySelector('.plate-picture');
+    const handle = document.querySelectorAll('.handle')[20].getBoundingClientRect();
+    const [x, y] = [handle.left + handle.width / 2, handle.top + handle.height / 2];
+    const frames = [];
+    const next = () => {
+        if (frames.length === count) return done(frames);
+        pointer(picture, 'pointerdown', x, y);
+        pointer(picture, 'pointermove', x + (frames.length % 2) / 4, y);
+        frame(() => pointer(picture, 'pointerup', x, y), frames, next);
+    };
+    next();
+";
+
+/// The frames that the app asks for once a corner is let go, as play's are measured.
+const CHECK: &str = "
+    const [, done] = arguments;
+    const picture = document.querySelector('.plate-picture');
+    const handle = document.querySelectorAll('.handle')[20].getBoundingClientRect();
+    const [x, y] = [handle.left + handle.width / 2, handle.top + handle.height / 2];
+    window.frames_of_play = [];
+    pointer(picture, 'pointerdown', x, y);
+    pointer(picture, 'pointermove', x + 0.25, y);
+    pointer(picture, 'pointerup', x, y);
+    const write = [...document.querySelectorAll('button')].find((one) => one.innerText === 'Put it in the book');
+    const next = () => write.disabled ? setTimeout(next, 20) : done(window.frames_of_play);
+    setTimeout(next, 20);
+";
