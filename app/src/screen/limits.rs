@@ -65,13 +65,17 @@ pub fn part_screen(part: Part) -> Vec<El> {
         });
         by_place.into_iter().chain([rows]).gather()
     });
-    let page = match part {
-        Part::Fastener => page.with(
-            link("plate-link", &Route::Joints(Job::All).hash())
-                .text("Torque, threads, fits, oil feed"),
-        ),
-        _ => page,
+    let joints = match part {
+        Part::Fastener => &[Job::All][..],
+        Part::Bearing => &[Job::Press, Job::OilFeed],
+        Part::RotorHousing | Part::SideHousing => &[Job::Slip, Job::Order],
+        Part::Assembly => &[Job::Stack, Job::Order],
+        _ => &[],
     };
+    let page = page.with_all(joints.iter().map(|job| {
+        let words = if *job == Job::All { "Torque, threads, fits, oil feed" } else { job.name() };
+        link("plate-link", &Route::Joints(job.clone()).hash()).text(words)
+    }));
     frame(
         move || part.name().to_owned(),
         move || format!("Limits for {}", app.kind().name()),

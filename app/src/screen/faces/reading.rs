@@ -4,7 +4,7 @@ use super::picture::where_to_read;
 use super::survey::Work;
 use crate::dom::{El, button, el, text};
 use crate::screen::check::check_frame;
-use crate::widget::{figure_input, keypad, unit_keys};
+use crate::widget::{figure_input, how_picture, keypad, unit_keys};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Reading, Unit};
 
@@ -45,6 +45,7 @@ pub fn reading_view(work: &Work) -> El {
         .class("check-answer")
         .with(el("div").class("survey").with_all(beside).with(column))
         .with(slips(work))
+        .with_all(work.survey.picture().map(how_picture))
         .with(text("p", "how", work.survey.how()))
         .with_all(caution(work));
     let below_zero = work.survey.bounds().lowest < 0;

@@ -174,4 +174,13 @@ pub(super) const ROWS: &[Row] = &[
         bounds: &Bounds::SIZE,
         pieces: Pieces::Bearings,
     },
+    Row {
+        word: "grid",
+        name: "Flatness, on a grid",
+        how: "For a grid of your own: rows and columns evenly apart, by any steps. Row 1 is towards 12 o’clock, column 1 at the left. Leave out what your grid has not. Zero the indicator anywhere; only differences count.",
+        caution: HEAVY,
+        gauge: DialIndicator,
+        bounds: &Bounds::HEIGHT,
+        pieces: Pieces::AllFaces,
+    },
 ];
