@@ -65,13 +65,13 @@ fn drawing(picture: Picture) -> Drawing {
         Picture::MicrometerOverRotor => (
             "M236 6Q286 36 304 118Q236 162 168 118Q186 36 236 6z",
             "M14 60V24h96v36H94V40H30v20zM44 56h36v10H44zM110 46h26v12h-26z",
-            "M236 12v12M294 112l-10-6M178 112l10-6M276 54l-12 6M196 54l12 6M236 138v-12",
+            "M236 12v12m0 108v-12M304 118l-12-6M168 118l12-6M276 54l-12 6M196 54l12 6",
             false,
         ),
         Picture::StripInBearing => (
-            "M20 90a70 70 0 0 0 140 0zM90 90m-46 0a46 46 0 0 1 92 0",
-            "M84 132h12v8H84zM196 68h104v14H196z",
-            "M200 30h96v20h-96zM206 30v20m14-20v20m18-20v20m22-20v20m28-20v20",
+            "M20 70a70 70 0 0 0 140 0zM44 70a46 46 0 0 1 92 0",
+            "M84 118h12v12H84zM196 70h104v14H196z",
+            "M196 40h104v20H196zM216 40v20m24-20v20m28-20v20",
             false,
         ),
         Picture::BoreGauge => (

@@ -45,9 +45,9 @@ pub fn reading_view(work: &Work) -> El {
         .class("check-answer")
         .with(el("div").class("survey").with_all(beside).with(column))
         .with(slips(work))
-        .with_all(work.survey.picture().map(how_picture))
         .with(text("p", "how", work.survey.how()))
-        .with_all(caution(work));
+        .with_all(caution(work))
+        .with_all(work.survey.picture().map(how_picture));
     let below_zero = work.survey.bounds().lowest < 0;
     let extra = [
         ("½", "½", "and a half"),

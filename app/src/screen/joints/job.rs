@@ -71,19 +71,19 @@ impl Job {
     /// What it answers.
     pub fn about(&self) -> &'static str {
         match self {
-            Self::All => "Bolts, studs, dowels, threads, fits, oil",
-            Self::Threads => "Tap drill, clearance, boss ports",
+            Self::All => "Bolts, dowels, fits, oil",
+            Self::Threads => "Drills, clearance, ports",
             Self::Thread(_) => "A thread and its drills",
             Self::Port(_) => "An O-ring boss port",
             Self::WhatThread => "From diameter and pitch",
-            Self::Drills => "Any name, nearest of each kind",
-            Self::Clamp => "One fastener, and its stretch",
+            Self::Drills => "Any name, nearest others",
+            Self::Clamp => "One fastener, its stretch",
             Self::Stack => "What is left of the clamp",
-            Self::Slip => "Friction, hollow and solid dowels",
+            Self::Slip => "Friction, dowels, torque",
             Self::Order => "Passes, ticked off",
-            Self::Fits => "ISO classes, inch, measured pair",
-            Self::Press => "Grip, warm housing, cold pin",
-            Self::OilFeed => "Solid dowels shut its passage",
+            Self::Fits => "ISO, inch, measured pair",
+            Self::Press => "Grip, warming, cooling",
+            Self::OilFeed => "Shut by solid dowels",
             Self::OilLine => "Pressure drop, flow, port",
         }
     }

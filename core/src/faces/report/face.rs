@@ -184,7 +184,7 @@ pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>)
     let worst = taken.name(lines[found.worst].0);
     let worst = worst.rsplit_once(',').map_or(worst, |(line, _)| line);
     let says = format!(
-        "Deepest known {worst}. Proved, with leaf and straightedge off by up to {}: {}. A bracket for the lines tried, not the flatness of the face.",
+        "Deepest line: {worst}. Proved, with leaf and straightedge off by up to {}: {}. A bracket for the lines tried, not the flatness of the face.",
         both_span(doubt, taken.unit),
         found.proved.words(taken.unit)
     );

@@ -78,10 +78,13 @@ impl Survey {
             Self::RunoutTwelve => self.round(12),
             Self::Spacers => {
                 // A to Z, then AA to AZ, BA to BZ: a well kept drawer.
-                let letters = |first: &'static str| {
-                    ('A'..='Z').map(move |letter| self.place(format!("spacer {first}{letter}")))
-                };
-                ["", "A", "B"].into_iter().flat_map(letters).gather()
+                let mut all = Vec::new();
+                for first in ["", "A", "B"] {
+                    for letter in 'A'..='Z' {
+                        all.push(self.place(format!("spacer {first}{letter}")));
+                    }
+                }
+                all
             }
             Self::EndPlay => {
                 let mut places = self.list(&["reading 1", "reading 2", "reading 3"]);
@@ -104,14 +107,17 @@ impl Survey {
     }
 
     fn ends(self, places: &[&str], ends: &[&str]) -> Vec<Place> {
-        let of = |place: &&str| {
-            ends.iter().map(|end| self.place(format!("{place}, {end}"))).gather::<Vec<_>>()
-        };
-        places.iter().flat_map(of).gather()
+        let mut all = Vec::new();
+        for place in places {
+            for end in ends {
+                all.push(self.place(format!("{place}, {end}")));
+            }
+        }
+        all
     }
 
     /// Spots by the clock; on a width they are named by the hour alone.
-    fn spots(self, bore: Trochoid, kept: impl Fn(u8, Ring) -> bool) -> Vec<Place> {
+    fn spots(self, bore: Trochoid, kept: fn(u8, Ring) -> bool) -> Vec<Place> {
         let spots = side_housing_spots(bore, of_mm(ASIDE)).unwrap_or_default();
         let kept = spots.into_iter().filter(|spot| kept(spot.hour, spot.ring));
         kept.map(|spot| Place {
@@ -131,16 +137,16 @@ impl Survey {
     fn grid(self, bore: Trochoid) -> Vec<Place> {
         let (along, across) =
             (bore.point(Angle::default()).x(), bore.point(Angle::HALF_TURN * 0.5).y());
-        let of_row = |row: u8| {
-            (0..COLUMNS).map(move |column| {
+        let from_middle = |at: u8, count: u8| 1.0 - 2.0 * f64::from(at) / f64::from(count - 1);
+        let mut all = Vec::new();
+        for row in 0..ROWS {
+            for column in 0..COLUMNS {
                 let place = self.place(format!("row {}, column {}", row + 1, column + 1));
-                let from_middle =
-                    |at: u8, count: u8| 1.0 - 2.0 * f64::from(at) / f64::from(count - 1);
                 let at = [along * from_middle(row, ROWS), across * from_middle(column, COLUMNS)];
-                Place { at: Some(at), ..place }
-            })
-        };
-        (0..ROWS).flat_map(of_row).gather()
+                all.push(Place { at: Some(at), ..place });
+            }
+        }
+        all
     }
 
     /// Places round a shaft as it is seen from the front, place 1 on top, counted clockwise.

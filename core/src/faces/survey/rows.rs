@@ -177,7 +177,7 @@ pub(super) const ROWS: &[Row] = &[
     Row {
         word: "grid",
         name: "Flatness, on a grid",
-        how: "For a grid of your own: rows and columns evenly apart, by any steps. Row 1 is towards 12 o’clock, column 1 at the left. Leave out what your grid has not. Zero the indicator anywhere; only differences count.",
+        how: "Your own grid: rows and columns evenly apart, by any steps. Row 1 is towards 12 o’clock, column 1 at the left; leave out what it has not. Zero the indicator anywhere, then read each spot; only differences count.",
         caution: HEAVY,
         gauge: DialIndicator,
         bounds: &Bounds::HEIGHT,
