@@ -1,6 +1,6 @@
 //! What a builder types at the joints and reads on the faces, so that every screen has its answer to show.
 
-use crate::{Browser, button, combobox, link, textbox};
+use crate::{Browser, button, combobox, textbox};
 
 /// A screen, its choices and its fields, in the order they are filled in.
 type Form = (
@@ -72,11 +72,10 @@ const FORMS: &[Form] = &[
         &[("Diameter over the crests", "11.9"), ("Pitch, if measured", "1.5")],
     ),
     ("#/joints/fits", &[("Shaft", "s")], &[("Nominal size", "50")]),
-    ("#/joints/drills", &[], &[("A drill or a size", "25/64")]),
     ("#/joints/order", &[], &[("How many bolts", "17"), ("Full torque", "38")]),
 ];
 
-/// Readings of every survey that has a result of its own; one text fills every place that is left.
+/// Readings of every survey that has a result of its own.
 const SURVEYS: &[(&str, &[&str])] = &[
     (
         "flatness/front",
@@ -119,9 +118,7 @@ pub fn fill_in(browser: &Browser) {
             browser.choose(&combobox(choice), words);
         }
         for (field, text) in *fields {
-            let search = crate::searchbox(field);
-            let named = if browser.shows(&search) { search } else { textbox(field) };
-            browser.fill(&named, text);
+            browser.fill(&textbox(field), text);
         }
     }
     for (survey, texts) in SURVEYS {
@@ -133,12 +130,11 @@ pub fn fill_in(browser: &Browser) {
             browser.tap(&button("Show result"));
         }
         browser.tap(&button("Write down"));
-        browser.until_notice("readings");
+        browser.find(&button("Written down"));
     }
     browser.go("#/joints/oil-feed");
     browser.tap(&button("Solid"));
     browser.until_notice("upper dowels solid");
-    let _ = link;
 }
 
 /// Types a reading at the place in hand and goes on to the next.

@@ -22,7 +22,7 @@ fn threads_ports_and_drills_are_found_by_a_shops_names() {
     let phone = small(&server);
     phone.go("#/limits");
     phone.tap(&link("Bolts and dowels").starting());
-    phone.tap(&link("Torque, threads, fits, oil feed"));
+    phone.tap(&link("Joints"));
     phone.tap(&link("Threads and ports").starting());
     let search = searchbox("Find a thread or a port");
     phone.fill(&search, "whitworth");

@@ -65,16 +65,16 @@ pub fn part_screen(part: Part) -> Vec<El> {
         });
         by_place.into_iter().chain([rows]).gather()
     });
-    let joints = match part {
-        Part::Fastener => &[Job::All][..],
-        Part::Bearing => &[Job::Press, Job::OilFeed],
-        Part::RotorHousing | Part::SideHousing => &[Job::Slip, Job::Order],
-        Part::Assembly => &[Job::Stack, Job::Order],
-        _ => &[],
+    let job = match part {
+        Part::Fastener => Some(Job::All),
+        Part::Bearing => Some(Job::Press),
+        Part::RotorHousing | Part::SideHousing => Some(Job::Slip),
+        Part::Assembly => Some(Job::Stack),
+        _ => None,
     };
-    let page = page.with_all(joints.iter().map(|job| {
-        let words = if *job == Job::All { "Torque, threads, fits, oil feed" } else { job.name() };
-        link("plate-link", &Route::Joints(job.clone()).hash()).text(words)
+    let page = page.with_all(job.map(|job| {
+        let words = job.name();
+        link("plate-link", &Route::Joints(job).hash()).text(words)
     }));
     frame(
         move || part.name().to_owned(),
