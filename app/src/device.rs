@@ -5,7 +5,10 @@ use pitleaf_core::book::EntryId;
 use pitleaf_core::gather::Gather;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
-use web_sys::{Blob, BlobPropertyBag, File, FilePropertyBag, HtmlAnchorElement, Url};
+use web_sys::{
+    Blob, BlobPropertyBag, File, FilePropertyBag, HtmlAnchorElement, SpeechSynthesis,
+    SpeechSynthesisUtterance, Url,
+};
 
 /// Milliseconds since 1970 by the device's clock.
 pub fn now() -> u64 {
@@ -55,6 +58,28 @@ pub fn buzz() {
     if let Some(window) = web_sys::window() {
         window.navigator().vibrate_with_duration(12);
     }
+}
+
+/// Whether the device can read out.
+pub fn can_speak() -> bool {
+    speech().is_some()
+}
+
+/// Reads words out, in place of what it is still reading.
+pub fn say(words: &str) {
+    let (Some(speech), Ok(utterance)) = (speech(), SpeechSynthesisUtterance::new_with_text(words))
+    else {
+        return;
+    };
+    utterance.set_lang("en-GB");
+    speech.cancel();
+    speech.speak(&utterance);
+}
+
+fn speech() -> Option<SpeechSynthesis> {
+    // A browser without it has nothing under this name, or no way to get at it.
+    let speech = web_sys::window()?.speech_synthesis().ok()?;
+    speech.is_truthy().then_some(speech)
 }
 
 /// Keeps the screen awake until let go of; the browser lets go by itself when the page is hidden.

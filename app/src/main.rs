@@ -16,7 +16,7 @@ mod widget;
 
 use crate::signal::*;
 use dom::{El, el, follow};
-use settings::Light;
+use settings::{Hands, Light};
 use state::{App, Keeping};
 
 fn main() {
@@ -42,14 +42,17 @@ fn shell() -> El {
     });
     on_cleanup(move || listener.remove());
     follow(move || {
-        let light = match app.settings.with(|settings| settings.light) {
+        let (light, hands) = app.settings.with(|settings| (settings.light, settings.hands));
+        let light = match light {
             Light::Phone => "phone",
             Light::Dark => "dark",
             Light::Sun => "sun",
         };
+        let hands = if hands == Hands::Wet { "wet" } else { "dry" };
         if let Some(root) = document().document_element() {
             // Only a look: a browser that refuses keeps the phone's own.
             let _ = root.set_attribute("data-light", light);
+            let _ = root.set_attribute("data-hands", hands);
         }
     });
     let in_hand = Memo::new(move || (app.build(), app.opening()));

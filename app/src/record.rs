@@ -6,13 +6,13 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, Aside, Keeping, Notice};
 use crate::store::{Channel, Database, Fault, keep, persist};
-use js_sys::Array;
+use js_sys::{Array, Uint8Array};
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::RouteFact;
-use wasm_bindgen::JsValue;
+use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::spawn_local;
 
 /// How many records make a sheaf.
@@ -46,7 +46,7 @@ impl App {
             }
         });
         let (sheaves, mut behind) = database.sheaves().await?;
-        let mut book = Book::default();
+        let mut book = Book::with_room_for((sheaves.length() * SHEAF) as usize);
         if !sheaves.iter().all(|sheaf| take_sheaf(&mut book, &sheaf)) {
             // A sheaf only saves time: where one is damaged, the records themselves are read.
             behind = JsValue::UNDEFINED;
@@ -278,15 +278,19 @@ impl App {
     }
 }
 
-/// Takes in a sheaf's entries, a record a line. Whether every one of them could be read.
+/// Takes in a sheaf's entries, a record a line. Whether all of them were there and could be read.
 fn take_sheaf(book: &mut Book, sheaf: &JsValue) -> bool {
-    let Some(sheaf) = sheaf.as_string() else { return false };
-    sheaf.lines().all(|record| {
+    let bytes = sheaf.dyn_ref::<Uint8Array>().map(Uint8Array::to_vec);
+    let Some(sheaf) = bytes.and_then(|bytes| String::from_utf8(bytes).ok()) else { return false };
+    let mut count = 0;
+    let sound = sheaf.lines().all(|record| {
         written::entry(record).is_ok_and(|entry| {
             book.take(entry);
+            count += 1;
             true
         })
-    })
+    });
+    sound && count == SHEAF
 }
 
 /// Copies sound records into sheaves, as long as there are enough for a whole one.

@@ -25,6 +25,18 @@ kept_words!(Light {
     Sun = "Sun",
 });
 
+/// How large what is touched is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Hands {
+    /// For a bare thumb.
+    #[default]
+    Dry,
+    /// For wet, greasy or gloved hands.
+    Wet,
+}
+
+kept_words!(Hands { Dry = "Dry", Wet = "Wet" });
+
 /// Everything set.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Settings {
@@ -34,6 +46,10 @@ pub struct Settings {
     pub left_handed: bool,
     /// A short buzz on every key.
     pub buzz: bool,
+    /// How large what is touched is.
+    pub hands: Hands,
+    /// Whether verdicts and steps are read out.
+    pub aloud: bool,
     /// The build in hand.
     pub build: Option<String>,
     /// Rows on the bench.
@@ -52,6 +68,8 @@ impl Default for Settings {
             light: Light::Phone,
             left_handed: false,
             buzz: false,
+            hands: Hands::Dry,
+            aloud: false,
             build: None,
             favourites: [
                 "side-seal-gap-na",
@@ -71,9 +89,19 @@ impl Default for Settings {
 
 impl Kept for Settings {
     fn json(&self) -> Json<'_> {
-        let Self { light, left_handed, buzz, build, favourites, units, carried, asked_to_keep } =
-            self;
-        kept_fields!(@write light, left_handed, buzz, build, favourites, units, carried, asked_to_keep)
+        let Self {
+            light,
+            left_handed,
+            buzz,
+            hands,
+            aloud,
+            build,
+            favourites,
+            units,
+            carried,
+            asked_to_keep,
+        } = self;
+        kept_fields!(@write light, left_handed, buzz, hands, aloud, build, favourites, units, carried, asked_to_keep)
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
@@ -86,6 +114,8 @@ impl Kept for Settings {
             light: Kept::or_usual(fields.at("light"))?,
             left_handed: Kept::or_usual(fields.at("left_handed"))?,
             buzz: Kept::or_usual(fields.at("buzz"))?,
+            hands: Kept::or_usual(fields.at("hands"))?,
+            aloud: Kept::or_usual(fields.at("aloud"))?,
             build: Kept::or_usual(fields.at("build"))?,
             favourites,
             units: Kept::or_usual(fields.at("units"))?,

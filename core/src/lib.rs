@@ -12,6 +12,7 @@
 //! - [`ports`]: when a port opens, what it runs into, how much room is left, and its template.
 //! - [`joints`]: threads, clamp, fits, press fits and the oil feed.
 //! - [`faces`]: flatness, bores, stack and end play, as measured before stacking.
+//! - [`spoken`]: figures, verdicts and steps as they are said.
 //! - [`route`]: the order of work, what holds it, what was decided, and the build sheet.
 
 pub mod book;
@@ -19,7 +20,6 @@ mod decimal;
 pub mod faces;
 pub mod gather;
 pub mod joints;
-pub mod kept;
 mod letters;
 pub mod limits;
 pub mod order;
@@ -27,4 +27,7 @@ pub mod ports;
 pub mod quantity;
 pub mod route;
 pub mod seals;
+pub mod spoken;
 pub mod trochoid;
+
+pub use pitleaf_kept::{self as kept, kept_fields, kept_variants, kept_words};

@@ -4,7 +4,7 @@
 //! first time, opening it again, writing one more entry, and the memory of the page. The app must be
 //! built. The budget at 100,000 entries: 1500 ms to open, 30 ms to write.
 
-use pitleaf_tests::{Browser, Server, button};
+use pitleaf_tests::{Browser, Server, button, large_book};
 use serde_json::json;
 
 fn main() {
@@ -12,12 +12,13 @@ fn main() {
     println!("entries | first opening | next openings | one more entry, median and worst | memory");
     for count in [1_000, 10_000, 100_000] {
         let phone = Browser::open(server.url());
-        fill(&phone, count);
+        large_book::fill(&phone, count);
         phone.go("#/book");
         phone.slow_down(4);
         let first = opening(&phone);
         // Copies for quicker openings are made in the background.
-        phone.until("the copies are made", |phone| sheaves(phone) == count / 4096);
+        phone
+            .until("the copies are made", |phone| large_book::sheaves(phone).len() == count / 4096);
         let next: Vec<f64> = (0..5).map(|_| opening(&phone)).collect();
         let writing = writing(&phone);
         phone.devtools("HeapProfiler.collectGarbage", json!({}));
@@ -29,60 +30,6 @@ fn main() {
             f64::from(phone.tree().largest_kilobytes()) / 1000.0,
         );
     }
-}
-
-const ROWS: [&str; 3] = ["end-play", "side-seal-gap-na", "side-housing-warp"];
-
-/// A build and its notes and figures, put straight into the storage.
-fn fill(phone: &Browser, count: usize) {
-    let record = |number: usize| {
-        let fact = match number {
-            0 => {
-                json!({ "opened": { "name": "Merlin", "kind": "naturally-aspirated", "rotors": 2 } })
-            }
-            _ if number.is_multiple_of(10) => {
-                json!({ "note": { "about": "", "words": format!("note {number}") } })
-            }
-            _ => json!({ "figure": {
-                "row": ROWS[number % 3],
-                "place": format!("place {}", number % 40),
-                "text": format!("{}.{}", number % 7, number % 100), "unit": "thou", "gauge": "feeler-leaf",
-            } }),
-        };
-        let entry = json!({
-            "format": 1, "id": format!("{number:032x}"), "build": format!("{:032x}", 0),
-            "order": number, "at": 1_790_000_000_000_u64 + number as u64, "fact": fact,
-        });
-        let text = entry.to_string();
-        format!("{:08x} {text}", crc32fast::hash(text.as_bytes()))
-    };
-    let records: Vec<String> = (0..count).map(record).collect();
-    for part in records.chunks(5_000) {
-        let done = phone.run_until_called(
-            "const [records, done] = arguments;
-             const open = indexedDB.open('pitleaf');
-             open.onsuccess = () => {
-                 const transaction = open.result.transaction('entries', 'readwrite');
-                 for (const record of records) transaction.objectStore('entries').add(record);
-                 transaction.oncomplete = () => { open.result.close(); done('done'); };
-             };",
-            &[json!(part)],
-        );
-        assert_eq!(done, "done", "records were put in");
-    }
-}
-
-fn sheaves(phone: &Browser) -> usize {
-    let count = phone.run_until_called(
-        "const [done] = arguments;
-         const open = indexedDB.open('pitleaf');
-         open.onsuccess = () => {
-             const count = open.result.transaction('sheaves').objectStore('sheaves').count();
-             count.onsuccess = () => { open.result.close(); done(count.result); };
-         };",
-        &[],
-    );
-    count.as_u64().and_then(|count| usize::try_from(count).ok()).unwrap_or_default()
 }
 
 /// From the start of the navigation until the book is read and drawn.

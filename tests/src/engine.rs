@@ -15,6 +15,8 @@ pub enum Engine {
     Chromium,
     /// Chromium that lets no page keep anything.
     ChromiumKeepingNothing,
+    /// Chromium of someone who has set its text to twice the usual size.
+    ChromiumWithLargeText,
     /// Firefox by geckodriver, which must be installed by hand.
     Firefox,
     /// WebKitGTK by its own driver, in a window on a screen that is only in memory.
@@ -66,8 +68,9 @@ impl Engine {
     /// What to ask the driver for: a phone's screen and touch, this profile, and every line of its log.
     pub(crate) fn capabilities(self, profile: &Path, phone: Phone) -> Value {
         match self {
-            Self::Chromium => chromium(profile, phone, 1),
-            Self::ChromiumKeepingNothing => chromium(profile, phone, 2),
+            Self::Chromium => chromium(profile, phone, 1, 16),
+            Self::ChromiumKeepingNothing => chromium(profile, phone, 2, 16),
+            Self::ChromiumWithLargeText => chromium(profile, phone, 1, 32),
             Self::Firefox => json!({
                 "browserName": "firefox",
                 "moz:firefoxOptions": {
@@ -107,8 +110,9 @@ fn webkit() -> (Driver, String) {
     (Driver { process, _screen: Some(screen) }, format!("http://{address}"))
 }
 
-/// `cookies` is the browser's own setting for all that a page may keep: 1 lets it, 2 forbids it.
-fn chromium(profile: &Path, phone: Phone, cookies: u8) -> Value {
+/// `cookies` is the browser's own setting for all that a page may keep: 1 lets it, 2 forbids it; `letters`
+/// is its text's usual size, 16 where nobody has set it.
+fn chromium(profile: &Path, phone: Phone, cookies: u8, letters: u8) -> Value {
     let mut arguments = vec![format!("--user-data-dir={}", profile.display())];
     arguments.extend(CHROMIUM.map(str::to_owned));
     json!({
@@ -121,6 +125,7 @@ fn chromium(profile: &Path, phone: Phone, cookies: u8) -> Value {
                 // Files fall into a folder without asking a person.
                 "download.prompt_for_download": false,
                 "profile.default_content_setting_values.cookies": cookies,
+                "webkit.webprefs.default_font_size": letters,
             },
             "mobileEmulation": { "deviceMetrics": {
                 "width": phone.width, "height": phone.height, "pixelRatio": 1.0,

@@ -11,6 +11,7 @@ mod engine;
 mod hand;
 mod journal;
 pub mod kills;
+pub mod large_book;
 mod locate;
 mod pages;
 pub mod places;

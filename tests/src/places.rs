@@ -1,7 +1,7 @@
 //! Every place in the app, with a book full enough that each has something to show.
 
 use crate::answers::fill_in;
-use crate::{Browser, Phone, Profile, Server, button, link, textbox};
+use crate::{Browser, Engine, Phone, Profile, Server, button, link, textbox};
 
 /// Every place, and a name for its picture. "ENTRY" stands for an entry's id.
 pub const PLACES: &[(&str, &str)] = &[
@@ -88,7 +88,13 @@ const LONG: &str = "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW
 /// A phone on which two builds are open, with words as long as a person may type; and an entry's id.
 #[must_use]
 pub fn with_a_full_book(phone: Phone, server: &Server) -> (Browser, String) {
-    let browser = Browser::open_on(phone, Profile::fresh(), server.url());
+    with_a_full_book_in(Engine::chosen(), phone, server)
+}
+
+/// As [`with_a_full_book`], in a browser of any engine.
+#[must_use]
+pub fn with_a_full_book_in(engine: Engine, phone: Phone, server: &Server) -> (Browser, String) {
+    let browser = Browser::open_in(engine, phone, Profile::fresh(), server.url());
     browser.open_build(LONG);
     browser.go("#/open");
     browser.tap(&button("Open the demo engine (invented figures)"));

@@ -7,8 +7,8 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, figure_input, frame, how_picture, keypad, no_such_limit, rule_picture, unit_keys,
-    verdict_card,
+    Shown, figure_input, frame, how_picture, keypad, no_such_limit, rule_picture, say_button,
+    unit_keys, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
@@ -16,6 +16,7 @@ use pitleaf_core::limits::{
     Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_line, places, slip,
 };
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
+use pitleaf_core::spoken;
 use send_wrapper::SendWrapper;
 use std::rc::Rc;
 
@@ -42,7 +43,20 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         let limit = SendWrapper::new(limit.clone());
         Memo::new(move || reading.with(|reading| shown(&limit, reading, &gauge.get(), unit.get())))
     };
-    let write = Rc::new(write(app, &row, &place, typed, reading, kind));
+    let spoken = {
+        let limit = SendWrapper::new(limit.clone());
+        move || {
+            let gauge = gauge.get_untracked();
+            let reading = reading.get_untracked().ok()?;
+            Some(spoken::verdict(&decide(&limit, &reading, &gauge), &reading))
+        }
+    };
+    let said = spoken.clone();
+    let write = write(app, &row, &place, typed, reading, kind);
+    let write = Rc::new(move || {
+        app.read_out(&said().unwrap_or_default());
+        write();
+    });
     let enter = write.clone();
 
     let others = el("p").class("figure-others").text_live(move || {
@@ -66,6 +80,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         .with(others)
         .with(rule)
         .with(verdict_card(shown))
+        .with_all(say_button(app, spoken))
         .with_all(beside(app, &row, &place, kind));
     let down = button("key action wide", "Write down", move || write())
         .disabled(move || reading.with(Result::is_err));

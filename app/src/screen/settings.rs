@@ -1,12 +1,13 @@
 //! Settings.
 
+use crate::device;
 use crate::dom::{El, button, el, link, text};
 use crate::route::Route;
-use crate::settings::Light;
+use crate::settings::{Hands, Light};
 use crate::state::app;
 use crate::widget::{frame, switch};
 
-/// Light, thumb, buzz.
+/// Light, thumb, hands, keys, ears.
 pub fn screen() -> Vec<El> {
     let app = app();
     let light = switch(
@@ -25,13 +26,33 @@ pub fn screen() -> Vec<El> {
         app.set(|settings| settings.buzz = !settings.buzz)
     })
     .pressed(move || app.settings.with(|settings| settings.buzz));
+    let hands = switch(
+        "Hands",
+        &[(Hands::Dry, "dry"), (Hands::Wet, "wet or gloved")],
+        move |hands| app.settings.with(|settings| settings.hands == hands),
+        move |hands| app.set(|settings| settings.hands = hands),
+    );
+    let aloud = device::can_speak().then(|| {
+        let read_out = button("unit", "read verdicts and steps out", move || {
+            app.set(|settings| settings.aloud = !settings.aloud);
+            if app.settings.with_untracked(|settings| settings.aloud) {
+                device::say("Reading out");
+            }
+        })
+        .pressed(move || app.settings.with(|settings| settings.aloud));
+        [text("h2", "", "Ears"), el("div").class("units").with(read_out)]
+    });
     let page = el("main").class("page").with_all([
         text("h2", "", "Light"),
         light,
         text("h2", "", "Thumb"),
         thumb,
+        text("h2", "", "Hands"),
+        hands,
         text("h2", "", "Keys"),
         el("div").class("units").with(buzz),
+    ]);
+    let page = page.with_all(aloud.into_iter().flatten()).with_all([
         link("button", &Route::Gauges.hash()).text("My gauges"),
         text("h2", "", "Where limits come from"),
         text(

@@ -1,10 +1,11 @@
 //! The book's records in IndexedDB: added one by one, never rewritten.
 //!
 //! Reading a hundred thousand small records takes the browser seconds, so records are also copied, some
-//! thousands at a time, into *sheaves*: one long text each, a record a line. A sheaf only saves time. The
-//! records stay where they are, and are read again wherever a sheaf does not hold what it should.
+//! thousands at a time, into *sheaves*: the bytes of one long text each, a record a line; a text of its
+//! own would be handed over letter by letter. A sheaf only saves time. The records stay where they are,
+//! and are read again, and bound anew, wherever a sheaf does not hold what it should.
 
-use js_sys::{Array, Function, Object, Promise, Reflect};
+use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
 use std::fmt;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
@@ -120,7 +121,8 @@ impl Database {
     /// The [`Fault`]; nothing is lost by it.
     pub async fn bind(&self, last: &JsValue, sheaf: &str) -> Result<(), Fault> {
         let transaction = self.transaction("readwrite")?;
-        transaction.object_store(SHEAVES)?.add_with_key(&sheaf.into(), last)?;
+        let sheaf = Uint8Array::from(sheaf.as_bytes());
+        transaction.object_store(SHEAVES)?.put_with_key(&sheaf, last)?;
         completed(&transaction).await
     }
 

@@ -7,6 +7,7 @@ mod how_picture;
 mod keypad;
 mod mark;
 mod rule_picture;
+mod say;
 mod update_line;
 mod verdict_card;
 
@@ -17,5 +18,6 @@ pub use how_picture::how_picture;
 pub use keypad::{keypad, unit_keys};
 pub use mark::call_mark;
 pub use rule_picture::rule_picture;
+pub use say::say_button;
 pub use update_line::update_line;
 pub use verdict_card::{Shown, verdict_card};

@@ -129,6 +129,15 @@ pub struct Line<'book> {
 }
 
 impl Book {
+    /// An empty book that so many entries fit into before it must move house.
+    #[must_use]
+    pub fn with_room_for(entries: usize) -> Self {
+        let mut book = Self::default();
+        book.entries.reserve(entries);
+        book.numbers.reserve(entries);
+        book
+    }
+
     /// Takes an entry in. One that is known already changes nothing.
     ///
     /// Ids are made once, so two different entries of one id mean that one was tampered with. The book

@@ -8,10 +8,11 @@ use crate::screen::Job;
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
-use crate::widget::{call_mark, field, frame};
+use crate::widget::{call_mark, field, frame, say_button};
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::SideHousing;
 use pitleaf_core::route::{LeadsTo, RouteFact, Standing, State};
+use pitleaf_core::spoken;
 
 /// The screen of a step.
 pub fn screen(app: App, key: String) -> Vec<El> {
@@ -22,10 +23,16 @@ pub fn screen(app: App, key: String) -> Vec<El> {
     let said = RwSignal::new(String::new());
     follow(move || draft::put(&hash, &why.get(), None));
     mark_place(app, &key);
+    let spoken = now.as_ref().and_then(|now| {
+        let standing = &now.standings[now.place(&key)?];
+        Some(spoken::step(standing))
+    });
+    app.read_out(spoken.as_deref().unwrap_or_default());
+    let say = say_button(app, move || spoken.clone());
     let title = now
         .and_then(|now| Some(now.standings[now.place(&key)?].station.step.stage.name()))
         .unwrap_or("Step");
-    let body = el("main").class("page work-step").live(move || {
+    let body = el("div").live(move || {
         let Some(progress) = progress(app) else { return no_build() };
         let Some(place) = progress.place(&key) else {
             return vec![text("p", "plain", "This build’s route has no such step.")];
@@ -60,6 +67,7 @@ pub fn screen(app: App, key: String) -> Vec<El> {
         });
         shown
     });
+    let body = el("main").class("page work-step").with(body).with_all(say);
     frame(move || title.to_owned(), move || super::name(app), true, body)
 }
 

@@ -6,36 +6,36 @@
 #[macro_export]
 macro_rules! kept_fields {
     ($type:ty { $($field:ident $(= $key:literal)? $(: $how:ident)?),+ $(,)? }) => {
-        impl $crate::kept::Kept for $type {
-            fn json(&self) -> $crate::kept::Json<'_> {
+        impl $crate::Kept for $type {
+            fn json(&self) -> $crate::Json<'_> {
                 let Self { $($field),+ } = self;
                 $crate::kept_fields!(@write $($field $(= $key)? $(: $how)?),+)
             }
 
-            fn of_json(json: &$crate::kept::Json<'_>) -> Result<Self, $crate::kept::Refused> {
+            fn of_json(json: &$crate::Json<'_>) -> Result<Self, $crate::Refused> {
                 let fields = json.fields()?;
                 Ok(Self { $($field: $crate::kept_fields!(@read fields $field $(= $key)? $(: $how)?)),+ })
             }
         }
     };
     (@write $($field:ident $(= $key:literal)? $(: $how:ident)?),+) => {{
-        let mut fields = $crate::kept::Fields::default();
+        let mut fields = $crate::Fields::default();
         $($crate::kept_fields!(@put fields $field $(= $key)? $(: $how)?);)+
-        $crate::kept::Json::Fields(fields)
+        $crate::Json::Fields(fields)
     }};
     (@put $fields:ident $field:ident $(= $key:literal)? : left_out) => {
-        if !$crate::kept::Kept::is_left_out($field) {
+        if !$crate::Kept::is_left_out($field) {
             $crate::kept_fields!(@put $fields $field $(= $key)?);
         }
     };
     (@put $fields:ident $field:ident $(= $key:literal)? $(: or_usual)?) => {
-        $fields.put($crate::kept_fields!(@key $field $(= $key)?), $crate::kept::Kept::json($field))
+        $fields.put($crate::kept_fields!(@key $field $(= $key)?), $crate::Kept::json($field))
     };
     (@read $fields:ident $field:ident $(= $key:literal)?) => {
-        $crate::kept::Kept::of_json($fields.at($crate::kept_fields!(@key $field $(= $key)?)))?
+        $crate::Kept::of_json($fields.at($crate::kept_fields!(@key $field $(= $key)?)))?
     };
     (@read $fields:ident $field:ident $(= $key:literal)? : $how:ident) => {
-        $crate::kept::Kept::or_usual($fields.at($crate::kept_fields!(@key $field $(= $key)?)))?
+        $crate::Kept::or_usual($fields.at($crate::kept_fields!(@key $field $(= $key)?)))?
     };
     (@key $field:ident) => { stringify!($field) };
     (@key $field:ident = $key:literal) => { $key };
@@ -45,12 +45,12 @@ macro_rules! kept_fields {
 #[macro_export]
 macro_rules! kept_words {
     ($type:ty { $($variant:ident = $word:literal),+ $(,)? }) => {
-        impl $crate::kept::Kept for $type {
-            fn json(&self) -> $crate::kept::Json<'_> {
-                $crate::kept::Json::Text(match self { $(Self::$variant => $word),+ }.into())
+        impl $crate::Kept for $type {
+            fn json(&self) -> $crate::Json<'_> {
+                $crate::Json::Text(match self { $(Self::$variant => $word),+ }.into())
             }
 
-            fn of_json(json: &$crate::kept::Json<'_>) -> Result<Self, $crate::kept::Refused> {
+            fn of_json(json: &$crate::Json<'_>) -> Result<Self, $crate::Refused> {
                 Ok([$(Self::$variant),+][json.one_of(&[$($word),+])?])
             }
         }
@@ -63,8 +63,8 @@ macro_rules! kept_words {
 macro_rules! kept_variants {
     ($type:ty { $($name:literal = $variant:ident
         $({ $($field:ident $(= $key:literal)? $(: $how:ident)?),+ })? $(($inside:ident))?),+ $(,)? }) => {
-        impl $crate::kept::Kept for $type {
-            fn json(&self) -> $crate::kept::Json<'_> {
+        impl $crate::Kept for $type {
+            fn json(&self) -> $crate::Json<'_> {
                 match self {
                     $(Self::$variant $({ $($field),+ })? $(($inside))? => $crate::kept_variants!(
                         @write $name $({ $($field $(= $key)? $(: $how)?),+ })? $(($inside))?
@@ -72,27 +72,27 @@ macro_rules! kept_variants {
                 }
             }
 
-            fn of_json(json: &$crate::kept::Json<'_>) -> Result<Self, $crate::kept::Refused> {
+            fn of_json(json: &$crate::Json<'_>) -> Result<Self, $crate::Refused> {
                 let (name, inside) = json.named()?;
                 Ok(match name {
                     $($name => $crate::kept_variants!(
                         @read inside $variant $({ $($field $(= $key)? $(: $how)?),+ })? $(($inside))?
                     ),)+
-                    _ => return Err($crate::kept::unknown(name)),
+                    _ => return Err($crate::unknown(name)),
                 })
             }
         }
     };
-    (@write $name:literal) => { $crate::kept::Json::Text($name.into()) };
+    (@write $name:literal) => { $crate::Json::Text($name.into()) };
     (@write $name:literal ($inside:ident)) => {
-        $crate::kept::Json::variant($name, $crate::kept::Kept::json($inside))
+        $crate::Json::variant($name, $crate::Kept::json($inside))
     };
     (@write $name:literal { $($fields:tt)+ }) => {
-        $crate::kept::Json::variant($name, $crate::kept_fields!(@write $($fields)+))
+        $crate::Json::variant($name, $crate::kept_fields!(@write $($fields)+))
     };
     (@read $json:ident $variant:ident) => { Self::$variant };
     (@read $json:ident $variant:ident ($inside:ident)) => {
-        Self::$variant($crate::kept::Kept::of_json($json)?)
+        Self::$variant($crate::Kept::of_json($json)?)
     };
     (@read $json:ident $variant:ident { $($field:ident $(= $key:literal)? $(: $how:ident)?),+ }) => {{
         let fields = $json.fields()?;

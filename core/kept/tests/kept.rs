@@ -1,7 +1,7 @@
 //! The plain tree against `serde_json`'s own, and what a type says of its fields, words and variants.
 
-use pitleaf_core::kept::{self, Fields, Json};
-use pitleaf_core::{kept_fields, kept_variants, kept_words};
+use pitleaf_kept::{self as kept, Fields, Json};
+use pitleaf_kept::{kept_fields, kept_variants, kept_words};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 

@@ -1,6 +1,6 @@
 //! Reading and writing the tree, by `serde`.
 
-use super::{Fields, Json, Refused};
+use crate::{Fields, Json, Refused};
 use serde::de::{DeserializeSeed, Error, IgnoredAny, MapAccess, SeqAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;
@@ -23,21 +23,21 @@ impl Serialize for Json<'_> {
 
 /// How deep values are taken; what lies deeper is passed over, however deep it is. Nothing that is kept
 /// comes near.
-pub(super) const DEPTH: u8 = 16;
+pub(crate) const DEPTH: u8 = 16;
 
-pub(super) type Taker<'taker, 'text> = dyn FnMut(Json<'text>) + 'taker;
+pub(crate) type Taker<'taker, 'text> = dyn FnMut(Json<'text>) + 'taker;
 
 /// Reads a tree. The list that `each` is for lies in the field it still names, or is what is read.
 ///
 /// It takes whatever comes and judges it later: asking `serde_json` for a certain type would bring along
 /// what prints a wrong one, with the tables that print fractions.
-pub(super) struct Tree<'each, 'taker, 'text> {
-    pub(super) depth: u8,
-    pub(super) each: Option<(Option<&'each str>, &'each mut Taker<'taker, 'text>)>,
+pub(crate) struct Tree<'each, 'taker, 'text> {
+    pub(crate) depth: u8,
+    pub(crate) each: Option<(Option<&'each str>, &'each mut Taker<'taker, 'text>)>,
 }
 
 impl<'text> Tree<'_, '_, 'text> {
-    pub(super) fn read(self, text: &'text str) -> Result<Json<'text>, Refused> {
+    pub(crate) fn read(self, text: &'text str) -> Result<Json<'text>, Refused> {
         let mut deserializer = serde_json::Deserializer::from_str(text);
         self.deserialize(&mut deserializer)
             .and_then(|json| deserializer.end().map(|()| json))
@@ -104,7 +104,8 @@ impl<'text> Visitor<'text> for Tree<'_, '_, 'text> {
     }
 
     fn visit_map<A: MapAccess<'text>>(self, mut entries: A) -> Result<Self::Value, A::Error> {
-        let mut fields = Vec::new();
+        // An entry has six.
+        let mut fields = Vec::with_capacity(6);
         let (depth, mut each) = (self.depth - 1, self.each);
         while let Some(name) = entries.next_key_seed(Tree { depth: 1, each: None })? {
             // A name is always a text; its value follows.

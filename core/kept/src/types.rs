@@ -1,7 +1,6 @@
 //! The JSON of plain types, lists and pairs.
 
-use super::{Json, Kept, Refused};
-use crate::gather::Gather;
+use crate::{Json, Kept, Refused};
 use std::borrow::Cow;
 
 impl Kept for bool {
@@ -85,17 +84,17 @@ impl<T: Kept> Kept for Box<T> {
 
 impl<T: Kept> Kept for Vec<T> {
     fn json(&self) -> Json<'_> {
-        Json::List(self.iter().map(T::json).gather())
+        Json::List(self.iter().map(T::json).collect())
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
-        json.list()?.iter().map(T::of_json).gather()
+        json.list()?.iter().map(T::of_json).collect()
     }
 }
 
 impl<T: Kept, const N: usize> Kept for [T; N] {
     fn json(&self) -> Json<'_> {
-        Json::List(self.iter().map(T::json).gather())
+        Json::List(self.iter().map(T::json).collect())
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
