@@ -270,11 +270,12 @@ impl App {
         self.notice.set(Some(Notice::Wrong(words.to_owned())));
     }
 
-    /// After a build was opened: to the check whose draft waits, or to the bench.
+    /// After a build was opened: to the check whose draft waits, or to the bench; on the first look to its stop.
     fn back_to_draft(self) {
         let draft: Option<Draft> = keep::get(draft::KEY);
         let waiting = draft.filter(|draft| !draft.text.is_empty());
-        self.go(&waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash)));
+        let to = waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash));
+        self.go(&self.tour_stop().unwrap_or(to));
     }
 }
 

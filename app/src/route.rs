@@ -1,5 +1,6 @@
 //! The place in the app, as the part of the address behind `#`.
 
+mod found;
 mod ports;
 mod work;
 
@@ -76,6 +77,10 @@ pub enum Route {
     Entry(EntryId),
     /// Settings.
     Settings,
+    /// Finding anything.
+    Find,
+    /// A topic of the help.
+    Help(String),
 }
 
 impl Route {
@@ -122,6 +127,8 @@ impl Route {
             ["gauges"] => Self::Gauges,
             ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
+            ["find"] => Self::Find,
+            ["help", topic] => Self::Help(plain(topic)?),
             _ => return None,
         })
     }
@@ -160,6 +167,8 @@ impl Route {
             Self::Gauges => "#/gauges".to_owned(),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
+            Self::Find => "#/find".to_owned(),
+            Self::Help(topic) => format!("#/help/{topic}"),
         }
     }
 
@@ -170,7 +179,7 @@ impl Route {
                 Some(slot) => Self::Slot(slot),
                 None => Self::Limits,
             },
-            Self::Part(_) => Self::Limits,
+            Self::Part(_) | Self::Help(_) => Self::Limits,
             Self::Gauges => Self::Settings,
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
@@ -193,7 +202,7 @@ impl Route {
 }
 
 /// Ids and places are letters, digits and hyphens; anything else is no address of ours.
-fn plain(text: &str) -> Option<String> {
+pub fn plain(text: &str) -> Option<String> {
     let fits =
         !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
     fits.then(|| text.to_owned())
@@ -243,11 +252,14 @@ mod tests {
             Route::Gauges,
             Route::TakeIn,
             Route::Settings,
+            Route::Find,
+            Route::Help("end-play".into()),
         ];
         routes.extend(Part::ALL.map(Route::Part));
         routes.extend(Job::ALL.into_iter().map(Route::Joints));
         routes.push(Route::Joints(Job::Thread("m10-1-25".to_owned())));
         routes.push(Route::Joints(Job::Port(4)));
+        routes.push(Route::Joints(Job::Drill("25-64-in".to_owned())));
         routes.extend([PortsPlace::Engine, PortsPlace::Volume].map(Route::Ports));
         for housing in SideHousing::ALL {
             routes.extend(

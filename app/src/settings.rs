@@ -50,6 +50,8 @@ pub struct Settings {
     pub hands: Hands,
     /// Whether verdicts and steps are read out.
     pub aloud: bool,
+    /// The stop of the first two minutes.
+    pub tour: Option<u8>,
     /// The build in hand.
     pub build: Option<String>,
     /// Rows on the bench.
@@ -70,6 +72,7 @@ impl Default for Settings {
             buzz: false,
             hands: Hands::Dry,
             aloud: false,
+            tour: None,
             build: None,
             favourites: [
                 "side-seal-gap-na",
@@ -95,13 +98,14 @@ impl Kept for Settings {
             buzz,
             hands,
             aloud,
+            tour,
             build,
             favourites,
             units,
             carried,
             asked_to_keep,
         } = self;
-        kept_fields!(@write light, left_handed, buzz, hands, aloud, build, favourites, units, carried, asked_to_keep)
+        kept_fields!(@write light, left_handed, buzz, hands, aloud, tour, build, favourites, units, carried, asked_to_keep)
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
@@ -116,6 +120,7 @@ impl Kept for Settings {
             buzz: Kept::or_usual(fields.at("buzz"))?,
             hands: Kept::or_usual(fields.at("hands"))?,
             aloud: Kept::or_usual(fields.at("aloud"))?,
+            tour: Kept::or_usual(fields.at("tour"))?,
             build: Kept::or_usual(fields.at("build"))?,
             favourites,
             units: Kept::or_usual(fields.at("units"))?,

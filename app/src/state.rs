@@ -4,6 +4,7 @@ use crate::route::Route;
 use crate::settings::{self, Settings};
 use crate::signal::*;
 use crate::store::{Channel, Database, Fault, keep};
+use crate::trail::Trail;
 use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{BuildKind, Sheet};
@@ -62,6 +63,10 @@ pub struct App {
     pub(crate) reserved: RwSignal<u64>,
     /// The line that goes along to the next place.
     along: RwSignal<Option<Notice>>,
+    /// What was last looked for, so that it stands there again on the way back.
+    pub sought: RwSignal<String>,
+    /// The way back from finding.
+    trail: RwSignal<Trail>,
     /// What a chosen file would bring, until it is taken in or put away.
     pub coming: RwSignal<Option<Coming>>,
     /// The open storage and the line to other tabs; none where nothing is kept.
@@ -96,6 +101,8 @@ impl App {
             notice: RwSignal::default(),
             reserved: RwSignal::default(),
             along: RwSignal::default(),
+            sought: RwSignal::default(),
+            trail: RwSignal::default(),
             coming: RwSignal::default(),
             store: RwSignal::default(),
         }
@@ -128,9 +135,16 @@ impl App {
 
     /// The address has changed: shows its place, and whatever was sent along to it.
     pub fn arrive(self, hash: &str) {
-        self.route.set(Route::read(hash));
+        let to = Route::read(hash);
+        self.trail.update(|trail| self.route.with_untracked(|from| trail.go(from, &to)));
+        self.route.set(to);
         self.notice.set(self.along.get_untracked());
         self.along.set(None);
+    }
+
+    /// Where "back" leads.
+    pub fn back(self) -> Route {
+        self.route.with(|here| self.trail.with_untracked(|trail| trail.back(here)))
     }
 
     /// Changes the settings and keeps them.

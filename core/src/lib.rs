@@ -3,6 +3,8 @@
 //! Pure: time and ids come in as arguments, and nothing here knows a browser.
 //!
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
+//! - [`calculators`] and [`help`]: what each answers; what a figure is, how to measure it, why it matters.
+//! - [`find`]: one search over everything.
 //! - [`gather`] and [`order`]: `collect` and `sort_by` in little code.
 //! - [`kept`]: how all of it stands in JSON.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
@@ -16,9 +18,12 @@
 //! - [`route`]: the order of work, what holds it, what was decided, and the build sheet.
 
 pub mod book;
+pub mod calculators;
 mod decimal;
 pub mod faces;
+pub mod find;
 pub mod gather;
+pub mod help;
 pub mod joints;
 mod letters;
 pub mod limits;

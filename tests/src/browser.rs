@@ -316,10 +316,17 @@ impl Browser {
         self.command(http::Method::POST, "window", Some(json!({ "handle": tab })));
     }
 
-    /// The picture on the screen, as a PNG.
-    #[must_use]
-    pub fn picture(&self) -> Vec<u8> {
-        self.wait_for(self.session().screenshot_as_png(), "a picture")
+    /// The picture on the screen, as a PNG; it is also put in the target folder's `screens`, for looking at.
+    ///
+    /// # Panics
+    /// It can't be put there.
+    pub fn picture(&self, name: &str) -> Vec<u8> {
+        let picture = self.wait_for(self.session().screenshot_as_png(), "a picture");
+        let test = std::env::current_exe().expect("the place of this test");
+        let folder = test.ancestors().nth(3).expect("a target folder").join("screens");
+        std::fs::create_dir_all(&folder).expect("a folder for the pictures");
+        std::fs::write(folder.join(format!("{name}.png")), &picture).expect("room for a picture");
+        picture
     }
 }
 

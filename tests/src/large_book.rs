@@ -1,7 +1,7 @@
 //! A book of any size, put straight into the storage, and the copies the app makes of it.
 
 use crate::Browser;
-use serde_json::json;
+use serde_json::{Value, json};
 
 const ROWS: [&str; 3] = ["end-play", "side-seal-gap-na", "side-housing-warp"];
 
@@ -10,19 +10,29 @@ const ROWS: [&str; 3] = ["end-play", "side-seal-gap-na", "side-housing-warp"];
 /// # Panics
 /// The storage refuses.
 pub fn fill(phone: &Browser, count: usize) {
+    fill_with(phone, count, |number| {
+        if number.is_multiple_of(10) {
+            return json!({ "note": { "about": "", "words": format!("note {number}") } });
+        }
+        json!({ "figure": {
+            "row": ROWS[number % 3],
+            "place": format!("place {}", number % 40),
+            "text": format!("{}.{}", number % 7, number % 100), "unit": "thou", "gauge": "feeler-leaf",
+        } })
+    });
+}
+
+/// The same with facts of one's own, one for each number from 1.
+///
+/// # Panics
+/// The storage refuses.
+pub fn fill_with(phone: &Browser, count: usize, fact: impl Fn(usize) -> Value) {
     let record = |number: usize| {
         let fact = match number {
             0 => {
                 json!({ "opened": { "name": "Merlin", "kind": "naturally-aspirated", "rotors": 2 } })
             }
-            _ if number.is_multiple_of(10) => {
-                json!({ "note": { "about": "", "words": format!("note {number}") } })
-            }
-            _ => json!({ "figure": {
-                "row": ROWS[number % 3],
-                "place": format!("place {}", number % 40),
-                "text": format!("{}.{}", number % 7, number % 100), "unit": "thou", "gauge": "feeler-leaf",
-            } }),
+            number => fact(number),
         };
         let entry = json!({
             "format": 1, "id": format!("{number:032x}"), "build": format!("{:032x}", 0),

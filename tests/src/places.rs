@@ -1,7 +1,7 @@
 //! Every place in the app, with a book full enough that each has something to show.
 
 use crate::answers::fill_in;
-use crate::{Browser, Engine, Phone, Profile, Server, button, link, textbox};
+use crate::{Browser, Engine, Phone, Profile, Server, button, link, searchbox, textbox};
 
 /// Every place, and a name for its picture. "ENTRY" stands for an entry's id.
 pub const PLACES: &[(&str, &str)] = &[
@@ -40,6 +40,7 @@ pub const PLACES: &[(&str, &str)] = &[
     ("joints-port", "#/joints/port/4"),
     ("joints-what-thread", "#/joints/what-thread"),
     ("joints-drills", "#/joints/drills"),
+    ("joints-drill", "#/joints/drill/no-7"),
     ("joints-clamp", "#/joints/clamp"),
     ("joints-stack", "#/joints/stack"),
     ("joints-slip", "#/joints/slip"),
@@ -80,6 +81,8 @@ pub const PLACES: &[(&str, &str)] = &[
     ("entry", "#/entry/ENTRY"),
     ("gauges", "#/gauges"),
     ("settings", "#/settings"),
+    ("find", "#/find"),
+    ("help", "#/help/end-play"),
 ];
 
 /// The words and names that a person may type have no place to break.
@@ -132,6 +135,11 @@ pub fn each_place(browser: &Browser, id: &str, mut look: impl FnMut(&str)) {
         look(&format!("check-{name}"));
     }
     browser.fill(&textbox("Reading"), "");
+    for (name, typed) in [("found", "end paly"), ("nothing", LONG)] {
+        browser.go("#/find");
+        browser.fill(&searchbox("Find"), typed);
+        look(&format!("find-{name}"));
+    }
     for (name, typed) in [("figure", "0.0025 in"), ("tolerance", "11±0.3 mm")] {
         browser.go("#/convert");
         browser.fill(&textbox("Figure"), typed);

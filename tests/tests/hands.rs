@@ -3,7 +3,6 @@
 use pitleaf_tests::places::{each_place, with_a_full_book, with_a_full_book_in};
 use pitleaf_tests::{Browser, Engine, Phone, Server, button, textbox};
 use serde_json::{Value, json};
-use std::fs;
 
 /// The screens a person touches with the job in the other hand.
 const MID_JOB: [&str; 12] = [
@@ -61,13 +60,6 @@ fn nothing(browser: &Browser, name: &str, script: &str, arguments: &[Value]) {
     assert_eq!(found, Vec::<String>::new(), "at {name}");
 }
 
-fn picture(browser: &Browser, name: &str) {
-    let test = std::env::current_exe().expect("the place of this test");
-    let folder = test.ancestors().nth(3).expect("a target folder").join("screens");
-    fs::create_dir_all(&folder).expect("a folder for the pictures");
-    fs::write(folder.join(format!("{name}.png")), browser.picture()).expect("room for a picture");
-}
-
 #[test]
 fn keys_are_large_and_wet_hands_get_nothing_smaller_than_19_millimetres() {
     let server = Server::start();
@@ -80,7 +72,7 @@ fn keys_are_large_and_wet_hands_get_nothing_smaller_than_19_millimetres() {
         browser.go(place);
         let all = "a[href], button, select, summary, textarea, input:not(.unseen)";
         nothing(&browser, place, TARGETS, &[json!(all), json!(72)]);
-        picture(&browser, &format!("wet{}", place.replace(['#', '/'], "-")));
+        browser.picture(&format!("wet{}", place.replace(['#', '/'], "-")));
     }
     browser.reload();
     browser.go("#/convert");
@@ -96,7 +88,7 @@ fn wet_hands_fit_the_smallest_phone() {
     for place in MID_JOB {
         browser.go(place);
         nothing(&browser, place, LOST, &[json!(Phone::SMALL.width)]);
-        picture(&browser, &format!("wet{}-320", place.replace(['#', '/'], "-")));
+        browser.picture(&format!("wet{}-320", place.replace(['#', '/'], "-")));
     }
 }
 
@@ -111,7 +103,7 @@ fn text_at_twice_its_size_loses_nothing() {
     each_place(&browser, &id, |name| {
         let lost = browser.run(LOST, &[json!(Phone::USUAL.width)]);
         found.extend(texts(&lost).into_iter().map(|lost| format!("{name}: {lost}")));
-        picture(&browser, &format!("{name}-twice"));
+        browser.picture(&format!("{name}-twice"));
     });
     assert_eq!(found, Vec::<String>::new(), "lost");
     // What is typed and its verdict can be brought into sight.
@@ -168,14 +160,14 @@ fn forced_colours_leave_every_state_to_be_told() {
     for typed in ["2½", "5", "1.5"] {
         browser.fill(&textbox("Reading"), typed);
         verdicts.push(look(".verdict").to_string());
-        picture(&browser, &format!("forced-check-{}", verdicts.len()));
+        browser.picture(&format!("forced-check-{}", verdicts.len()));
     }
     verdicts.sort();
     verdicts.dedup();
     assert_eq!(verdicts.len(), 3, "each verdict has its own frame: {verdicts:?}");
     for place in ["#/seals/1F", "#/ports/front", "#/faces/flatness/front", "#/work"] {
         browser.go(place);
-        picture(&browser, &format!("forced{}", place.replace(['#', '/'], "-")));
+        browser.picture(&format!("forced{}", place.replace(['#', '/'], "-")));
     }
 }
 
@@ -204,7 +196,7 @@ fn a_turned_phone_and_a_tablet_lose_nothing_and_use_the_room() {
         each_place(&browser, &id, |place| {
             let lost = browser.run(LOST, &[json!(width)]);
             found.extend(texts(&lost).into_iter().map(|lost| format!("{place}: {lost}")));
-            picture(&browser, &format!("{place}-{name}"));
+            browser.picture(&format!("{place}-{name}"));
         });
         assert_eq!(found, Vec::<String>::new(), "lost on a {name}");
         browser.go("#/check/side-seal-gap-fi/1F-AB");

@@ -1,4 +1,4 @@
-//! The bench: what is open, what was last touched, and finding anything by its trade word.
+//! The bench: what is open, what was last touched, and the way to everything.
 
 use super::entry_line::entry_line;
 use super::joints::{self, Job};
@@ -10,10 +10,10 @@ use crate::signal::*;
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
 use crate::update::version;
-use crate::widget::{frame, search};
+use crate::widget::frame;
 use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{Row, find, limit_line};
+use pitleaf_core::limits::{Row, limit_line};
 use pitleaf_core::ports::SideHousing;
 use wasm_bindgen_futures::spawn_local;
 
@@ -32,7 +32,6 @@ const WORK: &[(&str, &str, Route)] = &[
 /// The bench.
 pub fn screen() -> Vec<El> {
     let app = app();
-    let query = RwSignal::new(String::new());
     let opening = Memo::new(move || app.opening());
     let title = move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name);
     let under = move || match opening.get() {
@@ -49,27 +48,9 @@ pub fn screen() -> Vec<El> {
     let page = el("main")
         .class("page")
         .live(move || lasting(app).into_iter().chain(joints::held(app)).gather())
-        .with(search("Find a limit by any word", "Find: warp, e-shaft, end float…", query))
-        .live(move || {
-            let query = query.get();
-            if query.trim().is_empty() { resting(app) } else { found(app, &query) }
-        });
+        .with(link("to-find", &Route::Find.hash()).text("Find anything: warp, torque, M10…"))
+        .live(move || resting(app));
     frame(title, under, false, page)
-}
-
-fn found(app: App, query: &str) -> Vec<El> {
-    let kind = app.kind();
-    let rows = app.sheet.with(|sheet| {
-        let rows = sheet.rows().iter().filter(|row| row.build.holds_for(kind));
-        find(rows, query).into_iter().take(12).map(row_link).gather::<Vec<_>>()
-    });
-    if rows.is_empty() {
-        return vec![
-            text("p", "plain", "No limit answers to that. Try the part’s name.")
-                .attr("role", "status"),
-        ];
-    }
-    vec![list("rows", "Found", rows)]
 }
 
 /// A list of elements.
@@ -80,7 +61,7 @@ pub(super) fn list(class: &str, label: &str, items: impl IntoIterator<Item = El>
         .with_all(items.into_iter().map(|item| el("li").with(item)))
 }
 
-/// What the bench shows while nothing is looked for.
+/// What stands on the bench.
 fn resting(app: App) -> Vec<El> {
     let build = app.build();
     let mut shown = Vec::new();
@@ -171,6 +152,10 @@ fn start(app: App) -> El {
     let open_demo = move || {
         app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts())
     };
+    let first_look = move || {
+        app.set(|settings| settings.tour = Some(0));
+        open_demo();
+    };
     el("div")
         .class("start")
         .with(text(
@@ -179,7 +164,8 @@ fn start(app: App) -> El {
             "Check any reading against a limit right away. To write figures down, open a build.",
         ))
         .with(link("button action", &Route::Open.hash()).text("Open a build"))
-        .with(button("button", "Look at the demo engine", open_demo))
+        .with(button("button", "Two minutes with the demo engine", first_look))
+        .with(button("quiet", "Look at the demo engine", open_demo))
 }
 
 /// Says plainly when nothing written will last, and what was kept aside.

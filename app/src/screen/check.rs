@@ -7,8 +7,8 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, figure_input, frame, how_picture, keypad, no_such_limit, rule_picture, say_button,
-    unit_keys, verdict_card,
+    Shown, figure_input, frame, help_beside, how_picture, keypad, no_such_limit, rule_picture,
+    say_button, unit_keys, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
@@ -236,6 +236,7 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
     if !row.note.is_empty() {
         lines.push(text("p", "how", &row.note));
     }
+    lines.extend(row.help().map(help_beside));
     let id = row.id.clone();
     let is_favourite = {
         let id = id.clone();

@@ -6,7 +6,8 @@ use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::app;
-use crate::widget::{figure_input, frame, keypad, unit_keys};
+use crate::widget::{figure_input, frame, help, keypad, unit_keys};
+use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{
     Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
@@ -38,8 +39,11 @@ pub fn screen() -> Vec<El> {
         .class("figure-line")
         .with(figure_input("Figure", typed))
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
-    let answer =
-        el("div").class("check-answer").with(figure).live(move || answer(&typed.get(), unit.get()));
+    let answer = el("div")
+        .class("check-answer")
+        .with(figure)
+        .live(move || answer(&typed.get(), unit.get()))
+        .with(help(Calculator::Convert));
     let what = el("select")
         .attr("aria-label", "What is measured")
         .with_all(Dimension::ALL.map(|choice| {

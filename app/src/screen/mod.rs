@@ -7,7 +7,9 @@ mod convert;
 mod entry;
 mod entry_line;
 mod faces;
+mod find;
 mod gauges;
+mod help;
 mod joints;
 mod limits;
 mod open;
@@ -53,5 +55,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Gauges => gauges::screen(),
         Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),
+        Route::Find => find::screen(),
+        Route::Help(topic) => help::screen(&topic),
     }
 }

@@ -5,6 +5,9 @@ use crate::dom::{El, button, el, link, svg, text};
 use crate::route::Route;
 use crate::state::{Notice, app};
 use pitleaf_core::book::Face;
+use pitleaf_core::calculators::Calculator;
+use pitleaf_core::gather::Gather;
+use pitleaf_core::help::Help;
 
 /// A screen: its head (with "back" where there is somewhere to go back to), and what stands under it.
 pub fn frame(
@@ -20,7 +23,7 @@ pub fn frame(
         head = head.with(
             link("back", "")
                 .attr("aria-label", "Back")
-                .attr_live("href", move || Some(app.route.with(|route| route.parent().hash())))
+                .attr_live("href", move || Some(app.back().hash()))
                 .with(chevron),
         );
     }
@@ -36,7 +39,43 @@ pub fn frame(
                 "M17 7a3 3 0 1 1-6 0 3 3 0 0 1 6 0zM13 17a3 3 0 1 1-6 0 3 3 0 0 1 6 0z",
             ],
         ));
-    vec![head.with(words).with(settings), body]
+    let here = app.route.get_untracked();
+    let find = (here != Route::Find).then(|| {
+        link("head-action", &Route::Find.hash())
+            .attr("aria-label", "Find")
+            .with(icon("0 0 24 24", &["M16 10a6 6 0 1 1-12 0 6 6 0 0 1 12 0zM14.5 14.5 21 21"]))
+    });
+    let body = match here.calculator() {
+        // Their keys fill the screen: the help stands with the answer.
+        None | Some(Calculator::Convert | Calculator::Survey(_)) => body,
+        Some(calculator) => body.with(help(calculator)),
+    };
+    let actions = el("div").class("head-actions").with_all(find).with(settings);
+    vec![head.with(words).with(actions), body]
+}
+
+/// What a calculator is, what to put in, and why it matters; behind one touch.
+pub fn help(calculator: Calculator) -> El {
+    what_is_this().with_all(texts(&calculator.help()))
+}
+
+/// The same where how to measure stands beside it.
+pub fn help_beside(help: Help) -> El {
+    what_is_this().with_all(texts(&Help { how: String::new(), ..help }))
+}
+
+fn what_is_this() -> El {
+    el("details").class("joint-more help no-print").with(text("summary", "", "What is this?"))
+}
+
+/// The three texts, each under its heading; none where there is none.
+pub fn texts(help: &Help) -> Vec<El> {
+    let all =
+        [("What it is", help.what), ("How to measure", &help.how), ("Why it matters", help.why)];
+    all.into_iter()
+        .filter(|(_, words)| !words.is_empty())
+        .flat_map(|(heading, words)| [text("b", "", heading), text("p", "", words)])
+        .gather()
 }
 
 /// What stands in the place of a limit that is not there.

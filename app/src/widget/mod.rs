@@ -13,7 +13,7 @@ mod verdict_card;
 
 pub use bracket_picture::bracket_picture;
 pub use fields::{fault_list, field, figure_input, search, sentences, switch};
-pub use frame::{frame, nav, no_such_limit, notice_bar};
+pub use frame::{frame, help, help_beside, nav, no_such_limit, notice_bar, texts};
 pub use how_picture::how_picture;
 pub use keypad::{keypad, unit_keys};
 pub use mark::call_mark;

@@ -1,7 +1,6 @@
 //! Limits: what a part may measure, who says so, and whether a reading meets it.
 
 mod decide;
-mod find;
 mod gauge;
 mod limit;
 mod picture;
@@ -17,7 +16,6 @@ mod starter;
 pub use decide::{
     Call, Side, Verdict, decide, decide_computed, decide_unassisted, decide_with_uncertainty,
 };
-pub use find::find;
 pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};
 pub use picture::Picture;

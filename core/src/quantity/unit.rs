@@ -247,6 +247,12 @@ impl Unit {
         self.row().symbol
     }
 
+    /// Every way it is written: its symbol, then the other spellings a shop uses.
+    pub fn written(self) -> impl Iterator<Item = &'static str> {
+        let row = self.row();
+        std::iter::once(row.symbol).chain(row.spellings.iter().copied())
+    }
+
     /// Ticks in one unit.
     pub(super) fn ticks(self) -> i128 {
         self.row().ticks

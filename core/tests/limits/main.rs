@@ -1,8 +1,7 @@
-//! Limits against the outside: conformity, wear, slips, finding a row, and the starter sheet.
+//! Limits against the outside: conformity, wear, slips, and the starter sheet.
 
 mod conformity;
 mod edges;
-mod find;
 mod gauges;
 mod pictures;
 mod properties;

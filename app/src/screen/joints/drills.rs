@@ -1,7 +1,7 @@
 //! Drills by any name: their size, the nearest of each kind, and what they are the tap drill of.
 
 use super::threads::{both, thread_link};
-use super::{Job, show};
+use super::{Job, show, slug};
 use crate::dom::{El, el, follow, text};
 use crate::draft;
 use crate::route::Route;
@@ -14,11 +14,22 @@ use pitleaf_core::joints::bounds::DRILL;
 use pitleaf_core::joints::threads::{Drill, Thread, nearest_drills};
 use pitleaf_core::quantity::{Amount, Reading, Rounding, Unit};
 
-/// The screen.
-pub fn screen() -> Vec<El> {
-    let hash = Route::Joints(Job::Drills).hash();
-    let query = RwSignal::new(draft::at(&hash).map(|draft| draft.text).unwrap_or_default());
-    follow(move || draft::put(&hash, &query.get(), None));
+/// The screen; asked for a drill of the tables already, or for none.
+pub fn screen(wanted: &str) -> Vec<El> {
+    let place = if wanted.is_empty() { Job::Drills } else { Job::Drill(wanted.to_owned()) };
+    let hash = Route::Joints(place).hash();
+    let drill = Drill::all().find(|drill| slug(&drill.to_string()) == wanted);
+    let name = drill.map(|drill| drill.to_string()).unwrap_or_default();
+    let kept = draft::at(&hash).map(|draft| draft.text);
+    let query = RwSignal::new(kept.unwrap_or_else(|| name.clone()));
+    // What stands there by itself is no draft, and must not push one away.
+    follow(move || {
+        query.with(|query| {
+            if *query != name {
+                draft::put(&hash, query, None)
+            }
+        })
+    });
     let page = el("main")
         .class("page joint")
         .with(search("A drill or a size", "8.5, 25/64, #7, letter F, 0.201 in…", query))

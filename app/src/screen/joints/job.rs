@@ -1,5 +1,17 @@
 //! The places of the joints, as the address has them behind `#/joints`.
 
+use crate::route::plain;
+use pitleaf_core::calculators::Calculator;
+use pitleaf_core::gather::Gather;
+use pitleaf_core::joints::threads::{Drill, Thread};
+
+/// How a row of a table is addressed: the letters and digits of its name.
+pub fn slug(name: &str) -> String {
+    let name = name.to_ascii_lowercase();
+    let pieces = name.split(|letter: char| !letter.is_ascii_alphanumeric());
+    pieces.filter(|piece| !piece.is_empty()).gather::<Vec<_>>().join("-")
+}
+
 /// A job at the joints.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Job {
@@ -15,6 +27,8 @@ pub enum Job {
     WhatThread,
     /// Drills.
     Drills,
+    /// One drill, by the letters and digits of its name.
+    Drill(String),
     /// One fastener: torque and clamp.
     Clamp,
     /// The stack against firing pressure.
@@ -50,41 +64,53 @@ impl Job {
         Self::Press,
     ];
 
+    /// Its calculator; none for a table’s row, and for the place that leads to all of them.
+    pub fn calculator(&self) -> Option<Calculator> {
+        Some(match self {
+            Self::All | Self::Thread(_) | Self::Port(_) => return None,
+            Self::Threads => Calculator::Threads,
+            Self::WhatThread => Calculator::WhatThread,
+            Self::Drills | Self::Drill(_) => Calculator::Drills,
+            Self::Clamp => Calculator::Clamp,
+            Self::Stack => Calculator::Firing,
+            Self::Slip => Calculator::Slip,
+            Self::Order => Calculator::Order,
+            Self::Fits => Calculator::Fits,
+            Self::Press => Calculator::Press,
+            Self::OilFeed => Calculator::OilFeed,
+            Self::OilLine => Calculator::OilLine,
+        })
+    }
+
+    /// The place of a calculator, if it is one of the joints’.
+    pub fn of_calculator(calculator: Calculator) -> Option<Self> {
+        Self::ALL.into_iter().find(|job| job.calculator() == Some(calculator))
+    }
+
+    /// The place of a thread.
+    pub fn of_thread(thread: Thread) -> Self {
+        Self::Thread(slug(&thread.name()))
+    }
+
+    /// The place of a drill.
+    pub fn of_drill(drill: Drill) -> Self {
+        Self::Drill(slug(&drill.to_string()))
+    }
+
     /// What it is called.
     pub fn name(&self) -> &'static str {
         match self {
             Self::All => "Joints",
-            Self::Threads | Self::Thread(_) | Self::Port(_) => "Threads and ports",
-            Self::WhatThread => "What thread is this?",
-            Self::Drills => "Drills",
-            Self::Clamp => "Torque and clamp",
-            Self::Stack => "Firing pressure",
-            Self::Slip => "Can a face turn?",
-            Self::Order => "Tightening order",
-            Self::Fits => "Limits and fits",
-            Self::Press => "Press fit",
-            Self::OilFeed => "Oil to the front bearing",
-            Self::OilLine => "Oil line",
+            _ => self.calculator().unwrap_or(Calculator::Threads).name(),
         }
     }
 
     /// What it answers.
     pub fn about(&self) -> &'static str {
         match self {
-            Self::All => "Bolts, dowels, fits, oil",
-            Self::Threads => "Drills, clearance, ports",
             Self::Thread(_) => "A thread and its drills",
             Self::Port(_) => "An O-ring boss port",
-            Self::WhatThread => "From diameter and pitch",
-            Self::Drills => "Any name, nearest others",
-            Self::Clamp => "One fastener, its stretch",
-            Self::Stack => "What is left of the clamp",
-            Self::Slip => "Friction, dowels, torque",
-            Self::Order => "Passes, ticked off",
-            Self::Fits => "ISO, inch, measured pair",
-            Self::Press => "Grip, warming, cooling",
-            Self::OilFeed => "Shut by solid dowels",
-            Self::OilLine => "Pressure drop, flow, port",
+            _ => self.calculator().map_or("Bolts, dowels, fits, oil", Calculator::about),
         }
     }
 
@@ -96,6 +122,7 @@ impl Job {
             Self::Port(_) => "port",
             Self::WhatThread => "what-thread",
             Self::Drills => "drills",
+            Self::Drill(_) => "drill",
             Self::Clamp => "clamp",
             Self::Stack => "stack",
             Self::Slip => "slip",
@@ -111,10 +138,8 @@ impl Job {
     pub fn read(pieces: &[&str]) -> Option<Self> {
         match *pieces {
             [] => Some(Self::All),
-            ["thread", slug] => {
-                let fits = slug.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
-                fits.then(|| Self::Thread(slug.to_owned()))
-            }
+            ["thread", slug] => plain(slug).map(Self::Thread),
+            ["drill", slug] => plain(slug).map(Self::Drill),
             ["port", dash] => dash.parse().ok().map(Self::Port),
             [word] => Self::ALL.into_iter().find(|job| job.word() == word),
             _ => None,
@@ -125,7 +150,7 @@ impl Job {
     pub fn path(&self) -> String {
         match self {
             Self::All => String::new(),
-            Self::Thread(slug) => format!("/thread/{slug}"),
+            Self::Thread(slug) | Self::Drill(slug) => format!("/{}/{slug}", self.word()),
             Self::Port(dash) => format!("/port/{dash}"),
             _ => format!("/{}", self.word()),
         }
@@ -136,6 +161,7 @@ impl Job {
         match self {
             Self::All => None,
             Self::Thread(_) | Self::Port(_) => Some(Self::Threads),
+            Self::Drill(_) => Some(Self::Drills),
             Self::OilLine => Some(Self::OilFeed),
             _ => Some(Self::All),
         }

@@ -15,7 +15,7 @@ mod stack;
 mod threads;
 mod what_thread;
 
-pub use job::Job;
+pub use job::{Job, slug};
 use pitleaf_core::gather::Gather;
 
 use super::bench::list;
@@ -33,7 +33,8 @@ pub fn screen(job: &Job) -> Vec<El> {
         Job::Thread(slug) => threads::thread_screen(slug),
         Job::Port(dash) => threads::port_screen(*dash),
         Job::WhatThread => what_thread::screen(),
-        Job::Drills => drills::screen(),
+        Job::Drills => drills::screen(""),
+        Job::Drill(slug) => drills::screen(slug),
         Job::Clamp => clamp::screen(),
         Job::Stack => stack::screen(),
         Job::Slip => slip::screen(),

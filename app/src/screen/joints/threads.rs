@@ -1,7 +1,7 @@
 //! Threads and boss ports: found by any of a shop's names, with what to drill for them.
 
-use super::Job;
 use super::show;
+use super::{Job, slug};
 use crate::dom::{El, el, link, text};
 use crate::draft;
 use crate::route::Route;
@@ -20,17 +20,10 @@ use uom::si::ratio::ratio;
 /// Shares of a full thread that a tap still cuts and that still hold. Common practice, no source.
 const USEFUL: std::ops::RangeInclusive<f64> = 0.5..=0.9;
 
-/// How a thread is addressed: the letters and digits of its name.
-fn slug(thread: Thread) -> String {
-    let name = thread.name().to_ascii_lowercase();
-    let pieces = name.split(|letter: char| !letter.is_ascii_alphanumeric());
-    pieces.filter(|piece| !piece.is_empty()).gather::<Vec<_>>().join("-")
-}
-
 /// A link to a thread, with its tap drill.
 pub(super) fn thread_link(thread: Thread) -> El {
     let drill = format!("tap drill {}", thread.tap_drill());
-    link("row-link", &Route::Joints(Job::Thread(slug(thread))).hash())
+    link("row-link", &Route::Joints(Job::of_thread(thread)).hash())
         .with(text("b", "", &thread.name()))
         .with(text("span", "row-limit", &drill))
 }
@@ -120,7 +113,7 @@ fn unknown() -> Vec<El> {
 
 /// One thread.
 pub fn thread_screen(wanted: &str) -> Vec<El> {
-    let Some(thread) = Thread::all().find(|thread| slug(*thread) == wanted) else {
+    let Some(thread) = Thread::all().find(|thread| slug(&thread.name()) == wanted) else {
         return unknown();
     };
     let (drill_mm, drill_inch) =

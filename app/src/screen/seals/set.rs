@@ -10,8 +10,8 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, call_mark, figure_input, frame, keypad, no_such_limit, rule_picture, unit_keys,
-    verdict_card,
+    Shown, call_mark, figure_input, frame, help_beside, keypad, no_such_limit, rule_picture,
+    unit_keys, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
@@ -125,7 +125,8 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
                 .live(move || places.keys()),
         )
         .with(text("p", "source", &limited.source.to_string()))
-        .with(text("p", "how", &format!("With {}. {}", row.gauge.name(), row.how)));
+        .with(text("p", "how", &format!("With {}. {}", row.gauge.name(), row.how)))
+        .with_all(row.help().map(help_beside));
     if !row.caution.is_empty() {
         answer =
             answer.with(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));

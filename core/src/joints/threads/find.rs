@@ -1,9 +1,9 @@
 //! Finding a thread or a port by any of the names a shop uses.
 
 use super::{BossPort, Series, Thread};
+use crate::find::Index;
 use crate::gather::Gather;
 use crate::letters;
-use crate::order::InOrder;
 use crate::quantity::Unit;
 
 /// The threads that answer a query, best first; none for an empty one.
@@ -11,20 +11,13 @@ use crate::quantity::Unit;
 /// Each word must begin a word of the thread: `m10`, `M10x1,25`, `10 fine`, `7/16 20`, `unf 7/16`.
 #[must_use]
 pub fn find_threads(query: &str) -> Vec<Thread> {
-    best(Thread::all(), query, words)
+    best(Thread::all(), query, thread_words)
 }
 
 /// The ports that answer a query, best first: `-4`, `dash 4`, `orb 7/16`, `7/16-20`.
 #[must_use]
 pub fn find_ports(query: &str) -> Vec<BossPort> {
-    best(BossPort::all(), query, |port| {
-        let dash = port.dash();
-        let mut all: Vec<String> =
-            ["dash", "orb", "boss", "o-ring", "port", "sae"].map(str::to_owned).into();
-        all.extend([dash.to_string(), format!("-{dash}"), format!("orb{dash}")]);
-        all.extend(port.thread().map(words).unwrap_or_default());
-        all
-    })
+    best(BossPort::all(), query, port_words)
 }
 
 fn best<T: Copy>(
@@ -32,43 +25,27 @@ fn best<T: Copy>(
     query: &str,
     words: impl Fn(T) -> Vec<String>,
 ) -> Vec<T> {
-    let wanted = tidy(query);
-    if wanted.is_empty() {
-        return Vec::new();
+    let mut index = Index::default();
+    let mut things = Vec::new();
+    for thing in all {
+        index.put(&[(1, &words(thing).join(" "))]);
+        things.push(thing);
     }
-    let mut found: Vec<(usize, T)> = all
-        .filter_map(|item| {
-            let have = words(item);
-            let score = wanted.iter().map(|word| {
-                if have.contains(word) {
-                    Some(2)
-                } else {
-                    have.iter().any(|have| have.starts_with(word.as_str())).then_some(1)
-                }
-            });
-            Some((score.sum::<Option<usize>>()?, item))
-        })
-        .gather();
-    found.order_by_key(|(score, _)| std::cmp::Reverse(*score));
-    found.into_iter().map(|(_, item)| item).gather()
+    index.ask(query).into_iter().map(|(number, _)| things[number as usize]).gather()
 }
 
-/// Lower case, one kind of ×, one kind of minus, points for commas, no spaces round a ×.
-fn tidy(query: &str) -> Vec<String> {
-    let even: String = letters::lower(query)
-        .chars()
-        .map(|c| match c {
-            '×' | '*' => 'x',
-            '−' | '–' => '-',
-            ',' => '.',
-            '"' | '″' => ' ',
-            c => c,
-        })
-        .gather();
-    even.replace(" x ", "x").split_whitespace().map(str::to_owned).gather()
+/// Every name of a port.
+pub(crate) fn port_words(port: BossPort) -> Vec<String> {
+    let dash = port.dash();
+    let mut all: Vec<String> =
+        ["dash", "orb", "boss", "o-ring", "port", "sae"].map(str::to_owned).into();
+    all.extend([dash.to_string(), format!("-{dash}"), format!("orb{dash}")]);
+    all.extend(port.thread().map(thread_words).unwrap_or_default());
+    all
 }
 
-fn words(thread: Thread) -> Vec<String> {
+/// Every name of a thread.
+pub(crate) fn thread_words(thread: Thread) -> Vec<String> {
     let size = letters::lower(&thread.size_name());
     let mut words: Vec<String> = size.split_whitespace().map(str::to_owned).gather();
     let last = words.last().cloned().unwrap_or_default();

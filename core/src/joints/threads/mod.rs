@@ -19,5 +19,6 @@ pub use boss_ports::BossPort;
 pub use clearance::{Clearance, ClearanceFit, clearance_hole};
 pub use drill::{Drill, DrillKind, nearest_drills};
 pub use find::{find_ports, find_threads};
+pub(crate) use find::{port_words, thread_words};
 pub use identify::{Candidate, Measured, Side, identify, what_tells_apart};
 pub use thread::{Series, Thread};

@@ -1,0 +1,129 @@
+//! Finding anything by a word: the field has the focus at once, answers stand below it by kind.
+
+use super::bench::list;
+use crate::dom::{El, button, el, follow, link, text};
+use crate::route::Route;
+use crate::signal::*;
+use crate::state::{App, app};
+use crate::widget::{frame, search};
+use pitleaf_core::find::{Finder, Found, Group, Kind};
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
+
+/// So many of a kind are shown at first, and when they are asked for.
+const FIRST: usize = 3;
+const MOST: usize = 60;
+
+/// The screen.
+pub fn screen() -> Vec<El> {
+    let app = app();
+    let finder = RwSignal::new(Finder::default());
+    let is_shown = RwSignal::new(false);
+    follow(move || {
+        if is_shown.get() {
+            let build = app.build();
+            let all = |sheet: &_| app.book.with(|book| Finder::of(book, build.as_ref(), sheet));
+            finder.set(app.sheet.with(all));
+        }
+    });
+    // The field is painted and has the focus before everything is gathered: a large book takes a while.
+    request_animation_frame(move || request_animation_frame(move || is_shown.set(true)));
+    // Of which kind all are shown, until something else is asked.
+    let whole = RwSignal::new((None, String::new()));
+    let field = search("Find", "warp, torqe, M10, shim…", app.sought).on_enter(move || {
+        let first = finder.with_untracked(|finder| {
+            app.sought.with_untracked(|query| {
+                finder.find(query).first().map(|group| group.found[0].place.clone())
+            })
+        });
+        if let Some(place) = first {
+            app.go(&Route::of_found(&place, rotors(app)));
+        }
+    });
+    take_focus(&field);
+    let page = el("main").class("page").with(field).live(move || {
+        app.sought.with(|query| {
+            let opened = whole.with(|(kind, asked)| kind.filter(|_| asked == query));
+            finder.with(|finder| answers(app, finder, query, opened, whole))
+        })
+    });
+    frame(
+        || "Find".to_owned(),
+        || "Limits, calculators, tables, steps, slots, notes, help".to_owned(),
+        true,
+        page,
+    )
+}
+
+/// Once it is on the page: what was looked for before is typed over.
+fn take_focus(field: &El) {
+    let input = field.element().query_selector("input").ok().flatten();
+    let Some(input) = input.and_then(|input| input.dyn_into::<HtmlInputElement>().ok()) else {
+        return;
+    };
+    request_animation_frame(move || {
+        // A page in the background does not take it; then a touch gives it.
+        let _ = input.focus();
+        input.select();
+    });
+}
+
+fn answers(
+    app: App,
+    finder: &Finder,
+    query: &str,
+    opened: Option<Kind>,
+    whole: RwSignal<(Option<Kind>, String)>,
+) -> Vec<El> {
+    if finder.is_empty() {
+        return Vec::new();
+    }
+    let groups = finder.find(query);
+    let said = match groups.iter().map(|group| group.found.len()).sum::<usize>() {
+        0 => finder.nothing(query),
+        count => format!("{count} found"),
+    };
+    let mut shown = vec![text("p", "plain", &said).attr("role", "status")];
+    for group in groups {
+        if opened.is_none_or(|kind| kind == group.kind) {
+            shown.extend(of_kind(app, &group, opened.is_some(), whole));
+        }
+    }
+    shown
+}
+
+/// The best of a kind, and the way to the others.
+fn of_kind(
+    app: App,
+    group: &Group<'_>,
+    is_whole: bool,
+    whole: RwSignal<(Option<Kind>, String)>,
+) -> Vec<El> {
+    let kind = group.kind;
+    let rotors = rotors(app);
+    let shown = if is_whole { MOST } else { FIRST };
+    let lines = group.found.iter().take(shown).map(|found| line(found, rotors));
+    let mut made = vec![text("h2", "", kind.name()), list("rows", kind.name(), lines)];
+    let count = group.found.len();
+    if !is_whole && count > FIRST {
+        let words = format!("{}: all {count}", kind.name());
+        made.push(button("quiet", &words, move || {
+            whole.set((Some(kind), app.sought.get_untracked()));
+        }));
+    }
+    made
+}
+
+fn line(found: &Found, rotors: u8) -> El {
+    let words = el("span").class("entry-words").with(text("b", "", &found.title)).with(text(
+        "span",
+        "dim",
+        &found.below,
+    ));
+    link("entry", &Route::of_found(&found.place, rotors).hash()).with(words)
+}
+
+/// How many rotors the build in hand has; two while none is open.
+fn rotors(app: App) -> u8 {
+    app.opening().map_or(2, |opening| opening.2)
+}
