@@ -165,3 +165,18 @@ fn ratios_that_cannot_be_get_their_sentence() {
         "a recess below nothing"
     );
 }
+
+#[test]
+fn drawings_of_any_engine_fill_the_presets_frame() {
+    let mm = Length::new::<millimeter>;
+    let preset = Geometry::preset();
+    let twice = Geometry::new(
+        preset.eccentricity() * 2.0,
+        preset.generating_radius() * 2.0,
+        preset.apex_seal_offset() * 2.0,
+        mm(80.0),
+    )
+    .expect("an engine");
+    assert!((twice.bore().drawing_scale() - 0.5).abs() < 1e-12, "twice as large");
+    assert!((preset.bore().drawing_scale() - 1.0).abs() < 1e-12, "the preset itself");
+}

@@ -35,6 +35,25 @@ impl Browser {
         Some(())
     }
 
+    /// Draws a line on a thing with a finger: from point to point, counted from its middle in CSS pixels.
+    ///
+    /// # Panics
+    /// It is not there, or is made anew meanwhile.
+    #[track_caller]
+    pub fn draw(&self, named: &Named, points: &[(i32, i32)]) {
+        let element = self.find(named);
+        self.run_on(&element, "arguments[0].scrollIntoView({ block: 'center' })", &[]);
+        let to = |(x, y): (i32, i32)| json!({ "type": "pointerMove", "origin": element, "x": x, "y": y, "duration": 20 });
+        let mut actions: Vec<Value> = points.iter().map(|&point| to(point)).collect();
+        actions.insert(1.min(actions.len()), json!({ "type": "pointerDown", "button": 0 }));
+        // A flick would go on by itself, and its end swallows the next touch.
+        actions.push(json!({ "type": "pause", "duration": 150 }));
+        actions.push(json!({ "type": "pointerUp", "button": 0 }));
+        self.perform(json!([{
+            "type": "pointer", "id": "finger", "parameters": { "pointerType": "touch" }, "actions": actions,
+        }]));
+    }
+
     /// How many times the page was touched since the last call.
     #[must_use]
     pub fn taps(&self) -> u32 {

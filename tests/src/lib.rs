@@ -4,6 +4,7 @@
 //! The app is `dist` at the top of the workspace, or the folder in `PITLEAF_DIST`; `tests/run` builds it
 //! first. Nothing is tried twice: a test that fails has found something.
 
+pub mod answers;
 mod browser;
 mod devtools;
 mod engine;

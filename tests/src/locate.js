@@ -34,6 +34,7 @@ const called = (element) => {
     copy.querySelectorAll("[aria-hidden=true]").forEach((hidden) => hidden.remove());
     return words(Array.from(copy.childNodes, (node) => node.textContent).join(" "));
   }
+  if (element.caption) return words(element.caption.textContent);
   return words(element.getAttribute("title"));
 };
 return Array.from(document.querySelectorAll(SELECTORS[role])).filter((element) => {

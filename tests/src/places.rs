@@ -1,5 +1,6 @@
 //! Every place in the app, with a book full enough that each has something to show.
 
+use crate::answers::fill_in;
 use crate::{Browser, Engine, Phone, Profile, Server, button, link, searchbox, textbox};
 
 /// Every place, and a name for its picture. "ENTRY" stands for an entry's id.
@@ -50,9 +51,18 @@ pub const PLACES: &[(&str, &str)] = &[
     ("joints-oil-line", "#/joints/oil-line"),
     ("faces", "#/faces"),
     ("faces-flatness", "#/faces/flatness/front"),
+    ("faces-flatness-read", "#/faces/flatness/rear"),
+    ("faces-grid", "#/faces/grid/front"),
+    ("faces-grid-read", "#/faces/grid/rear"),
+    ("faces-straightedge", "#/faces/straightedge/front"),
+    ("faces-straightedge-read", "#/faces/straightedge/rear"),
     ("faces-lapping", "#/faces/lapping/front"),
-    ("faces-bore", "#/faces/bore"),
-    ("faces-runout", "#/faces/runout-eight"),
+    ("faces-width", "#/faces/housing-width/rotor-1"),
+    ("faces-rotor-read", "#/faces/rotor-width/rotor-2"),
+    ("faces-strip-read", "#/faces/plastic-gauge/rotor-1"),
+    ("faces-bore", "#/faces/bore/rotor-1"),
+    ("faces-runout", "#/faces/runout-eight/front-end"),
+    ("faces-spacers", "#/faces/spacers"),
     ("faces-end-play", "#/faces/end-play"),
     ("faces-stack", "#/faces/stack"),
     ("work", "#/work"),
@@ -92,6 +102,7 @@ pub fn with_a_full_book_in(engine: Engine, phone: Phone, server: &Server) -> (Br
     browser.go("#/open");
     browser.tap(&button("Open the demo engine (invented figures)"));
     browser.until_notice("Written");
+    fill_in(&browser);
     browser.go("#/mark/1F-BC");
     browser.fill(&textbox("As scribed on the part"), LONG);
     browser.tap(&button("Write down"));

@@ -158,3 +158,38 @@ fn a_slip_is_asked_about_withdrawn_and_still_found() {
     phone.until_notice("Holds again");
     phone.find(&button("Withdraw"));
 }
+
+/// Every row of the sheet that holds for the build shows the part, the gauge and the places.
+#[test]
+fn every_limit_has_its_picture_of_where_and_how() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    let links = |phone: &Browser, start: &str| {
+        let found = phone.run(
+            "return [...document.querySelectorAll('main a')].map((one) => one.getAttribute('href'))
+                 .filter((to) => to.startsWith(arguments[0]));",
+            &[json!(start)],
+        );
+        let found: Vec<String> = serde_json::from_value(found).expect("addresses");
+        found
+    };
+    phone.go("#/limits");
+    let parts = links(&phone, "#/limits/");
+    assert_eq!(parts.len(), 11, "every part: {parts:?}");
+    let mut rows = Vec::new();
+    for part in parts {
+        phone.go(&part);
+        rows.extend(links(&phone, "#/check/"));
+    }
+    assert!(rows.len() > 60, "the whole sheet: {}", rows.len());
+    for row in rows {
+        phone.go(&row);
+        let strokes = phone.run(
+            "const picture = document.querySelector('.how-picture');
+             const drawn = ['part', 'gauge', 'marks'].filter((what) => picture?.querySelector(`path.${what}`)?.getTotalLength() > 20);
+             return [drawn, document.querySelector('.how')?.innerText.length > 20];",
+            &[],
+        );
+        assert_eq!(strokes, json!([["part", "gauge", "marks"], true]), "picture and words: {row}");
+    }
+}

@@ -65,13 +65,17 @@ pub fn part_screen(part: Part) -> Vec<El> {
         });
         by_place.into_iter().chain([rows]).gather()
     });
-    let page = match part {
-        Part::Fastener => page.with(
-            link("plate-link", &Route::Joints(Job::All).hash())
-                .text("Torque, threads, fits, oil feed"),
-        ),
-        _ => page,
+    let job = match part {
+        Part::Fastener => Some(Job::All),
+        Part::Bearing => Some(Job::Press),
+        Part::RotorHousing | Part::SideHousing => Some(Job::Slip),
+        Part::Assembly => Some(Job::Stack),
+        _ => None,
     };
+    let page = page.with_all(job.map(|job| {
+        let words = job.name();
+        link("plate-link", &Route::Joints(job).hash()).text(words)
+    }));
     frame(
         move || part.name().to_owned(),
         move || format!("Limits for {}", app.kind().name()),

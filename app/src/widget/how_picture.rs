@@ -62,6 +62,18 @@ fn drawing(picture: Picture) -> Drawing {
             "M52 34v18m0 48v18M268 34v18m0 48v18M46 44l6 8 6-8M46 108l6-8 6 8M262 44l6 8 6-8M262 108l6-8 6 8",
             false,
         ),
+        Picture::MicrometerOverRotor => (
+            "M236 6Q286 36 304 118Q236 162 168 118Q186 36 236 6z",
+            "M14 60V24h96v36H94V40H30v20zM44 56h36v10H44zM110 46h26v12h-26z",
+            "M236 12v12m0 108v-12M304 118l-12-6M168 118l12-6M276 54l-12 6M196 54l12 6",
+            false,
+        ),
+        Picture::StripInBearing => (
+            "M20 70a70 70 0 0 0 140 0zM44 70a46 46 0 0 1 92 0",
+            "M84 118h12v12H84zM196 70h104v14H196z",
+            "M196 40h104v20H196zM216 40v20m24-20v20m28-20v20",
+            false,
+        ),
         Picture::BoreGauge => (
             "M96 75a64 64 0 1 0 128 0a64 64 0 1 0-128 0zM70 75a90 74 0 1 0 180 0a90 74 0 1 0-180 0z",
             "M100 70h120v10H100z",

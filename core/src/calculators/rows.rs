@@ -22,7 +22,7 @@ pub(super) const LINES: &[Line] = &[
     },
     Line {
         name: "Torque and clamp",
-        about: "One fastener, and its stretch",
+        about: "One fastener, its stretch",
         words: "bolt stud preload stretch proof load friction lubricant nut factor grade",
         what: "How much a bolt clamps at a torque, how far it stretches, and how much of its strength is used.",
         how: "Give thread, strength and torque as on the wrench. With a rule over the bolt, free and tight, its stretch says more than any torque.",
@@ -46,7 +46,7 @@ pub(super) const LINES: &[Line] = &[
     },
     Line {
         name: "Can a face turn?",
-        about: "Friction, hollow and solid dowels",
+        about: "Friction, dowels, torque",
         words: "slip shear twist dowels friction joint",
         what: "Whether friction under the clamp and the dowels together hold two housings against twisting.",
         how: "Give the engine’s greatest torque, the clamp, and which dowels are in.",
@@ -54,7 +54,7 @@ pub(super) const LINES: &[Line] = &[
     },
     Line {
         name: "Oil to the front bearing",
-        about: "Solid dowels shut its passage",
+        about: "Shut by solid dowels",
         words: "dowel passage feed external line held",
         what: "Whether the front bearing still gets its oil, by the dowels that are in.",
         how: "Look at the upper dowels: hollow ones carry the oil through, solid ones shut it off. Write down which, and the line that feeds it.",
@@ -70,7 +70,7 @@ pub(super) const LINES: &[Line] = &[
     },
     Line {
         name: "Threads and ports",
-        about: "Tap drill, clearance, boss ports",
+        about: "Drills, clearance, ports",
         words: "tap drill clearance hole metric coarse fine unc unf orb o-ring stress area",
         what: "Sizes of a thread or an O-ring port: tap drill, hole to pass through, area that carries.",
         how: "Find it by any of its names. If none is known, measure diameter and pitch, and ask what thread it is.",
@@ -86,7 +86,7 @@ pub(super) const LINES: &[Line] = &[
     },
     Line {
         name: "Drills",
-        about: "Any name, nearest of each kind",
+        about: "Any name, nearest others",
         words: "bit number letter fraction size twist",
         what: "A drill’s size in both units, and the nearest ones of other kinds.",
         how: "Type a size, a number or a letter.",
@@ -94,7 +94,7 @@ pub(super) const LINES: &[Line] = &[
     },
     Line {
         name: "Limits and fits",
-        about: "ISO classes, inch, measured pair",
+        about: "ISO, inch, measured pair",
         words: "tolerance hole shaft clearance interference transition iso 286",
         what: "How tight or loose a pin and a hole come out: at most, at least, or of a measured pair.",
         how: "Give the nominal size and both classes, the limits of the drawing, or two measured sizes taken at one temperature.",
@@ -102,7 +102,7 @@ pub(super) const LINES: &[Line] = &[
     },
     Line {
         name: "Press fit",
-        about: "Grip, warm housing, cold pin",
+        about: "Grip, warming, cooling",
         words: "interference shrink heat freeze oven pin housing pressure",
         what: "How hard a pressed-in pin grips, and how warm or cold the parts must be to slip together.",
         how: "Give both diameters measured at one temperature, the length in the hole, and the metals.",

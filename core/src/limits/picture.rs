@@ -20,6 +20,10 @@ pub enum Picture {
     MicrometerOverRound,
     /// A micrometer or a caliper over a flat part, at the middle and both ends.
     MicrometerOverSeal,
+    /// A micrometer over the lands of a rotor, at its corners and the middle of each flank.
+    MicrometerOverRotor,
+    /// A strip of plastic squeezed in a bearing, and the scale it is held against.
+    StripInBearing,
     /// A gauge in a bore, two diameters across each other.
     BoreGauge,
     /// A depth micrometer, or a gauge on a bridge, from one face down to another.

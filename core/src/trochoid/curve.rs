@@ -10,7 +10,7 @@ use uom::si::{
     length::millimeter,
 };
 
-use super::{Direction, Point, SectorArea};
+use super::{Direction, Geometry, Point, SectorArea};
 
 /// The curve (e cos 3α + R cos α, e sin 3α + R sin α), offset outward by a distance.
 ///
@@ -29,6 +29,12 @@ impl Trochoid {
     #[must_use]
     pub fn beside(self, distance: Length) -> Self {
         self.offset_by(distance.get::<millimeter>())
+    }
+
+    /// By how much its drawings are enlarged to fill the frame that the preset engine's fill.
+    #[must_use]
+    pub fn drawing_scale(self) -> f64 {
+        Geometry::preset().bore().radius / self.radius
     }
 
     /// The point at the generating angle α.

@@ -209,6 +209,13 @@ proptest! {
         prop_assert!((zone(&face) - zone(&aside)).abs() < 1e-11, "moved aside");
     }
 
+    /// Why a grid of any even steps may be entered on one of other steps.
+    #[test]
+    fn stretching_a_face_in_its_plane_changes_nothing(face in faces(), along in 0.2..3.0, across in 0.2..3.0) {
+        let stretched: Vec<Point> = face.iter().map(|p| Point { x: p.x * along, y: p.y * across, ..*p }).collect();
+        prop_assert!((zone(&face) - zone(&stretched)).abs() < 1e-11, "stretched by {along} and {across}");
+    }
+
     #[test]
     fn the_order_of_readings_changes_nothing(face in faces()) {
         let turned: Vec<Point> = face.iter().rev().copied().collect();

@@ -1,11 +1,14 @@
 //! Surveys: their places, what the book holds of them, and the sentences of their reports.
 
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice, direction, report, stack};
-use pitleaf_core::faces::{LANDS, ReadingSet, Sense, Survey, piece_words};
+use pitleaf_core::faces::{LANDS, Place, ReadingSet, Sense, Survey, piece_words};
 use pitleaf_core::kept;
 use pitleaf_core::limits::{BuildKind, Call, Edge, Gauge, GaugeKind, Sheet, Side};
 use pitleaf_core::quantity::{Unit, usual_leaves};
+use pitleaf_core::trochoid::Geometry;
 use std::collections::HashSet;
+use uom::si::f64::Length;
+use uom::si::length::millimeter;
 
 fn set(of: Survey, piece: &str, texts: &[&str]) -> ReadingSet {
     let texts: Vec<String> = texts.iter().map(|text| (*text).to_owned()).collect();
@@ -17,6 +20,7 @@ fn bench<'a>(sheet: &'a Sheet, set: &'a dyn Fn(Survey, &str) -> Option<ReadingSe
         sheet,
         kind: BuildKind::ForcedInduction,
         rotors: 2,
+        bore: Geometry::preset().bore(),
         leaves: usual_leaves(),
         sense: Sense::ThickerGivesMore,
         chosen: None,
@@ -49,7 +53,7 @@ fn every_survey_is_named_once_and_stands_in_one_group() {
         assert_eq!(Survey::named(survey.word()), Some(survey), "{}", survey.word());
         let groups = Survey::GROUPS.iter().filter(|(_, group)| group.contains(&survey)).count();
         assert_eq!(groups, 1, "{} stands in {groups} groups", survey.word());
-        let places = survey.places();
+        let places = survey.places(Geometry::preset().bore());
         let names: HashSet<&str> = places.iter().map(|place| place.name.as_str()).collect();
         assert_eq!(names.len(), places.len(), "{}: a place is named twice", survey.word());
         assert!(survey.how().ends_with('.'), "{}: how is no sentence", survey.word());
@@ -135,6 +139,57 @@ fn a_face_tells_its_warp_from_its_step() {
     assert_eq!(finding(&all, "Step told from warp").figure, "0.020 mm · 0.79 thou", "apart");
     assert!(finding(&all, "High spots").says.contains("o’clock, land"), "named by place");
     assert!(finding(&all, "Low spots").says.contains("o’clock, swept band"), "named by place");
+}
+
+/// Ten times the grid of nine of `a_grid_of_nine`, in a corner of the builder's grid: 0.115 and 0.120 mm.
+#[test]
+fn a_grid_of_ones_own_gives_the_flatness_of_the_whole() {
+    let mut texts = vec![String::new(); 9 * 7];
+    for (row, heights) in [[0, 4, -2], [6, 10, 3], [-1, 5, 1]].iter().enumerate() {
+        for (column, height) in heights.iter().enumerate() {
+            texts[7 * row + column] = format!("{height}0 um");
+        }
+    }
+    let face = ReadingSet::typed(Survey::Grid, "rotor-1-front", Unit::Micrometre, &texts);
+    let all = with(&face, &[], None);
+    let whole = finding(&all, "Flatness, whole face");
+    assert_eq!(
+        (whole.figure.as_str(), whole.call),
+        ("115 µm · 4.53 thou", Some(Call::DoesNotMeet(Side::Above))),
+        "whole"
+    );
+    assert!(whole.says.contains("By least squares 120 µm"), "compared: {}", whole.says);
+    assert!(finding(&all, "High spots").says.contains("row 2, column 2"), "named by place");
+    assert!(all.iter().all(|one| !one.what.contains("Step")), "a grid tells no step");
+
+    // A lapping plan takes it where the face was not read spot by spot.
+    let plan = set(Survey::Lapping, "rotor-1-front", &["", "", "0.005"]);
+    let all = with(&plan, &[face], None);
+    assert!(all[0].says.starts_with("Flatness from the readings written down."), "{}", all[0].says);
+}
+
+#[test]
+fn two_readings_or_a_line_of_them_are_no_face() {
+    let two = with(&set(Survey::Flatness, "front", &["0.00", "0.01"]), &[], None);
+    assert!(two[0].says.contains("2 readings are too few for flatness."), "{}", two[0].says);
+    let row = with(&set(Survey::Grid, "front", &["0.00", "0.01", "0.00", "0.02"]), &[], None);
+    assert!(row[0].says.contains("All places lie on one line"), "{}", row[0].says);
+}
+
+/// The places of a larger engine lie along its own bore.
+#[test]
+fn places_lie_on_the_engines_own_housing() {
+    let mm = Length::new::<millimeter>;
+    let large = Geometry::new(mm(17.0), mm(120.0), mm(3.0), mm(85.0)).expect("an engine").bore();
+    for survey in [Survey::Flatness, Survey::Grid, Survey::HousingWidth] {
+        let farthest = |bore| {
+            let reach = |place: &Place| place.at.expect("a map")[0].get::<millimeter>();
+            survey.places(bore).iter().map(reach).fold(0.0, f64::max)
+        };
+        let (ours, preset) = (farthest(large), farthest(Geometry::preset().bore()));
+        // R + e: 137 against 117 mm; what lies beside the bore is the same on both.
+        assert!((ours - preset - 20.0).abs() < 1e-9, "{}: {ours} and {preset}", survey.word());
+    }
 }
 
 #[test]
@@ -341,7 +396,7 @@ fn a_pressed_bearing_tells_its_interference_and_whether_it_grips() {
 
 #[test]
 fn a_full_drawer_of_spacers_has_a_letter_each() {
-    let places = Survey::Spacers.places();
+    let places = Survey::Spacers.places(Geometry::preset().bore());
     assert_eq!(places.len(), 78);
     let named: Vec<&str> =
         [0, 25, 26, 77].iter().map(|&at: &usize| places[at].name.as_str()).collect();

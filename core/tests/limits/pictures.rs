@@ -1,6 +1,8 @@
 //! The picture of how a row is measured fits what the row says.
 
+use pitleaf_core::faces::Survey;
 use pitleaf_core::limits::{Picture, Sheet};
+use pitleaf_core::trochoid::Geometry;
 use std::collections::HashSet;
 
 #[test]
@@ -34,4 +36,15 @@ fn each_row_is_drawn_with_its_own_gauge() {
     }
     let used: HashSet<Picture> = sheet.rows().iter().map(|row| row.picture()).collect();
     assert_eq!(used.len(), 20, "a picture is drawn for no row: {used:?}");
+}
+
+/// What is read place by place shows its places on the part's own map, or a picture; a plan measures nothing.
+#[test]
+fn each_survey_shows_where_it_is_read() {
+    for survey in Survey::ALL.into_iter().filter(|survey| *survey != Survey::Lapping) {
+        let has_map = survey.places(Geometry::preset().bore())[0].at.is_some();
+        assert!(has_map != survey.picture().is_some(), "{}: a map or a picture", survey.word());
+    }
+    assert_eq!(Survey::RotorWidth.picture(), Some(Picture::MicrometerOverRotor), "a rotor");
+    assert_eq!(Survey::PlasticGauge.picture(), Some(Picture::StripInBearing), "a strip");
 }

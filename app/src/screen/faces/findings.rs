@@ -1,6 +1,7 @@
 //! A report as a list: mark, figure, words; and what a report is written from.
 
 use crate::dom::{El, button, el, text};
+use crate::screen::ports::engine;
 use crate::state::App;
 use crate::widget::call_mark;
 use pitleaf_core::book::Fact;
@@ -14,6 +15,7 @@ use pitleaf_core::seals::{Leaf, leaf_set};
 pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T) -> T {
     let build = app.build();
     let rotors = super::rotors(app);
+    let bore = engine(app).geometry().bore();
     app.book.with(|book| {
         app.sheet.with(|sheet| {
             let set = |of: Survey, piece: &str| -> Option<ReadingSet> {
@@ -24,6 +26,7 @@ pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T)
                 sheet,
                 kind: app.kind(),
                 rotors,
+                bore,
                 leaves: leaf_set(book).map_or_else(usual_leaves, |set| {
                     set.leaves().iter().map(Leaf::thickness).gather()
                 }),

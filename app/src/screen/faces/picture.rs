@@ -6,7 +6,7 @@ use pitleaf_core::faces::report::{Levelled, direction, figure, levelled};
 use pitleaf_core::faces::{Band, Survey, Taken, relief};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
-use pitleaf_core::trochoid::{Engine, Point};
+use pitleaf_core::trochoid::Trochoid;
 use std::fmt::Write as _;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
@@ -14,9 +14,26 @@ use uom::si::length::millimeter;
 /// The most bands a relief is cut into.
 const BANDS: u8 = 6;
 
-/// Tenths of a millimetre, the long axis upright: x of the housing goes up, y to the left.
-fn at(x: Length, y: Length) -> (i32, i32) {
-    (tenths(-y.get::<millimeter>()), tenths(-x.get::<millimeter>()))
+/// Tenths of a millimetre, the long axis upright: x of the housing goes up, y to the left. A larger or
+/// smaller engine is drawn to the same size.
+#[derive(Clone, Copy)]
+struct Paper {
+    scale: f64,
+}
+
+impl Paper {
+    fn of(work: &Work) -> Self {
+        Self { scale: if is_shaft(work.survey) { 1.0 } else { work.bore.get().drawing_scale() } }
+    }
+
+    fn at(self, x: Length, y: Length) -> (i32, i32) {
+        let place = |length: Length| tenths(-length.get::<millimeter>() * self.scale);
+        (place(y), place(x))
+    }
+}
+
+fn is_shaft(survey: Survey) -> bool {
+    matches!(survey, Survey::RunoutEight | Survey::RunoutTwelve)
 }
 
 fn tenths(value: f64) -> i32 {
@@ -49,27 +66,28 @@ fn circle(class: &str, (x, y): (i32, i32), radius: &str) -> El {
 }
 
 /// The picture's frame and the part's outline.
-fn part(survey: Survey, class: &str) -> El {
+fn part(work: &Work, class: &str) -> El {
     const VIEW: &str = "-1120 -1420 2240 2840";
-    let shaft = matches!(survey, Survey::RunoutEight | Survey::RunoutTwelve);
+    let shaft = is_shaft(work.survey);
     let view = if shaft { "-1420 -1420 2840 2840" } else { VIEW };
     let picture = svg("svg").attrs(&[("class", class), ("viewBox", view), ("aria-hidden", "true")]);
     if shaft {
         return picture.with(circle("outline", (0, 0), "1000"));
     }
-    let engine = Engine::preset();
-    let bore = engine.geometry().bore().polyline(120);
-    let edge = engine.geometry().bore().beside(Length::new::<millimeter>(16.0)).polyline(120);
-    let line =
-        |points: Vec<Point>| outline(points.into_iter().map(|point| at(point.x(), point.y())));
+    let (bore, paper) = (work.bore.get(), Paper::of(work));
+    let line = |curve: Trochoid| {
+        outline(curve.polyline(120).into_iter().map(|point| paper.at(point.x(), point.y())))
+    };
+    let edge = bore.beside(Length::new::<millimeter>(16.0));
     picture.with(path("outline thin", &line(edge))).with(path("outline", &line(bore)))
 }
 
 fn spots(work: &Work) -> Vec<((i32, i32), usize)> {
-    work.places
+    let paper = Paper::of(work);
+    work.spots()
         .iter()
         .enumerate()
-        .filter_map(|(place, spot)| Some((spot.at.map(|[x, y]| at(x, y))?, place)))
+        .filter_map(|(place, spot)| Some((spot.at.map(|[x, y]| paper.at(x, y))?, place)))
         .gather()
 }
 
@@ -95,14 +113,14 @@ pub fn where_to_read(work: &Work) -> El {
             .with(circle("spot-ring", spot, "130"))
             .with(circle("spot-mark", spot, "44"))
     });
-    part(work.survey, "map survey-map").with_all(marks)
+    part(work, "map survey-map").with_all(marks)
 }
 
 /// The picture over the findings; none for surveys without a map.
 pub fn result_picture(work: &Work) -> Vec<El> {
     let unit = work.unit.get();
     match (work.survey, &work.taken()) {
-        (Survey::Flatness, Ok(taken)) => face(work, taken, unit),
+        (Survey::Flatness | Survey::Grid, Ok(taken)) => face(work, taken, unit),
         (Survey::RunoutEight | Survey::RunoutTwelve, Ok(taken)) => vec![shaft(work, taken)],
         _ => Vec::new(),
     }
@@ -149,21 +167,25 @@ fn face(work: &Work, taken: &Taken, unit: Unit) -> Vec<El> {
     let bands = relief.bands(unit, BANDS);
     let ranks = ranks(&bands);
     let fill = |rank: i32| format!("url(#{})", hatch_id(rank));
+    let paper = Paper::of(work);
     let areas = bands.iter().zip(&ranks).map(|(band, &rank)| {
-        let pieces: String =
-            band.pieces.iter().map(|piece| outline(piece.iter().map(|&[x, y]| at(x, y)))).gather();
+        let pieces: String = band
+            .pieces
+            .iter()
+            .map(|piece| outline(piece.iter().map(|&[x, y]| paper.at(x, y))))
+            .gather();
         path("band", &pieces).attr("fill", &fill(rank))
     });
     let end = |class: &str, point: &pitleaf_core::faces::Point, shape: &str, words: &str| {
-        let (x, y) = at(point.x, point.y);
+        let (x, y) = paper.at(point.x, point.y);
         let place = format!("translate({x} {y})");
         svg("g")
             .attr("transform", &place)
             .with(path(class, shape))
             .with(svg("text").attrs(&[("y", if y > 0 { "-110" } else { "190" })]).text(words))
     };
-    let dots = points.iter().map(|point| circle("spot-mark", at(point.x, point.y), "22"));
-    let picture = part(work.survey, "map relief")
+    let dots = points.iter().map(|point| circle("spot-mark", paper.at(point.x, point.y), "22"));
+    let picture = part(work, "map relief")
         .with(svg("defs").with_all(ranks.iter().map(|&rank| hatch(rank))))
         .with_all(areas)
         .with_all(dots)
@@ -202,5 +224,5 @@ fn shaft(work: &Work, taken: &Taken) -> El {
         let ((x, y), (a, b), (c, d)) = (tip(90.0, 0.0), tip(72.0, 9.0), tip(72.0, -9.0));
         path("high-side", &format!("M0 0L{x} {y}M{a} {b}L{x} {y}L{c} {d}"))
     });
-    part(work.survey, "map relief").with_all(dots).with_all(numbers).with_all(arrow)
+    part(work, "map relief").with_all(dots).with_all(numbers).with_all(arrow)
 }

@@ -4,7 +4,7 @@ use super::picture::where_to_read;
 use super::survey::Work;
 use crate::dom::{El, button, el, text};
 use crate::screen::check::check_frame;
-use crate::widget::{figure_input, help_beside, keypad, unit_keys};
+use crate::widget::{figure_input, help_beside, how_picture, keypad, unit_keys};
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Reading, Unit};
@@ -48,7 +48,8 @@ pub fn reading_view(work: &Work) -> El {
         .with(slips(work))
         .with(text("p", "how", work.survey.how()))
         .with(help_beside(Calculator::Survey(work.survey).help()))
-        .with_all(caution(work));
+        .with_all(caution(work))
+        .with_all(work.survey.picture().map(how_picture));
     let below_zero = work.survey.bounds().lowest < 0;
     let extra = [
         ("½", "½", "and a half"),

@@ -5,6 +5,7 @@ use super::result::result_view;
 use crate::dom::{El, el, follow};
 use crate::draft;
 use crate::route::Route;
+use crate::screen::ports::engine;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
@@ -12,6 +13,7 @@ use pitleaf_core::book::Fact;
 use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Dimension, Unit};
+use pitleaf_core::trochoid::Trochoid;
 use std::rc::Rc;
 
 /// What a survey's two views share, behind one handle. Texts stand in the order of the places.
@@ -23,6 +25,8 @@ pub struct InHand {
     pub survey: Survey,
     pub piece: Rc<str>,
     pub places: Rc<[Place]>,
+    /// The engine's bore, along which a housing's places lie.
+    pub bore: Memo<Trochoid>,
     pub texts: RwSignal<Vec<String>>,
     pub typed: RwSignal<String>,
     pub at: RwSignal<usize>,
@@ -55,7 +59,8 @@ pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
 impl InHand {
     fn open(app: App, survey: Survey, piece: &str) -> Work {
         let hash = Route::Survey(survey, piece.to_owned()).hash();
-        let places: Rc<[Place]> = survey.places().into();
+        let bore = Memo::new(move || engine(app).geometry().bore());
+        let places: Rc<[Place]> = survey.places(bore.get_untracked()).into();
         let draft = draft::at(&hash);
         let usual = app.settings.with_untracked(|settings| settings.unit(Dimension::Length));
         let unit = draft.as_ref().and_then(|draft| draft.unit).or(usual);
@@ -77,6 +82,7 @@ impl InHand {
             touched,
             showing: RwSignal::new(false),
             places,
+            bore,
         });
         work.fill_from_book();
         work.keep_draft(hash);
@@ -138,12 +144,18 @@ impl InHand {
     /// The readings, read.
     pub fn taken(&self) -> Result<Taken, SetFault> {
         let set = self.set();
-        set.read_with(&self.app.sheet.with(|sheet| sheet.gauge(set.gauge)))
+        let gauge = self.app.sheet.with(|sheet| sheet.gauge(set.gauge));
+        set.read_with(&gauge, self.bore.get())
     }
 
     /// The text at a place.
     pub fn text(&self, at: usize) -> String {
         self.texts.with_untracked(|texts| texts[at].clone())
+    }
+
+    /// The places as they lie on this engine's part.
+    pub fn spots(&self) -> Vec<Place> {
+        self.survey.places(self.bore.get())
     }
 
     /// Puts a text at a place.

@@ -110,9 +110,7 @@ impl Job {
         match self {
             Self::Thread(_) => "A thread and its drills",
             Self::Port(_) => "An O-ring boss port",
-            _ => self
-                .calculator()
-                .map_or("Bolts, studs, dowels, threads, fits, oil", Calculator::about),
+            _ => self.calculator().map_or("Bolts, dowels, fits, oil", Calculator::about),
         }
     }
 

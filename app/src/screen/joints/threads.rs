@@ -128,11 +128,12 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     .flatten()
     .gather();
     let (area, unit) = thread.printed_stress_area();
-    let metric = shown::plain(thread.stress_area().get::<square_millimeter>(), 1);
-    sizes.push(show::row("Stress area", format!("{area} {unit}"), format!("{metric} mm²")));
+    let mut metric = String::new();
     if let Some(count) = thread.threads_per_inch() {
+        metric = shown::plain(thread.stress_area().get::<square_millimeter>(), 1) + " mm²";
         sizes.push(show::row("Per inch", count.to_string(), String::new()));
     }
+    sizes.push(show::row("Stress area", format!("{area} {unit}"), metric));
     let fits = [
         ("Close", ClearanceFit::Close),
         ("Normal", ClearanceFit::Normal),

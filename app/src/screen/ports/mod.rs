@@ -77,7 +77,7 @@ pub(super) fn written_engine(app: App) -> Option<Engine> {
 
 /// The engine by the book. What was written down was checked before; what another version wrote and
 /// this one can't make sense of gives way to the preset.
-fn engine(app: App) -> Engine {
+pub(super) fn engine(app: App) -> Engine {
     written_engine(app).unwrap_or_else(Engine::preset)
 }
 

@@ -170,15 +170,18 @@ fn piece_fields(name: &'static str, piece: Fields) -> Vec<El> {
         .on("change", move |event| {
             piece.material.set(event_target_value(&event).parse().unwrap_or(0))
         });
-    let metal = el("label").class("line-field").with(text("span", "", "Metal")).with(select);
+    let metal = el("label")
+        .class("line-field")
+        .with(text("span", "", &format!("{name}’s metal")))
+        .with(select);
     vec![
         text("h2", "", name),
         metal,
         el("div")
             .class("form two")
-            .with(field("Runs at, coldest", "120", piece.coldest))
-            .with(field("Runs at, hottest", "200", piece.hottest))
-            .with(field("Own growth, 10⁻⁶/K", "10.5 to 12", piece.own)),
+            .with(field(&format!("{name}, coldest"), "120", piece.coldest))
+            .with(field(&format!("{name}, hottest"), "200", piece.hottest))
+            .with(field(&format!("{name}’s own growth, 10⁻⁶/K"), "10.5 to 12", piece.own)),
     ]
 }
 

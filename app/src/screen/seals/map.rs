@@ -4,9 +4,10 @@ use super::face::SlotLine;
 use super::sign::class;
 use crate::dom::{El, svg};
 use crate::route::Route;
+use crate::screen::ports::engine;
 use crate::state::App;
 use pitleaf_core::book::Face;
-use pitleaf_core::trochoid::{Engine, Point};
+use pitleaf_core::trochoid::Point;
 use std::fmt::Write as _;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
@@ -18,14 +19,15 @@ fn tenths(value: f64) -> i32 {
     tenths
 }
 
-fn at(point: Point) -> (i32, i32) {
-    (tenths(point.x().get::<millimeter>()), tenths(-point.y().get::<millimeter>()))
+fn at(point: Point, scale: f64) -> (i32, i32) {
+    let place = |length: Length| tenths(length.get::<millimeter>() * scale);
+    (place(point.x()), -place(point.y()))
 }
 
-fn path(class: &str, points: &[Point], end: &str) -> El {
+fn path(class: &str, points: &[Point], scale: f64, end: &str) -> El {
     let mut d = String::new();
     for (index, point) in points.iter().enumerate() {
-        let (x, y) = at(*point);
+        let (x, y) = at(*point, scale);
         // Writing to a string can't fail.
         let _ = write!(d, "{}{x} {y}", if index == 0 { 'M' } else { 'L' });
     }
@@ -47,18 +49,20 @@ fn label(class: &str, (x, y): (i32, i32), words: &str) -> El {
     svg("text").attrs(&[("class", class), ("x", &x.to_string()), ("y", &y.to_string())]).text(words)
 }
 
-/// The face as it lies on the bench; each slot can be touched. The list under it says the same to
+/// The face as it lies on the bench, of the build's own engine; each slot can be touched. The list under it says the same to
 /// keyboards and screen readers.
 pub(super) fn map(app: App, face: Face, lines: &[SlotLine]) -> El {
-    let map = Engine::preset().face_map(face == Face::Rear);
+    let engine = engine(app);
+    let (map, scale) =
+        (engine.face_map(face == Face::Rear), engine.geometry().bore().drawing_scale());
     let slots = lines.iter().zip(&map.slots).map(|(line, points)| {
         let slot = line.slot;
         let group = svg("g")
             .on("click", move |_| app.go(&Route::Slot(slot)))
-            .with(path("slot-touch", points, ""))
-            .with(path(&format!("slot {}", class(line.state)), points, ""));
+            .with(path("slot-touch", points, scale, ""))
+            .with(path(&format!("slot {}", class(line.state)), points, scale, ""));
         let Some(&middle) = points.get(points.len() / 2) else { return group };
-        let (x, y) = at(middle);
+        let (x, y) = at(middle, scale);
         // Names stand inside the rotor, well off the line they name.
         let (x, y) = (x * 5 / 8, y * 5 / 8);
         group.with(label("slot-name", (x, y), &slot.to_string())).with(label(
@@ -68,13 +72,16 @@ pub(super) fn map(app: App, face: Face, lines: &[SlotLine]) -> El {
         ))
     });
     let corners = map.corners.iter().zip(["A", "B", "C"]).flat_map(|(corner, letter)| {
-        let (x, y) = at(*corner);
-        [circle("corner", (x, y), map.corner_radius, 12), label("corner-name", (x, y + 26), letter)]
+        let (x, y) = at(*corner, scale);
+        [
+            circle("corner", (x, y), map.corner_radius * scale, 12),
+            label("corner-name", (x, y + 26), letter),
+        ]
     });
     svg("svg")
         .attrs(&[("class", "map"), ("viewBox", "-1090 -1090 2180 1840"), ("aria-hidden", "true")])
-        .with(path("outline", &map.outline, "Z"))
-        .with(circle("oil", (0, 0), map.oil_radius, 0))
+        .with(path("outline", &map.outline, scale, "Z"))
+        .with(circle("oil", (0, 0), map.oil_radius * scale, 0))
         .with_all(slots)
         .with_all(corners)
 }

@@ -51,10 +51,26 @@ pub(super) fn whole_face(taken: &Taken) -> Result<Measured, Refusal> {
     Ok(flatness(&points, Reference::MinimumZone)?.measured(&taken.doubt))
 }
 
-pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
-    let mut findings = match whole(taken) {
+/// The limit of a face's warp.
+fn warp_row<'a>(piece: &str, bench: &Bench<'a>) -> Option<&'a Row> {
+    let rotor = piece.starts_with("rotor");
+    bench.row(if rotor { "rotor-housing-warp" } else { "side-housing-warp" })
+}
+
+/// A face read on the builder's own grid: the whole of it, without telling worn band from land.
+pub(super) fn grid_report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
+    match whole(taken, warp_row(piece, bench)) {
         Ok(findings) => findings,
-        Err(refusal) => return vec![Finding::refused("Flatness, whole face", refusal)],
+        Err(refusal) => vec![Finding::refused(WHOLE, refusal)],
+    }
+}
+
+const WHOLE: &str = "Flatness, whole face";
+
+pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
+    let mut findings = match whole(taken, None) {
+        Ok(findings) => findings,
+        Err(refusal) => return vec![Finding::refused(WHOLE, refusal)],
     };
     let land: Vec<Point> = points(taken)
         .into_iter()
@@ -78,7 +94,7 @@ pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> 
     findings
 }
 
-fn whole(taken: &Taken) -> Result<Vec<Finding>, Refusal> {
+fn whole(taken: &Taken, row: Option<&Row>) -> Result<Vec<Finding>, Refusal> {
     let unit = taken.unit;
     let (places, points): (Vec<usize>, Vec<Point>) = points(taken).into_iter().unzip();
     let zone = flatness(&points, Reference::MinimumZone)?;
@@ -101,9 +117,9 @@ fn whole(taken: &Taken) -> Result<Vec<Finding>, Refusal> {
     // Spots within a fifth of the whole are spoken of together.
     let near = zone.value() / 5.0;
     let within = format!("Within {} of the farthest.", figure(near, unit));
+    let flat = zone.measured(&taken.doubt);
     Ok(vec![
-        Finding::measured("Flatness, whole face", &zone.measured(&taken.doubt), unit)
-            .saying(&compared),
+        Finding::measured(WHOLE, &flat, unit).against(&flat, row, unit).saying(&compared),
         Finding::new(
             "High spots",
             String::new(),
@@ -164,12 +180,11 @@ pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>)
         Ok(found) => found,
         Err(refusal) => return vec![Finding::refused(what, refusal)],
     };
-    let rotor = piece.starts_with("rotor");
-    let row = bench.row(if rotor { "rotor-housing-warp" } else { "side-housing-warp" });
+    let row = warp_row(piece, bench);
     let worst = taken.name(lines[found.worst].0);
     let worst = worst.rsplit_once(',').map_or(worst, |(line, _)| line);
     let says = format!(
-        "Deepest known {worst}. Proved, with leaf and straightedge off by up to {}: {}. A bracket for the lines tried, not the flatness of the face.",
+        "Deepest line: {worst}. Proved, with leaf and straightedge off by up to {}: {}. A bracket for the lines tried, not the flatness of the face.",
         both_span(doubt, taken.unit),
         found.proved.words(taken.unit)
     );

@@ -10,7 +10,8 @@ use uom::si::f64::Length;
 pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     let what = "To come off the highest place";
     let unit = taken.unit;
-    let measured = bench.taken(Survey::Flatness, piece).and_then(|face| whole_face(&face).ok());
+    let read = |survey| whole_face(&bench.taken(survey, piece)?).ok();
+    let measured = read(Survey::Flatness).or_else(|| read(Survey::Grid));
     let now = taken.length(0).or(measured.map(|measured| measured.value));
     let (Some(flatness), Some(wanted)) = (now, taken.length(2)) else {
         let missing = if now.is_none() {

@@ -18,6 +18,7 @@ pub use width::stack;
 use super::{ReadingSet, Sense, SetFault, Survey, Taken};
 use crate::limits::{BuildKind, Row, Sheet};
 use crate::quantity::Amount;
+use crate::trochoid::Trochoid;
 
 /// What a report is written from beside its own readings.
 pub struct Bench<'a> {
@@ -27,6 +28,8 @@ pub struct Bench<'a> {
     pub kind: BuildKind,
     /// Its rotors.
     pub rotors: u8,
+    /// Its bore, along which its housings are read.
+    pub bore: Trochoid,
     /// The leaves at hand.
     pub leaves: Vec<Amount>,
     /// What a thicker spacer does.
@@ -37,15 +40,15 @@ pub struct Bench<'a> {
     pub set: &'a dyn Fn(Survey, &str) -> Option<ReadingSet>,
 }
 
-impl Bench<'_> {
-    fn row(&self, id: &str) -> Option<&Row> {
+impl<'a> Bench<'a> {
+    fn row(&self, id: &str) -> Option<&'a Row> {
         self.sheet.row(id)
     }
 
     /// Another set on the same piece; one that can't be read counts as none.
     fn taken(&self, of: Survey, piece: &str) -> Option<Taken> {
         let set = (self.set)(of, piece)?;
-        set.read_with(&self.sheet.gauge(set.gauge)).ok()
+        set.read_with(&self.sheet.gauge(set.gauge), self.bore).ok()
     }
 }
 
@@ -54,10 +57,11 @@ impl Bench<'_> {
 /// # Errors
 /// The [`SetFault`] of the first text that can't be read. What can't be computed is a finding that says why.
 pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFault> {
-    let taken = set.read_with(&bench.sheet.gauge(set.gauge))?;
+    let taken = set.read_with(&bench.sheet.gauge(set.gauge), bench.bore)?;
     let piece = set.piece.as_str();
     Ok(match set.of {
         Survey::Flatness => face::flatness_report(&taken, bench),
+        Survey::Grid => face::grid_report(&taken, piece, bench),
         Survey::Straightedge => face::straightedge_report(&taken, piece, bench),
         Survey::Lapping => lapping::report(&taken, piece, bench),
         Survey::SideThickness => width::side_report(&taken, bench),

@@ -9,7 +9,7 @@ pub use places::{LANDS, Place};
 pub use set::{PlacedReading, ReadingSet, SetFault, Taken};
 
 use crate::kept::{Json, Kept, Refused};
-use crate::limits::GaugeKind;
+use crate::limits::{GaugeKind, Picture};
 use crate::quantity::{Bounds, Unit};
 use rows::{ROWS, Row};
 
@@ -50,6 +50,8 @@ pub enum Survey {
     BearingSeat,
     /// The outside of a bearing, before it is pressed in.
     BearingShell,
+    /// A face by dial indicator, on the builder's own grid.
+    Grid,
 }
 
 /// On which pieces a survey is made.
@@ -73,7 +75,7 @@ pub enum Pieces {
 
 impl Survey {
     /// Every survey, in the order of the work.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 18] = [
         Self::Flatness,
         Self::Straightedge,
         Self::Lapping,
@@ -91,11 +93,12 @@ impl Survey {
         Self::EndPlayAfter,
         Self::BearingSeat,
         Self::BearingShell,
+        Self::Grid,
     ];
 
     /// The surveys that belong together, under their headings.
     pub const GROUPS: [(&'static str, &'static [Self]); 5] = [
-        ("Faces", &[Self::Flatness, Self::Straightedge, Self::Lapping]),
+        ("Faces", &[Self::Flatness, Self::Grid, Self::Straightedge, Self::Lapping]),
         (
             "Widths and stack",
             &[Self::SideThickness, Self::HousingWidth, Self::RotorWidth, Self::ApexSealLength],
@@ -114,6 +117,22 @@ impl Survey {
         let others = group.into_iter().flat_map(|(_, group)| group.iter().copied());
         others.filter(move |&other| {
             other != self && other.pieces(rotors).iter().any(|name| name == piece)
+        })
+    }
+
+    /// The picture of how it is measured, where its places have no map of their own.
+    #[must_use]
+    pub fn picture(self) -> Option<Picture> {
+        Some(match self {
+            Self::Straightedge => Picture::StraightedgeOnFace,
+            Self::RotorWidth => Picture::MicrometerOverRotor,
+            Self::ApexSealLength => Picture::MicrometerOverSeal,
+            Self::Bore | Self::BearingSeat => Picture::BoreGauge,
+            Self::Journal | Self::BearingShell => Picture::MicrometerOverRound,
+            Self::PlasticGauge => Picture::StripInBearing,
+            Self::Spacers => Picture::HeightOnPlate,
+            Self::EndPlay | Self::EndPlayAfter => Picture::DialOnEnd,
+            _ => return None,
         })
     }
 

@@ -5,9 +5,9 @@ use super::super::layout::{Ring, side_housing_spots};
 use super::Survey;
 use crate::gather::Gather;
 use crate::quantity::Bounds;
-use crate::trochoid::Engine;
+use crate::trochoid::Trochoid;
 use std::f64::consts::TAU;
-use uom::si::f64::Length;
+use uom::si::f64::{Angle, Length};
 
 /// One place to read.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,14 +30,20 @@ const ASIDE: f64 = 8.0;
 /// The clock hours a housing's width is read at, the long axis upright: both ends, both waists, between.
 const HOURS: [u8; 8] = [12, 2, 3, 4, 6, 8, 9, 10];
 
+/// The most rows and columns of a grid.
+const ROWS: u8 = 9;
+const COLUMNS: u8 = 7;
+
 impl Survey {
-    /// Its places, in the order they are read.
+    /// Its places, in the order they are read. On a housing they lie along the engine's own bore; their
+    /// names are the same on every engine.
     #[must_use]
-    pub fn places(self) -> Vec<Place> {
+    pub fn places(self, bore: Trochoid) -> Vec<Place> {
         match self {
-            Self::Flatness => self.spots(|_, _| true),
+            Self::Flatness => self.spots(bore, |_, _| true),
+            Self::Grid => self.grid(bore),
             Self::SideThickness | Self::HousingWidth => {
-                self.spots(|hour, ring| ring == Ring::Land && HOURS.contains(&hour))
+                self.spots(bore, |hour, ring| ring == Ring::Land && HOURS.contains(&hour))
             }
             Self::Straightedge => self.ends(
                 &["along", "across", "diagonal from 1 to 7", "diagonal from 11 to 5"],
@@ -72,10 +78,13 @@ impl Survey {
             Self::RunoutTwelve => self.round(12),
             Self::Spacers => {
                 // A to Z, then AA to AZ, BA to BZ: a well kept drawer.
-                let letters = |first: &'static str| {
-                    ('A'..='Z').map(move |letter| self.place(format!("spacer {first}{letter}")))
-                };
-                ["", "A", "B"].into_iter().flat_map(letters).gather()
+                let mut all = Vec::new();
+                for first in ["", "A", "B"] {
+                    for letter in 'A'..='Z' {
+                        all.push(self.place(format!("spacer {first}{letter}")));
+                    }
+                }
+                all
             }
             Self::EndPlay => {
                 let mut places = self.list(&["reading 1", "reading 2", "reading 3"]);
@@ -98,15 +107,17 @@ impl Survey {
     }
 
     fn ends(self, places: &[&str], ends: &[&str]) -> Vec<Place> {
-        let of = |place: &&str| {
-            ends.iter().map(|end| self.place(format!("{place}, {end}"))).gather::<Vec<_>>()
-        };
-        places.iter().flat_map(of).gather()
+        let mut all = Vec::new();
+        for place in places {
+            for end in ends {
+                all.push(self.place(format!("{place}, {end}")));
+            }
+        }
+        all
     }
 
     /// Spots by the clock; on a width they are named by the hour alone.
-    fn spots(self, kept: impl Fn(u8, Ring) -> bool) -> Vec<Place> {
-        let bore = Engine::preset().geometry().bore();
+    fn spots(self, bore: Trochoid, kept: fn(u8, Ring) -> bool) -> Vec<Place> {
         let spots = side_housing_spots(bore, of_mm(ASIDE)).unwrap_or_default();
         let kept = spots.into_iter().filter(|spot| kept(spot.hour, spot.ring));
         kept.map(|spot| Place {
@@ -119,6 +130,23 @@ impl Survey {
             bounds: self.bounds(),
         })
         .gather()
+    }
+
+    /// Rows from 12 o'clock down, columns from the left, over the bore's own length and width. A grid of
+    /// other steps stands here just as well: flatness stays the same when a face is stretched in its plane.
+    fn grid(self, bore: Trochoid) -> Vec<Place> {
+        let (along, across) =
+            (bore.point(Angle::default()).x(), bore.point(Angle::HALF_TURN * 0.5).y());
+        let from_middle = |at: u8, count: u8| 1.0 - 2.0 * f64::from(at) / f64::from(count - 1);
+        let mut all = Vec::new();
+        for row in 0..ROWS {
+            for column in 0..COLUMNS {
+                let place = self.place(format!("row {}, column {}", row + 1, column + 1));
+                let at = [along * from_middle(row, ROWS), across * from_middle(column, COLUMNS)];
+                all.push(Place { at: Some(at), ..place });
+            }
+        }
+        all
     }
 
     /// Places round a shaft as it is seen from the front, place 1 on top, counted clockwise.

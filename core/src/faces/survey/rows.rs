@@ -174,4 +174,13 @@ pub(super) const ROWS: &[Row] = &[
         bounds: &Bounds::SIZE,
         pieces: Pieces::Bearings,
     },
+    Row {
+        word: "grid",
+        name: "Flatness, on a grid",
+        how: "Your own grid: rows and columns evenly apart, by any steps. Row 1 is towards 12 o’clock, column 1 at the left; leave out what it has not. Zero the indicator anywhere, then read each spot; only differences count.",
+        caution: HEAVY,
+        gauge: DialIndicator,
+        bounds: &Bounds::HEIGHT,
+        pieces: Pieces::AllFaces,
+    },
 ];

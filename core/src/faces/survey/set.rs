@@ -8,6 +8,7 @@ use crate::kept_fields;
 use crate::letters::capital;
 use crate::limits::{Gauge, GaugeKind};
 use crate::quantity::{Fault, Reading, Unit};
+use crate::trochoid::{Geometry, Trochoid};
 use std::fmt;
 use uom::si::f64::Length;
 
@@ -69,12 +70,17 @@ pub struct Taken {
     pub unit: Unit,
 }
 
+/// A survey's places where only their names count.
+fn places_of(survey: Survey) -> Vec<Place> {
+    survey.places(Geometry::preset().bore())
+}
+
 impl ReadingSet {
     /// A set from the texts at a survey's places, in order; empty texts are left out.
     #[must_use]
     pub fn typed(of: Survey, piece: &str, unit: Unit, texts: &[String]) -> Self {
         let readings =
-            of.places().into_iter().zip(texts).filter(|(_, text)| !text.trim().is_empty());
+            places_of(of).into_iter().zip(texts).filter(|(_, text)| !text.trim().is_empty());
         let readings = readings
             .map(|(place, text)| PlacedReading { place: place.name, text: text.trim().to_owned() })
             .gather();
@@ -87,23 +93,23 @@ impl ReadingSet {
         let at = |place: &Place| self.readings.iter().find(|reading| reading.place == place.name);
         let text =
             |place: &Place| at(place).map(|reading| reading.text.clone()).unwrap_or_default();
-        self.of.places().iter().map(text).gather()
+        places_of(self.of).iter().map(text).gather()
     }
 
-    /// Reads every text, with the doubt of the usual gauge.
+    /// Reads every text, with the doubt of the usual gauge, on the preset engine's parts.
     ///
     /// # Errors
     /// The first [`SetFault`].
     pub fn read(&self) -> Result<Taken, SetFault> {
-        self.read_with(&Gauge::usual(self.gauge))
+        self.read_with(&Gauge::usual(self.gauge), Geometry::preset().bore())
     }
 
-    /// Reads every text, with the doubt of a gauge.
+    /// Reads every text, with the doubt of a gauge, on the parts of an engine with this bore.
     ///
     /// # Errors
     /// The first [`SetFault`].
-    pub fn read_with(&self, gauge: &Gauge) -> Result<Taken, SetFault> {
-        let places = self.of.places();
+    pub fn read_with(&self, gauge: &Gauge, bore: Trochoid) -> Result<Taken, SetFault> {
+        let places = self.of.places(bore);
         let mut readings = Vec::with_capacity(places.len());
         for (place, text) in places.iter().zip(self.texts()) {
             let read = |text: &str| Reading::read(text, self.unit, place.bounds);
