@@ -64,7 +64,7 @@ fn shell() -> El {
         .attr_live("aria-busy", move || {
             app.keeping.with(|keeping| *keeping == Keeping::Opening).then(|| "true".to_owned())
         })
-        .with(el("div").live(move || tour::line(app)))
+        .with(el("div").class("no-print").live(move || tour::line(app)))
         .with(el("div").class("screen").live(move || {
             let route = app.route.get();
             // A screen is made anew for another build or sheet, but not for every entry: what is typed stays.
