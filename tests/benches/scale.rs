@@ -1,4 +1,4 @@
-//! A large book in the browser: `cargo test -p pitleaf-tests --bench scale`.
+//! A large book in the browser: `cargo test -p pitleaf-tests --bench scale`, or `-- 100000` for one size.
 //!
 //! Prints, for books of 1,000, 10,000 and 100,000 entries at four-fold CPU throttling: opening it for the
 //! first time, opening it again, writing one more entry, and the memory of the page. The app must be
@@ -10,7 +10,9 @@ use serde_json::json;
 fn main() {
     let server = Server::start();
     println!("entries | first opening | next openings | one more entry, median and worst | memory");
-    for count in [1_000, 10_000, 100_000] {
+    let asked: Vec<usize> = std::env::args().filter_map(|word| word.parse().ok()).collect();
+    let counts = if asked.is_empty() { vec![1_000, 10_000, 100_000] } else { asked };
+    for count in counts {
         let phone = Browser::open(server.url());
         large_book::fill(&phone, count);
         phone.go("#/book");

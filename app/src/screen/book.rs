@@ -17,7 +17,7 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Event, HtmlInputElement};
 
 /// How many lines are drawn at first.
-const PAGE: usize = 20;
+const PAGE: usize = 10;
 
 /// The build's pages.
 pub fn screen() -> Vec<El> {

@@ -3,8 +3,10 @@
 //! `serde` would expand a reader and a writer of its own for each type and each variant. Here it reads
 //! and writes only [`Json`]; a type says which fields it has ([`kept_fields!`](crate::kept_fields)),
 //! which words ([`kept_words!`](crate::kept_words)) or which variants
-//! ([`kept_variants!`](crate::kept_variants)), and those are looked up in the tree.
+//! ([`kept_variants!`](crate::kept_variants)), and those are looked up in the tree. [`checksum`] is what
+//! goes before a written text.
 
+pub mod checksum;
 mod fields;
 mod tree;
 mod types;

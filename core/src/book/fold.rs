@@ -175,14 +175,14 @@ impl Book {
         if entry.fact.is_of_the_shop() {
             put_in_order(entries, &mut self.of_the_shop, number);
         }
-        if !self.builds.contains_key(&entry.build) {
-            self.builds.insert(entry.build.clone(), Build::default());
-        }
-        if let Some(build) = self.builds.get_mut(&entry.build) {
-            put_in_order(entries, &mut build.lines, number);
-            if let Some(subject) = entry.fact.subject() {
-                put_in_order(entries, build.histories.entry(subject).or_default(), number);
-            }
+        // Nearly every entry is of a build that is known: one look, and no copy of its id.
+        let build = match self.builds.get_mut(&entry.build) {
+            Some(build) => build,
+            None => self.builds.entry(entry.build.clone()).or_default(),
+        };
+        put_in_order(entries, &mut build.lines, number);
+        if let Some(subject) = entry.fact.subject() {
+            put_in_order(entries, build.histories.entry(subject).or_default(), number);
         }
     }
 

@@ -4,7 +4,6 @@
 //! entry, nothing is overwritten, and two phones' books join by set union.
 
 pub mod carry;
-mod checksum;
 pub mod csv;
 pub mod demo;
 mod entry;

@@ -34,7 +34,8 @@ fn last(sum: u32) -> usize {
 }
 
 /// The checksum of some bytes.
-pub(super) fn of(bytes: &[u8]) -> u32 {
+#[must_use]
+pub fn of(bytes: &[u8]) -> u32 {
     let tables = &*TABLES;
     let mut fours = bytes.chunks_exact(4);
     let mut sum = u32::MAX;
