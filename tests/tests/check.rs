@@ -1,6 +1,6 @@
 //! Checking a reading against a limit, as the builder does it most.
 
-use pitleaf_tests::{Browser, Server, alert, button, link, list, status, textbox};
+use pitleaf_tests::{Browser, Phone, Profile, Server, alert, button, link, list, status, textbox};
 use serde_json::json;
 
 const GAP: &str = "Side seal to corner seal, naturally aspirated";
@@ -192,4 +192,20 @@ fn every_limit_has_its_picture_of_where_and_how() {
         );
         assert_eq!(strokes, json!([["part", "gauge", "marks"], true]), "picture and words: {row}");
     }
+}
+
+#[test]
+fn on_the_smallest_phone_the_verdict_stands_above_the_keys() {
+    let server = Server::start();
+    let phone = Browser::open_on(Phone::SMALL, Profile::fresh(), server.url());
+    phone.open_demo();
+    phone.go("#/check/side-seal-gap-fi/1F-AB");
+    phone.fill(&textbox("Reading"), "2.5");
+    phone.until_verdict("Meets");
+    let room = phone.run(
+        "const bottom = document.querySelector('.verdict-word').getBoundingClientRect().bottom;
+         return document.querySelector('.check-keys').getBoundingClientRect().top - bottom;",
+        &[],
+    );
+    assert!(room.as_f64() >= Some(0.0), "the verdict's word is cut off by {room}");
 }
