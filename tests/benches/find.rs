@@ -2,7 +2,7 @@
 //! find`. At four-fold CPU throttling; the app must be built. Budget: 30 ms from a key until the answers
 //! are painted, at the 98th percentile; 100 ms for the screen.
 
-use pitleaf_tests::{Browser, Server, large_book};
+use pitleaf_tests::{Browser, Server, large_book, percentile};
 use serde_json::{Value, json};
 
 const ENTRIES: usize = 4_000;
@@ -38,15 +38,6 @@ fn main() {
     let times = phone.run_until_called(KEYS, &[json!(queries)]);
     let (median, high) = (percentile(&times, 50), percentile(&times, 98));
     println!("30 ms at 98 %, key to painted answers | median {median:.0} ms, 98 % {high:.0} ms");
-}
-
-/// The time below which so many in a hundred lie.
-fn percentile(times: &Value, hundredths: usize) -> f64 {
-    let mut times: Vec<f64> =
-        times.as_array().into_iter().flatten().filter_map(Value::as_f64).collect();
-    times.sort_by(f64::total_cmp);
-    assert!(!times.is_empty(), "something was measured");
-    times[(times.len() * hundredths).div_ceil(100).saturating_sub(1)]
 }
 
 /// From the press until the screen with its field is painted.

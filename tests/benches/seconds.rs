@@ -2,7 +2,7 @@
 //! seconds`. At four-fold CPU throttling, with the server dead; the app must be built, and the machine have
 //! no other work. Fails where a budget is not kept.
 
-use pitleaf_tests::{Browser, Server};
+use pitleaf_tests::{Browser, Server, percentile};
 use serde_json::{Value, json};
 
 /// A phone that has the app and the demo engine, whose server is gone.
@@ -18,15 +18,6 @@ fn slow_phone() -> (Server, Browser) {
     server.kill();
     phone.slow_down(4);
     (server, phone)
-}
-
-/// The time below which so many in a hundred lie.
-fn percentile(times: &Value, hundredths: usize) -> f64 {
-    let mut times: Vec<f64> =
-        times.as_array().into_iter().flatten().filter_map(Value::as_f64).collect();
-    times.sort_by(f64::total_cmp);
-    assert!(!times.is_empty(), "something was measured");
-    times[(times.len() * hundredths).div_ceil(100).saturating_sub(1)]
 }
 
 fn main() {

@@ -14,6 +14,7 @@ pub mod kills;
 pub mod large_book;
 mod locate;
 mod pages;
+mod percentile;
 pub mod places;
 mod printed;
 mod process;
@@ -26,6 +27,7 @@ pub use locate::{
     Named, alert, button, combobox, group, heading, image, link, list, searchbox, status, table,
     textbox,
 };
+pub use percentile::percentile;
 pub use printed::{Page, Printed};
 pub use process::Tree;
 pub use server::{Server, dist};
