@@ -3,7 +3,7 @@
 //! are painted, at the 98th percentile; 100 ms for the screen.
 
 use pitleaf_tests::{Browser, Server, large_book, percentile};
-use serde_json::{Value, json};
+use serde_json::json;
 
 const ENTRIES: usize = 4_000;
 
