@@ -1,9 +1,10 @@
 //! The browser engines: what drives each, and how it is asked for a phone.
 
 use crate::browser::Phone;
+use crate::port::Port;
 use crate::process::Process;
 use serde_json::{Value, json};
-use std::net::{TcpListener, TcpStream};
+use std::net::TcpStream;
 use std::path::Path;
 use std::process::Command;
 use std::time::{Duration, Instant};
@@ -29,6 +30,7 @@ pub(crate) struct Driver {
     /// The driver.
     pub(crate) process: Process,
     _screen: Option<Process>,
+    _port: Port,
 }
 
 impl Engine {
@@ -46,7 +48,7 @@ impl Engine {
         }
     }
 
-    /// Starts its driver on a free port and gives the driver's address.
+    /// Starts its driver on a port kept for it and gives the driver's address.
     ///
     /// # Panics
     /// The driver is not installed.
@@ -54,15 +56,16 @@ impl Engine {
         if self == Self::WebKit {
             return webkit();
         }
-        let at = |port: &str| format!("http://127.0.0.1:{}", port.trim_end_matches('.'));
-        let (program, before_port) = match self {
+        let (program, ready) = match self {
             Self::Firefox => ("geckodriver", "Listening on 127.0.0.1:"),
             _ => ("chromedriver", "successfully on port "),
         };
-        let (process, address) = Process::start(Command::new(program).arg("--port=0"), |line| {
-            line.split(before_port).nth(1).map(at)
+        let port = Port::keep();
+        let (process, ()) = Process::start(Command::new(program).arg(port.option()), |line| {
+            line.contains(ready).then_some(())
         });
-        (Driver { process, _screen: None }, address)
+        let address = format!("http://{}", port.address());
+        (Driver { process, _screen: None, _port: port }, address)
     }
 
     /// What to ask the driver for: a phone's screen and touch, this profile, and every line of its log.
@@ -97,17 +100,17 @@ fn webkit() -> (Driver, String) {
         Command::new("Xvfb").args(["-displayfd", "1", "-screen", "0", "1280x1024x24"]),
         |line| line.trim().parse::<u32>().ok(),
     );
-    let free = TcpListener::bind("127.0.0.1:0").and_then(|listener| listener.local_addr());
-    let address = free.expect("a free port");
+    let port = Port::keep();
     let mut command = Command::new("WebKitWebDriver");
-    command.arg(format!("--port={}", address.port())).env("DISPLAY", format!(":{number}"));
+    command.arg(port.option()).env("DISPLAY", format!(":{number}"));
     let process = Process::start_silent(&mut command);
     let start = Instant::now();
-    while TcpStream::connect(address).is_err() {
+    while TcpStream::connect(port.address()).is_err() {
         assert!(start.elapsed() < Duration::from_secs(20), "WebKitWebDriver does not answer");
         std::thread::sleep(Duration::from_millis(10));
     }
-    (Driver { process, _screen: Some(screen) }, format!("http://{address}"))
+    let address = format!("http://{}", port.address());
+    (Driver { process, _screen: Some(screen), _port: port }, address)
 }
 
 /// `cookies` is the browser's own setting for all that a page may keep: 1 lets it, 2 forbids it; `letters`

@@ -16,6 +16,7 @@ mod locate;
 mod pages;
 mod percentile;
 pub mod places;
+mod port;
 mod printed;
 mod process;
 mod server;

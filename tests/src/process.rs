@@ -26,10 +26,15 @@ impl Process {
         let lines = BufReader::new(child.stdout.take().expect("its output is piped"));
         let process = Self(child);
         let mut lines = lines.lines().map_while(Result::ok);
+        let mut said = Vec::new();
         let found = lines
             .by_ref()
-            .find_map(|line| find(&line))
-            .unwrap_or_else(|| panic!("{name} ended without saying that it is ready"));
+            .find_map(|line| {
+                let found = find(&line);
+                said.push(line);
+                found
+            })
+            .unwrap_or_else(|| panic!("{name} ended before it was ready, and said: {said:?}"));
         // What it prints later must go somewhere, or it would stop.
         thread::spawn(move || lines.for_each(drop));
         (process, found)
