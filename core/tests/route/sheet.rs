@@ -129,6 +129,7 @@ fn slots_marks_ports_passes_and_decisions_stand_in_it() {
         lines,
         [
             "rear Side housing, warp | 0.30 mm | accept | one race only",
+            "Rotor 2, face 2 Compression, each face, forced induction | 655 kPa | not decided | ",
             "rotor-housing 2 |  | replace | flaked at the spark plugs"
         ],
         "what became of them"
@@ -157,6 +158,32 @@ fn compression_stands_in_it_with_its_conditions() {
         compression.says,
         "Rotor 1: cranked at 250 /min, 120 m above the sea. Rotor 2: cranked at 250 /min, 120 m above the sea. Not corrected for speed or altitude.",
         "how it was read"
+    );
+}
+
+#[test]
+fn what_was_decided_of_a_compression_stands_beside_its_verdict() {
+    let mut shop = shop();
+    let said = |shop: &Shop| {
+        let printed = sheet(shop, Copy::Customer);
+        let found = section(&printed, "Compression").rows.iter().map(|line| line.cells[4].clone());
+        found.collect::<Vec<_>>()
+    };
+    let mut wanted = vec!["Meets"; 9];
+    (wanted[4], wanted[5]) = ("Too close to call", "Does not meet");
+    assert_eq!(said(&shop), wanted, "690 kPa at the limit, 655 under it");
+    shop.route(
+        decide_on("compression-fi", "Rotor 2, face 2", Choice::Accept, "sold as it is")
+            .expect("taken"),
+    );
+    wanted[5] = "Does not meet\naccept: sold as it is";
+    assert_eq!(said(&shop), wanted, "accepted");
+    let printed = sheet(&shop, Copy::Customer);
+    let decisions = section(&printed, "Parts past a limit, and what became of parts");
+    assert_eq!(
+        decisions.rows[1].cells[2..],
+        ["accept", "sold as it is"],
+        "and among the decisions"
     );
 }
 
