@@ -104,6 +104,7 @@ impl Source<'_> {
                 what.source.kind().to_owned(),
             ],
             call: Some(judged.call),
+            drawing: None,
         })
     }
 
@@ -117,8 +118,9 @@ impl Source<'_> {
             let place = slot.to_string();
             let gap = gaps.iter().rev().find(|figure| figure.place == place);
             let mark = self.book.mark(self.build, slot);
+            let drawing = self.book.drawing(self.build, slot).cloned();
             let is_fitted = self.book.is_fitted(self.build, slot);
-            if gap.is_none() && mark.is_none() && !is_fitted {
+            if gap.is_none() && mark.is_none() && drawing.is_none() && !is_fitted {
                 return None;
             }
             let reading = gap.and_then(|figure| figure.reading().ok());
@@ -134,6 +136,7 @@ impl Source<'_> {
                     if is_fitted { "fitted" } else { "" }.to_owned(),
                 ],
                 call,
+                drawing: drawing.map(|drawing| (1, drawing)),
             })
         };
         Section {
@@ -160,6 +163,7 @@ impl Source<'_> {
                     what.map_or("", |what| what.source.kind()).to_owned(),
                 ],
                 call: finding.call,
+                drawing: None,
             }
         });
         let rows: Vec<Row> = rows.gather();
