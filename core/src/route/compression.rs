@@ -322,15 +322,20 @@ pub fn record_in<'book>(
             tests.push((rotor, test));
         }
     }
-    let findings = record(&tests, kind, sheet).into_iter().map(|finding| {
-        let of_it = orders.iter().filter(|(rotor, _)| finding.rotor.is_none_or(|of| of == *rotor));
+    let mut found = Vec::new();
+    for finding in record(&tests, kind, sheet) {
         // A word older than any test it is made of is no answer to it.
-        let read = of_it.map(|(_, order)| *order).max().unwrap_or_default();
-        let row = finding.row.as_deref();
-        let decision = row.and_then(|row| decided(book, build, (row, &finding.what), read));
-        (finding, decision)
-    });
-    findings.gather()
+        let mut read = 0;
+        for (rotor, order) in &orders {
+            if finding.rotor.is_none_or(|of| of == *rotor) {
+                read = read.max(*order);
+            }
+        }
+        let row = finding.row.as_deref().unwrap_or_default();
+        let decision = decided(book, build, (row, &finding.what), read);
+        found.push((finding, decision));
+    }
+    found
 }
 
 impl fmt::Display for CompressionFault {

@@ -1,10 +1,9 @@
 //! Parts past a limit, and what becomes of them: machined, replaced, or accepted for a written reason.
 
-use super::compression::record_in;
+use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
 use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Subject, call};
-use crate::gather::Gather;
 use crate::limits::{Call, Row, Sheet};
 use std::fmt;
 
@@ -60,28 +59,25 @@ pub fn past_limits<'book>(
     build: &BuildId,
     sheet: &'book Sheet,
 ) -> Vec<Past<'book>> {
-    let is_past = |call: &Call| matches!(call, Call::DoesNotMeet(_));
-    let read = figures(book, build).filter_map(|(entry, figure)| {
+    // Plain loops: chains of iterators are more code on the phone.
+    let mut past = Vec::new();
+    for (entry, figure) in figures(book, build) {
         let Figure { row, place, text, unit, .. } = figure;
-        Some(Past {
-            call: call(figure, sheet).filter(is_past)?,
-            row: sheet.row(row)?,
-            place: place.clone(),
-            reading: format!("{text} {}", unit.symbol()),
-            decision: decided(book, build, (row, place), entry.order),
-        })
-    });
-    let compression =
-        record_in(book, build, sheet).into_iter().filter_map(|(finding, decision)| {
-            Some(Past {
-                call: finding.call.filter(is_past)?,
-                row: sheet.row(&finding.row?)?,
-                place: finding.what,
-                reading: finding.figure,
-                decision,
-            })
-        });
-    read.chain(compression).gather()
+        if let (Some(row), Some(call @ Call::DoesNotMeet(_))) =
+            (sheet.row(row), call(figure, sheet))
+        {
+            let reading = format!("{text} {}", unit.symbol());
+            let decision = decided(book, build, (&row.id, place), entry.order);
+            past.push(Past { row, place: place.clone(), reading, call, decision });
+        }
+    }
+    for (Finding { row, call, what, figure, .. }, decision) in record_in(book, build, sheet) {
+        let row = row.as_deref().and_then(|row| sheet.row(row));
+        if let (Some(row), Some(call @ Call::DoesNotMeet(_))) = (row, call) {
+            past.push(Past { row, place: what, reading: figure, call, decision });
+        }
+    }
+    past
 }
 
 /// What was decided of a row on a place after it was read, at the order `read` of the book.
