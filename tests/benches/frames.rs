@@ -4,13 +4,16 @@
 //! *Computing* is what the script takes of the main thread, from the event until nothing that it set going
 //! is left to run in the frame. *Painted* goes on until a task runs behind the frame: style, layout and the
 //! painting are in it. Whatever else the machine does falls on some frames: each is made several times, the
-//! same way, and its quickest time counts. The throttling itself stops the page for a moment again and again: a
+//! same way, and its quickest time counts. It fails where more than a frame in fifty is
+//! over the budget then. The throttling itself stops the page for a moment again and again: a
 //! frame shorter than that meets such a moment or does not. Unthrottled times, four times as long, have no such
 //! luck in them; they are printed too.
 
-use pitleaf_tests::{Browser, Server, button};
+use pitleaf_tests::{Browser, Server, button, percentile};
 use serde_json::{Value, json};
 
+/// Computing in a frame, in milliseconds.
+const BUDGET: f64 = 4.0;
 /// Frames of each kind.
 const FRAMES: usize = 100;
 /// How often each is made.
@@ -27,27 +30,32 @@ fn main() {
     {
         draw(&phone, port, across);
     }
-    println!("budget 4 ms of computing a frame, at four-fold CPU throttling | median, 98 %, worst");
-    for slower in [4, 1] {
-        println!("{slower}-fold");
-        phone.slow_down(slower);
-        every_kind(&phone);
-    }
+    println!(
+        "budget {BUDGET} ms of computing a frame, at four-fold CPU throttling | median, 98 %, worst"
+    );
+    phone.slow_down(4);
+    let worst = every_kind(&phone).into_iter().fold(0.0, f64::max);
+    println!("unthrottled");
+    phone.slow_down(1);
+    every_kind(&phone);
+    assert!(worst <= BUDGET, "a frame in fifty computes for {worst:.1} ms, and may for {BUDGET}");
 }
 
-fn every_kind(phone: &Browser) {
+/// Prints every kind of frame, and gives the computing below which 98 in a hundred of each lie.
+fn every_kind(phone: &Browser) -> [f64; 6] {
     phone.go("#/ports/front");
     // What the ports run into is looked for once, behind the first picture.
     phone.until("nothing is looked for any more", |phone| {
         !phone.words().contains("Looking for what the ports run into")
     });
-    said("the slider", &made(phone, SLIDER));
-    said("a finger on the rotor", &made(phone, FINGER));
-    said("play", &made(phone, PLAY));
+    let slider = said("the slider", &made(phone, SLIDER));
+    let finger = said("a finger on the rotor", &made(phone, FINGER));
+    let play = said("play", &made(phone, PLAY));
     phone.go("#/ports/front/outline/intake-1-cut");
-    said("a corner dragged", &made(phone, CORNER));
-    said("the corner let go", &made(phone, LET_GO));
-    said("each frame of the check behind it", &made(phone, CHECK));
+    let dragged = said("a corner dragged", &made(phone, CORNER));
+    let let_go = said("the corner let go", &made(phone, LET_GO));
+    let check = said("each frame of the check behind it", &made(phone, CHECK));
+    [slider, finger, play, dragged, let_go, check]
 }
 
 /// Frames of a kind, each with the quickest of its times.
@@ -82,18 +90,16 @@ fn draw(phone: &Browser, port: &str, across: f64) {
     phone.until("it is in the book", |phone| phone.place() == "#/ports/front");
 }
 
-/// Prints frames, each a pair of computing and painted.
-fn said(what: &str, frames: &Value) {
-    let column = |at: usize| {
+/// Prints frames, each a pair of computing and painted; gives the computing below which 98 in a hundred lie.
+fn said(what: &str, frames: &Value) -> f64 {
+    let [computing, painted] = [0, 1].map(|at| {
         let frames = frames.as_array().into_iter().flatten();
-        // A kind of fewer frames leaves the rest infinite, for which JSON has no number.
-        let mut times: Vec<f64> = frames.filter_map(|frame| frame[at].as_f64()).collect();
-        times.sort_by(f64::total_cmp);
-        assert!(!times.is_empty(), "{what} was measured");
-        let below = |hundredths: usize| times[(times.len() * hundredths).div_ceil(100) - 1];
-        format!("{:.1}, {:.1}, {:.1} ms", below(50), below(98), below(100))
-    };
-    println!("{what} | computing {} | painted {}", column(0), column(1));
+        let times: Vec<Value> = frames.map(|frame| frame[at].clone()).collect();
+        [50, 98, 100].map(|below| percentile(&json!(times), below))
+    });
+    let line = |[median, high, worst]: [f64; 3]| format!("{median:.1}, {high:.1}, {worst:.1} ms");
+    println!("{what} | computing {} | painted {}", line(computing), line(painted));
+    computing[1]
 }
 
 fn script(body: &str) -> String {
