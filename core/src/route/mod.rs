@@ -4,6 +4,7 @@
 //! [`Routing`] is the order of work, for any engine; [`Progress`] is where one build stands in it. All of
 //! it is read from the book: a step done, a hold found true, a decision are entries like any other.
 
+mod asked;
 mod compare;
 mod compression;
 mod copy;
