@@ -26,9 +26,10 @@ mod usual;
 pub use compare::{Comparison, Point, compare, compared_rows};
 pub use compression::{
     Compression, CompressionFault, Finding, SPEEDS, TypedTest, record as compression_record,
+    record_in as compression_in,
 };
 pub use copy::set_up;
-pub use decision::{DecisionFault, Past, decide_on, fates, past_limits};
+pub use decision::{DecisionFault, Past, decide_on, decision_words, fates, past_limits};
 pub use description::{Topic, builds, own_rows, said};
 pub use expand::Station;
 pub use fact::{Choice, RouteFact};
