@@ -10,12 +10,12 @@ const SIZE: f64 = 8.0;
 fn drawn(phone: &Browser, slot: &str) -> Vec<Vec<[u8; 2]>> {
     let records = phone.records();
     let entries = records.as_object().expect("records by their keys").values();
-    let drawing = entries.filter_map(|record| {
+    let mut drawing = entries.filter_map(|record| {
         let entry: Value = serde_json::from_str(record.as_str()?.split_once(' ')?.1).ok()?;
         let drawing = &entry["fact"]["drawing"];
         (drawing["slot"] == slot).then(|| drawing["drawing"].clone())
     });
-    serde_json::from_value(drawing.last().expect("a drawing")).expect("strokes")
+    serde_json::from_value(drawing.next_back().expect("a drawing")).expect("strokes")
 }
 
 #[test]

@@ -4,7 +4,7 @@ use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
 use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Subject, call};
-use crate::limits::{Call, Row, Sheet};
+use crate::limits::{Call, Row, Sheet, place_words};
 use std::fmt;
 
 /// A reading past its limit, with the decision on it.
@@ -47,7 +47,7 @@ impl Past<'_> {
     /// What it is of: the piece, and what was measured on it.
     #[must_use]
     pub fn name(&self) -> String {
-        format!("{} {}", self.place, self.row.what).trim().to_owned()
+        format!("{} {}", place_words(&self.place), self.row.what).trim().to_owned()
     }
 }
 

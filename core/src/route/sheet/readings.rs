@@ -3,7 +3,7 @@
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
-use crate::limits::{Call, Gauge, Limit, decide, limit_line};
+use crate::limits::{Call, Gauge, Limit, decide, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures};
@@ -88,8 +88,11 @@ impl Source<'_> {
         }
         let gauge: Gauge = self.sheet.gauge(figure.gauge);
         let judged = decide(&what.limit, &reading, &gauge);
-        let place =
-            if figure.place.is_empty() { String::new() } else { format!("{} · ", figure.place) };
+        let place = if figure.place.is_empty() {
+            String::new()
+        } else {
+            format!("{} · ", place_words(&figure.place))
+        };
         let of = (figure.row.as_str(), figure.place.as_str());
         let says = verdict(Some(judged.call), decided(self.book, self.build, of, entry.order));
         let doubt = judged.guard.show(unit, places_for(reading.step(), unit), Rounding::Up);
