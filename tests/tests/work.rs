@@ -1,7 +1,7 @@
 //! The build's work: the demo engine from intake to a signed-off sheet on paper, through the screens.
 
 use pitleaf_tests::places::{PLACES, with_a_full_book};
-use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, textbox};
+use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, list, textbox};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
@@ -113,7 +113,7 @@ fn a_low_compression_asks_for_a_decision() {
     phone.go("#/work/compression/2");
     phone.until_in(&low, "accept: sold as it is");
     phone.go("#/work/sheet");
-    phone.until_says("Does not meet accept: sold as it is");
+    phone.until_says("accept: sold as it is");
     phone.go("#/work/sign-off");
     phone.until_says("Open steps");
     assert!(!phone.words().contains("To be decided"), "{}", phone.words());
@@ -172,9 +172,9 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
         assert!(walked < 400, "the route has an end");
     }
     phone.until_says("Every step is done");
-    assert!(measured > 60, "every piece of every measure: {measured}");
+    assert!(measured > 70, "every piece of every measure: {measured}");
     let done = facts(&phone).iter().filter(|fact| fact["route"][0] == "done").count();
-    assert!(done > 100, "every rotor, face and housing: {done}");
+    assert!(done > 70, "what the hands did, for every rotor, face and housing: {done}");
 
     phone.go("#/work/sign-off");
     phone.until_says("Nothing is open.");
@@ -303,45 +303,51 @@ fn unread(phone: &Browser) -> Vec<String> {
     pieces.iter().map(|piece| piece.as_str().expect("a name").to_owned()).collect()
 }
 
-/// Reads a piece of the step on the screen through its check, and comes back with a verdict that meets.
+/// Reads a piece of the step on the screen through its check, and comes back to the step.
 fn measure(phone: &Browser, piece: &str) {
     let step = phone.place();
-    let line = link(piece).starting();
-    phone.tap(&line);
+    phone.tap(&link(piece).starting());
     let check = phone.until_some("its check", |phone| {
         Some(phone.place().strip_prefix("#/work/check/")?.to_owned())
     });
     let row = check.split('/').next().unwrap_or_default();
     let (_, unit, text) = READ.iter().find(|(id, ..)| *id == row).expect("a figure for the row");
-    let shown = phone.run("return document.querySelector('.figure-unit').innerText", &[]);
-    if shown != **unit {
+    let shown = phone.until_some("the unit in hand", |phone| {
+        let unit = phone.run("return document.querySelector('.figure-unit')?.innerText", &[]);
+        Some(unit.as_str()?.to_owned())
+    });
+    if shown != *unit {
         phone.tap(&button(unit));
     }
     for sign in text.chars() {
         let key = if sign == '.' { "Decimal point".to_owned() } else { sign.to_string() };
         phone.tap(&button(&key));
     }
-    phone.until_verdict("Meets");
     phone.tap(&button("Write down"));
     phone.until("back at the step", |phone| phone.place() == step);
-    phone.until_in(&line, "Meets");
 }
 
 /// Does the step on the screen, goes to the next, and gives how many pieces it measured. A reason goes over
 /// what is done with the hands alone.
 fn walk(phone: &Browser) -> usize {
     let here = phone.place();
+    let kind = phone.until_some("the step", |phone| {
+        let kind = phone.run("return document.querySelector('.step-kind')?.innerText", &[]);
+        Some(kind.as_str()?.to_owned())
+    });
     let pieces = unread(phone);
     if !pieces.is_empty() {
         pieces.iter().for_each(|piece| measure(phone, piece));
         phone.until_says("The book has it so.");
+        let read = phone.text(&list("Readings"));
+        assert!(read.matches("Meets").count() >= pieces.len(), "{here}: {read}");
         phone.tap_screen("Bench");
         phone.tap(&link("What was I doing?").starting());
         phone.until("the next step", |phone| phone.place() != "#/");
-        phone.until_open();
+        phone.two_frames();
         return pieces.len();
     }
-    assert!(!phone.words().contains("Measure · "), "{here} is measured");
+    assert!(!kind.starts_with("Measure"), "{here} is measured: {kind}");
     let key = phone.until_some("the step’s key", |phone| {
         ["Done", "It is true"].map(button).into_iter().find(|key| phone.shows(key))
     });
@@ -357,7 +363,7 @@ fn walk(phone: &Browser) -> usize {
         phone.tap(&key);
         phone.until("the next step", |phone| phone.place() != here);
     }
-    phone.until_open();
+    phone.two_frames();
     0
 }
 
