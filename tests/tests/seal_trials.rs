@@ -7,7 +7,7 @@ use pitleaf_core::seals::{
     GroundBy, History, Refusal, SlotReport, advise, removal_for, sentence, slot_report, stages,
 };
 use pitleaf_tests::{
-    Browser, Phone, Profile, Server, alert, button, combobox, list, status, textbox,
+    Browser, Phone, Profile, Server, alert, button, combobox, link, list, status, textbox,
 };
 
 const LEAF: &str = "Leaf or stack tried";
@@ -187,4 +187,27 @@ fn what_is_seen_of_the_seal_alone_bounds_its_gap() {
     phone.fill(&textbox(GROUND), "9");
     tried(&phone, "0.05", "Goes", "2R-CA: 0.05 mm goes, after 9 strokes");
     as_core_says(&phone, "2R-CA", GroundBy::Strokes);
+}
+
+/// A seal in its slot whose gap is past the limit is both, and open until somebody says why it stays.
+#[test]
+fn a_seal_fitted_although_too_wide_does_not_pass_for_fitted() {
+    let server = Server::start();
+    let phone = small(&server);
+    phone.go("#/slot/1F-BC");
+    phone.fill(&textbox(LEAF), "0.5");
+    phone.tap(&button("Goes"));
+    let known = status("What is known of the gap");
+    phone.until_in(&known, "oo wide");
+    phone.tap(&button("Seal is fitted"));
+    phone.until_in(&known, "itted, past its limit");
+    phone.picture("slot-fitted-past");
+    phone.go("#/seals/1F");
+    phone.until_says("fitted, past its limit");
+    phone.picture("seals-fitted-past");
+    phone.go("#/slot/1F-BC");
+    phone.tap(&link("Decisions"));
+    phone.until_says("1F-BC Side seal to corner seal");
+    phone.go("#/work/sign-off");
+    phone.until_says("To be decided: 1");
 }

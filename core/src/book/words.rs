@@ -3,7 +3,7 @@
 use super::{Entry, Fact, Figure};
 use crate::gather::Gather;
 use crate::letters;
-use crate::limits::{Call, Edge, Row, Sheet, decide};
+use crate::limits::{Call, Edge, Row, Sheet, decide, place_words};
 
 /// An entry's line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -56,7 +56,7 @@ impl Entry {
                 let about = if figure.place.is_empty() {
                     what.to_owned()
                 } else {
-                    format!("{} · {what}", figure.place)
+                    format!("{} · {what}", place_words(&figure.place))
                 };
                 Words {
                     about,
@@ -141,7 +141,7 @@ impl Entry {
                 )
             }
             Fact::Route(fact) => {
-                let (about, says) = fact.words();
+                let (about, says) = fact.words(sheet);
                 plain(&about, says)
             }
             Fact::SignedOff { who } => plain(

@@ -4,7 +4,8 @@ use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
 use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Subject, call};
-use crate::limits::{Call, Row, Sheet};
+use crate::limits::{Call, Row, Sheet, place_words};
+use crate::seals::{SlotReport, SlotState, engine_report, gap_row};
 use std::fmt;
 
 /// A reading past its limit, with the decision on it.
@@ -47,7 +48,7 @@ impl Past<'_> {
     /// What it is of: the piece, and what was measured on it.
     #[must_use]
     pub fn name(&self) -> String {
-        format!("{} {}", self.place, self.row.what).trim().to_owned()
+        format!("{} {}", place_words(&self.place), self.row.what).trim().to_owned()
     }
 }
 
@@ -71,10 +72,40 @@ pub fn past_limits<'book>(
             past.push(Past { row, place: place.clone(), reading, call, decision });
         }
     }
+    for (report, row, order) in past_slots(book, build, sheet) {
+        if let Some(call) = report.gap_state.call() {
+            let place = report.slot.to_string();
+            let reading = report.gap(row.spoken_unit());
+            let decision = decided(book, build, (&row.id, &place), order);
+            past.push(Past { row, place, reading, call, decision });
+        }
+    }
     for (Finding { row, call, what, figure, .. }, decision) in record_in(book, build, sheet) {
         let row = row.as_deref().and_then(|row| sheet.row(row));
         if let (Some(row), Some(call @ Call::DoesNotMeet(_))) = (row, call) {
             past.push(Past { row, place: what, reading: figure, call, decision });
+        }
+    }
+    past
+}
+
+/// Slots whose seal is fitted although its trials prove the gap past the limit, with the order of the last
+/// trial. A gap typed from a gauge is a reading like any other.
+fn past_slots<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    sheet: &'book Sheet,
+) -> Vec<(SlotReport<'book>, &'book Row, u64)> {
+    let mut past = Vec::new();
+    let Some((_, kind, rotors, _)) = book.opening(build) else { return past };
+    let Some(row) = gap_row(sheet, kind) else { return past };
+    for report in engine_report(book, build, rotors, row) {
+        let last = report.trials.last().and_then(|(id, _)| book.entry(id));
+        if let Some(last) = last
+            && report.measured.is_none()
+            && report.state == SlotState::FittedPast
+        {
+            past.push((report, row, last.order));
         }
     }
     past

@@ -58,7 +58,9 @@ pub use place::{Corner, Place, PlaceFault};
 pub use set::{Matched, SetCheck, SetFault, match_by_height, match_by_weight};
 pub use set_words::set_readings;
 pub use spread::SpreadCheck;
-pub use state::{SlotReport, SlotState, engine_report, leaf_set, slot_report, stages, trials};
+pub use state::{
+    SlotReport, SlotState, engine_report, gap_row, leaf_set, slot_report, stages, trials,
+};
 pub use trial::{Outcome, Trial, TrialFault};
 pub use usual_sets::{USUAL_SETS, UsualSet};
 pub use written::Written;

@@ -3,7 +3,7 @@
 use super::{Answer, Bracket, Contradiction, Drawing, History, LeafSet, Stage, Trial};
 use crate::book::{Book, BuildId, EntryId, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
-use crate::limits::{Call, Gauge, Row, Side, decide};
+use crate::limits::{BuildKind, Call, Gauge, Part, Row, Sheet, Side, decide};
 use crate::quantity::Unit;
 
 /// How far a slot's seal has come.
@@ -23,11 +23,13 @@ pub enum SlotState {
     TooWide,
     /// In its slot for good.
     Fitted,
+    /// In its slot, although proved too tight or too wide.
+    FittedPast,
 }
 
 impl SlotState {
     /// Every state, in the order a seal goes through them.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 8] = [
         Self::NotMeasured,
         Self::ToGrind,
         Self::Undecided,
@@ -35,6 +37,7 @@ impl SlotState {
         Self::Fits,
         Self::TooWide,
         Self::Fitted,
+        Self::FittedPast,
     ];
 
     /// In words.
@@ -48,7 +51,26 @@ impl SlotState {
             Self::Fits => "fits",
             Self::TooWide => "too wide",
             Self::Fitted => "fitted",
+            Self::FittedPast => "fitted, past its limit",
         }
+    }
+
+    /// Whether the seal is in its slot.
+    #[must_use]
+    pub fn is_fitted(self) -> bool {
+        matches!(self, Self::Fitted | Self::FittedPast)
+    }
+
+    /// How the gap stands against its limit; none where nothing is known or trials disagree.
+    #[must_use]
+    pub fn call(self) -> Option<Call> {
+        Some(match self {
+            Self::ToGrind => Call::DoesNotMeet(Side::Below),
+            Self::TooWide => Call::DoesNotMeet(Side::Above),
+            Self::Fits => Call::Meets,
+            Self::Undecided => Call::TooClose,
+            _ => return None,
+        })
     }
 }
 
@@ -59,6 +81,8 @@ pub struct SlotReport<'book> {
     pub slot: Slot,
     /// How far its seal has come.
     pub state: SlotState,
+    /// How its gap stands, whether the seal is in the slot or not.
+    pub gap_state: SlotState,
     /// The trials of the seal now in hand, the oldest first, with the entries they stand in.
     pub trials: Vec<(&'book EntryId, &'book Trial)>,
     /// What they add up to.
@@ -89,6 +113,12 @@ impl SlotReport<'_> {
     }
 }
 
+/// The row that a side seal's gap is held against in a build of this kind.
+#[must_use]
+pub fn gap_row(sheet: &Sheet, kind: BuildKind) -> Option<&Row> {
+    sheet.of_part(Part::SideSeal, kind).find(|row| row.id.starts_with("side-seal-gap"))
+}
+
 /// What a build's entries say of a slot, against the gap's limit row.
 #[must_use]
 pub fn slot_report<'book>(
@@ -108,10 +138,9 @@ pub fn slot_report<'book>(
     let measured =
         if figure > seal { book.figure(build, &row.id, &slot.to_string()) } else { None };
     let is_fresh = trials.is_empty() && seal.is_some();
-    let state = if book.is_fitted(build, slot) && !(is_fresh && seal > last(&Subject::Fitted(slot)))
-    {
-        SlotState::Fitted
-    } else if let Some(figure) = measured {
+    let is_fitted =
+        book.is_fitted(build, slot) && !(is_fresh && seal > last(&Subject::Fitted(slot)));
+    let gap_state = if let Some(figure) = measured {
         state_by(figure, row)
     } else if trials.is_empty() {
         SlotState::NotMeasured
@@ -126,7 +155,13 @@ pub fn slot_report<'book>(
             },
         }
     };
-    SlotReport { slot, state, trials, history, measured, mark: book.mark(build, slot), drawing }
+    let state = match (is_fitted, gap_state) {
+        (true, SlotState::ToGrind | SlotState::TooWide) => SlotState::FittedPast,
+        (true, _) => SlotState::Fitted,
+        (false, gap) => gap,
+    };
+    let mark = book.mark(build, slot);
+    SlotReport { slot, state, gap_state, trials, history, measured, mark, drawing }
 }
 
 /// The state by a gap typed straight from a gauge, later than any trial.

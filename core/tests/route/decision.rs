@@ -2,9 +2,12 @@
 
 use super::Shop;
 use super::compression::test;
+use super::sheet::{section, sheet as printed};
+use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::limits::BuildKind;
-use pitleaf_core::quantity::Unit;
-use pitleaf_core::route::{Choice, RouteFact, decide_on, fates, past_limits};
+use pitleaf_core::quantity::{Bounds, Dimension, Unit};
+use pitleaf_core::route::{Choice, Copy, OpenPoints, RouteFact, decide_on, fates, past_limits};
+use pitleaf_core::seals::{Leaf, Outcome, Stack, Trial, Written};
 
 const ROW: &str = "side-housing-warp";
 
@@ -35,6 +38,44 @@ fn a_reading_past_its_limit_asks_for_a_decision() {
     );
     shop.read(ROW, "rear", "0.01", Unit::Millimetre);
     assert_eq!(decisions(&shop), [], "machined and good");
+}
+
+/// Leaves prove a gap as a gauge does: 0.5 mm goes in a slot that may have a tenth of a millimetre.
+#[test]
+fn a_seal_fitted_past_its_limit_asks_for_a_decision() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let slot = Slot::named("1F-BC").expect("a slot");
+    let leaf = Leaf::read("0.5", Unit::Millimetre).expect("a leaf");
+    let tolerance = Written::read("0.01", Unit::Millimetre, Bounds::widest(Dimension::Length));
+    let seen = Trial::with_leaves(
+        Outcome::Goes,
+        Stack::of(vec![leaf]).expect("one leaf"),
+        tolerance.expect("a tolerance"),
+        None,
+    )
+    .expect("a trial");
+    shop.write(Fact::Trial { slot, seen: seen.clone() });
+    assert_eq!(decisions(&shop), [], "not in its slot: it is still being worked on");
+    shop.write(Fact::Fitted { slot, fitted: true });
+    assert_eq!(decisions(&shop), [("1F-BC".to_owned(), None)], "fitted all the same");
+    let sheet = shop.sheet();
+    let open = OpenPoints::of(&shop.book, &shop.build, &sheet);
+    assert_eq!(open.undecided.len(), 1, "named at the sign-off: {:?}", open.undecided);
+    let says = |shop: &Shop| -> Vec<String> {
+        section(&printed(shop, Copy::Shop), "Side-seal slots").rows[0].cells.clone()
+    };
+    assert_eq!(
+        says(&shop),
+        ["1F-BC", "", "≥19.29 thou", "≥0.490 mm", "Does not meet", "fitted"],
+        "0.49 mm by hand, rounded down"
+    );
+    shop.route(decide_on("side-seal-gap-na", "1F-BC", Choice::Accept, "a race").expect("taken"));
+    assert_eq!(decisions(&shop), [("1F-BC".to_owned(), Some(Choice::Accept))], "said why");
+    assert_eq!(says(&shop)[4], "Does not meet\naccept: a race");
+    shop.write(Fact::Trial { slot, seen });
+    assert_eq!(decisions(&shop), [("1F-BC".to_owned(), None)], "tried anew");
+    shop.read("side-seal-gap-na", "1F-BC", "0.07", Unit::Millimetre);
+    assert_eq!(decisions(&shop), [], "a gauge says it fits");
 }
 
 /// By hand: 600 kPa under 690, 180 kPa over 150; means of 800 and 690 are 110 apart, over 100.

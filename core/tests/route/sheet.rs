@@ -8,14 +8,14 @@ use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{BuildSheet, Choice, Copy, RouteFact, Section, decide_on};
 use pitleaf_core::seals::Drawing;
 
-fn sheet(shop: &Shop, copy: Copy) -> BuildSheet {
+pub(super) fn sheet(shop: &Shop, copy: Copy) -> BuildSheet {
     // The shop's clock, as far as the tests need one: the entry's number.
     let moment = |at: u64| format!("at {}", at - 1_800_000_000_000);
     BuildSheet::of(&shop.book, &shop.build, &shop.sheet(), copy, &moment)
         .expect("the build is open")
 }
 
-fn section<'a>(sheet: &'a BuildSheet, heading: &str) -> &'a Section {
+pub(super) fn section<'a>(sheet: &'a BuildSheet, heading: &str) -> &'a Section {
     let found = sheet.sections.iter().find(|section| section.heading == heading);
     found.unwrap_or_else(|| panic!("no section {heading}"))
 }

@@ -113,6 +113,24 @@ fn a_seal_ground_too_short_is_replaced_by_a_fresh_one() {
     assert_eq!(pen.state(), SlotState::ToGrind);
 }
 
+/// A tick would hide it: a seal in its slot with a gap past the limit is both.
+#[test]
+fn fitted_does_not_hide_a_gap_past_its_limit() {
+    let mut pen = Pen::new();
+    pen.tried(Outcome::Goes, &[120], None);
+    pen.write(Fact::Fitted { slot: slot(), fitted: true });
+    let report = slot_report(&pen.book, &build(), slot(), &row());
+    assert_eq!(report.state, SlotState::FittedPast, "fitted, and too wide");
+    assert_eq!(report.gap_state, SlotState::TooWide);
+    pen.write(Fact::FreshSeal { slot: slot() });
+    pen.tried(Outcome::WillNotEnter, &[], None);
+    pen.write(Fact::Fitted { slot: slot(), fitted: true });
+    assert_eq!(pen.state(), SlotState::FittedPast, "fitted, and too tight");
+    pen.tried(Outcome::Goes, &[60], strokes(4));
+    pen.tried(Outcome::DoesNotGo, &[90], None);
+    assert_eq!(pen.state(), SlotState::Fitted, "ground to fit");
+}
+
 #[test]
 fn a_mistaken_trial_is_withdrawn_and_nothing_is_lost() {
     let mut pen = Pen::new();

@@ -62,7 +62,7 @@ pub(super) fn engine(app: App) -> Memo<Vec<SlotLine>> {
 
 /// "Kestrel · 3 of 12 fitted".
 pub(super) fn progress(app: App, lines: &[SlotLine]) -> String {
-    let fitted = lines.iter().filter(|line| line.state == SlotState::Fitted).count();
+    let fitted = lines.iter().filter(|line| line.state.is_fitted()).count();
     format!("{} · {fitted} of {} fitted", build_name(app), lines.len())
 }
 

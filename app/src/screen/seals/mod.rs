@@ -31,9 +31,9 @@ pub(super) use table::screen as table_screen;
 use crate::dom::{El, el, text};
 use crate::state::App;
 use pitleaf_core::book::{BuildId, Slot};
-use pitleaf_core::limits::{Part, Row};
+use pitleaf_core::limits::Row;
 use pitleaf_core::quantity::Unit;
-use pitleaf_core::seals::{LeafSet, SlotReport, Step, leaf_set, slot_report};
+use pitleaf_core::seals::{self, LeafSet, SlotReport, Step, leaf_set, slot_report};
 
 /// How many leaves are put together at most: what the advice may propose.
 const STACKED: usize = 3;
@@ -41,9 +41,7 @@ const STACKED: usize = 3;
 /// The row a side seal's gap is checked against in this build.
 fn gap_row(app: App) -> Option<Row> {
     let kind = app.kind();
-    app.sheet.with(|sheet| {
-        sheet.of_part(Part::SideSeal, kind).find(|row| row.id.starts_with("side-seal-gap")).cloned()
-    })
+    app.sheet.with(|sheet| seals::gap_row(sheet, kind).cloned())
 }
 
 /// How many rotors the build in hand has; two while none is open.

@@ -3,7 +3,8 @@
 use crate::dom::{El, svg};
 use pitleaf_core::seals::SlotState;
 
-/// Thin ring, triangle to be ground, dashed diamond, opposed arrows, ringed tick, crossed square, full disc.
+/// Thin ring, triangle to be ground, dashed diamond, opposed arrows, ringed tick, crossed square, full disc with a tick or a
+/// cross.
 pub(super) fn sign(state: SlotState) -> El {
     const RING: &str = "M20 4a16 16 0 1 0 .1 0z";
     let paths: &[(&str, &str)] = match state {
@@ -16,6 +17,7 @@ pub(super) fn sign(state: SlotState) -> El {
             &[("M4 4h32v32H4z", ""), ("M8 8h24v24H8z", "inner"), ("m14 14 12 12m0-12L14 26", "")]
         }
         SlotState::Fitted => &[(RING, "full"), ("m12 20 6 6 11-12", "on-full")],
+        SlotState::FittedPast => &[(RING, "full"), ("m14 14 12 12m0-12L14 26", "on-full")],
     };
     svg("svg")
         .attrs(&[("viewBox", "0 0 40 40"), ("class", "call-mark"), ("aria-hidden", "true")])
@@ -32,7 +34,7 @@ pub(super) fn class(state: SlotState) -> &'static str {
         SlotState::Undecided => "close",
         SlotState::Disagree => "disagree",
         SlotState::Fits => "meets",
-        SlotState::TooWide => "fails",
+        SlotState::TooWide | SlotState::FittedPast => "fails",
         SlotState::Fitted => "fitted",
     }
 }

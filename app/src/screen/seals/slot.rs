@@ -9,7 +9,7 @@ use super::slot_answer::{SlotAnswer, answer};
 use super::trial_keys::TrialKeys;
 use super::{build_name, caution, gap_row, no_row, rotors};
 use crate::dom::{El, button, el, follow, link, text};
-use crate::route::Route;
+use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{bracket_picture, frame};
@@ -57,7 +57,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
         })
         .live(move || history(app, slot));
     let is_fitted = Memo::new(move || {
-        known.with(|known| known.as_ref().is_some_and(|known| known.state == SlotState::Fitted))
+        known.with(|known| known.as_ref().is_some_and(|known| known.state.is_fitted()))
     });
     let below = el("div").class("check-keys").live(move || {
         if is_fitted.get() {
@@ -94,10 +94,14 @@ fn told(known: &SlotAnswer) -> Vec<El> {
     vec![card, bracket_picture(&known.limit, known.unit, known.bracket)]
 }
 
+/// Said where a seal is in its slot although its gap is past the limit.
+const PAST: &str = "This seal is written down as fitted, and its gap is past the limit. Take it out again, or \
+                    say in the decisions why it stays: it is open at the sign-off until then.";
+
 /// What to try, how much to grind, and what else can be done here.
 fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
     let mut shown = Vec::new();
-    if known.state != SlotState::Fitted {
+    if !known.state.is_fitted() {
         shown.push(next(known));
         if !known.grinding.is_empty() {
             shown.push(
@@ -113,9 +117,14 @@ fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
             shown.push(caution(Step::WhichEnd));
         }
     }
+    if known.state == SlotState::FittedPast {
+        let to = Route::Work(WorkPlace::Decisions).hash();
+        shown.push(text("p", "caution", PAST));
+        shown.push(link("button", &to).text("Decisions"));
+    }
     shown.push(mark(slot, known));
     let mut actions = Vec::new();
-    if known.state != SlotState::Fitted {
+    if !known.state.is_fitted() {
         actions.push(button("plate-link", "Seal is fitted", move || fit(app, slot, true)));
     }
     actions.push(button("plate-link", "Take a fresh seal", move || {

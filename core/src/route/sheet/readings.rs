@@ -3,11 +3,12 @@
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
-use crate::limits::{Call, Gauge, Limit, decide, limit_line};
+use crate::limits::{Call, Gauge, Limit, decide, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures};
 use crate::route::{Choice, TypedTest, decision_words};
+use crate::seals::{gap_row, slot_report};
 
 /// The other system's unit for what is read in one.
 fn other(unit: Unit) -> Option<Unit> {
@@ -88,8 +89,11 @@ impl Source<'_> {
         }
         let gauge: Gauge = self.sheet.gauge(figure.gauge);
         let judged = decide(&what.limit, &reading, &gauge);
-        let place =
-            if figure.place.is_empty() { String::new() } else { format!("{} · ", figure.place) };
+        let place = if figure.place.is_empty() {
+            String::new()
+        } else {
+            format!("{} · ", place_words(&figure.place))
+        };
         let of = (figure.row.as_str(), figure.place.as_str());
         let says = verdict(Some(judged.call), decided(self.book, self.build, of, entry.order));
         let doubt = judged.guard.show(unit, places_for(reading.step(), unit), Rounding::Up);
@@ -116,25 +120,20 @@ impl Source<'_> {
             .gather();
         let slot = |slot: Slot| {
             let place = slot.to_string();
-            let gap = gaps.iter().rev().find(|figure| figure.place == place);
             let mark = self.book.mark(self.build, slot);
             let drawing = self.book.drawing(self.build, slot).cloned();
             let is_fitted = self.book.is_fitted(self.build, slot);
+            let typed = gaps.iter().rev().find(|figure| figure.place == place);
+            let gap = self.tried(slot).or_else(|| Some(self.typed(typed?)));
             if gap.is_none() && mark.is_none() && drawing.is_none() && !is_fitted {
                 return None;
             }
-            let reading = gap.and_then(|figure| figure.reading().ok());
-            let read = gap.map(|figure| format!("{} {}", figure.text, figure.unit.symbol()));
-            let call = gap.and_then(|figure| crate::book::call(figure, self.sheet));
+            let not_measured = || ([String::new(), String::new(), "not measured".to_owned()], None);
+            let ([read, converted, says], call) = gap.unwrap_or_else(not_measured);
+            let seal = if is_fitted { "fitted" } else { "" };
+            let mark = mark.unwrap_or_default().to_owned();
             Some(Row {
-                cells: vec![
-                    place,
-                    mark.unwrap_or_default().to_owned(),
-                    read.unwrap_or_default(),
-                    reading.as_ref().map(converted).unwrap_or_default(),
-                    call.map_or("not measured", Call::word).to_owned(),
-                    if is_fitted { "fitted" } else { "" }.to_owned(),
-                ],
+                cells: vec![place, mark, read, converted, says, seal.to_owned()],
                 call,
                 drawing: drawing.map(|drawing| (1, drawing)),
             })
@@ -147,6 +146,35 @@ impl Source<'_> {
             rows: Slot::of_engine(self.rotors).into_iter().filter_map(slot).gather(),
             says: "Slot: rotor from the front, F front or R rear face, the corners it runs between. A side seal fits the slot it was cut for, and no other.".to_owned(),
         }
+    }
+
+    /// A gap as typed: as read, converted, and how it stands.
+    fn typed(&self, figure: &Figure) -> ([String; 3], Option<Call>) {
+        let call = crate::book::call(figure, self.sheet);
+        let read = format!("{} {}", figure.text, figure.unit.symbol());
+        let converted = figure.reading().as_ref().map(converted).unwrap_or_default();
+        ([read, converted, call.map_or("not measured", Call::word).to_owned()], call)
+    }
+
+    /// What leaves and trials tell of a gap, where that is the latest word on it.
+    fn tried(&self, slot: Slot) -> Option<([String; 3], Option<Call>)> {
+        let row = gap_row(self.sheet, self.kind)?;
+        let report = slot_report(self.book, self.build, slot, row);
+        let last = self.book.entry(report.trials.last()?.0)?;
+        if report.measured.is_some() {
+            return None;
+        }
+        let unit = row.spoken_unit();
+        let call = report.gap_state.call();
+        let place = slot.to_string();
+        let says = match call {
+            Some(Call::DoesNotMeet(_)) => {
+                verdict(call, decided(self.book, self.build, (&row.id, &place), last.order))
+            }
+            _ => report.gap_state.name().to_owned(),
+        };
+        let converted = other(unit).map_or_else(String::new, |unit| report.gap(unit));
+        Some(([report.gap(unit), converted, says], call))
     }
 
     fn compression(&self) -> Section {
