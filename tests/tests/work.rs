@@ -1,5 +1,6 @@
 //! The build's work: the demo engine from intake to a signed-off sheet on paper, through the screens.
 
+use pitleaf_core::limits::place_words;
 use pitleaf_tests::places::{PLACES, with_a_full_book};
 use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, list, textbox};
 use serde_json::{Value, json};
@@ -245,7 +246,9 @@ fn on_paper(phone: &Browser, pages: &[Page], (width, height): (f64, f64)) {
     assert!(last.len() > 60, "what the walk measured: {last:?}");
     for ((_, place), figure) in &last {
         assert!(paper.contains(figure.as_str()), "{place} {figure} is not on the paper:\n{paper}");
-        assert!(paper.contains(place.as_str()), "{place} is not on the paper");
+        let of =
+            if place.is_empty() { String::new() } else { format!("{} ·", place_words(place)) };
+        assert!(paper.contains(&of), "{of} is not on the paper");
     }
     for words in [
         "two dots and a short line",
