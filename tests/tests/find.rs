@@ -161,6 +161,11 @@ fn help_stands_at_the_figure_behind_one_touch() {
             "One figure in every unit of its kind",
             "passes a part that should have failed",
         ),
+        (
+            "#/slot/1F-AB",
+            "The gap between the cut end of a side seal and the corner seal beside it.",
+            "Each thou is a leak to the inside of the rotor",
+        ),
     ] {
         phone.go(place);
         phone.until_says("What is this?");
@@ -169,6 +174,12 @@ fn help_stands_at_the_figure_behind_one_touch() {
         phone.until_says(what);
         phone.until_says(why);
     }
+    // At a slot of an open build too, with how to measure, which stands nowhere else there.
+    phone.open_build("Merlin");
+    phone.go("#/slot/2R-CA");
+    phone.until_says("Nothing tried yet");
+    phone.run("document.querySelector('.help summary').click()", &[]);
+    phone.until_says("leaf between the square end and the corner seal");
     phone.go("#/help/side-seal-gap");
     phone.find(&heading("End gap of a side seal"));
     phone.tap(&link("Side seal to corner seal, naturally aspirated").starting());
