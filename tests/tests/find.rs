@@ -82,6 +82,31 @@ fn a_note_is_found_and_nothing_is_lost_on_the_way_back() {
     assert_eq!(phone.property(&textbox("Reading"), "value"), "0.0", "half a reading");
 }
 
+/// The tab is thrown away at the answers, and again at what was found.
+#[test]
+fn what_was_looked_for_stands_there_when_the_tab_was_thrown_away() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/end-play");
+    phone.fill(&textbox("Reading"), "0.0");
+    look_for(&phone, "backlahs");
+    let answer = link("Backlash, rotor gear").starting();
+    phone.find(&answer);
+    let sought = |phone: &Browser| phone.property(&field(), "value");
+    phone.reload();
+    assert_eq!(sought(&phone), "backlahs", "after the reload");
+    phone.tap(&answer);
+    phone.until_says("What is this?");
+    phone.reload();
+    phone.run("history.back()", &[]);
+    phone.until("finding again", |phone| phone.place() == "#/find");
+    assert_eq!(sought(&phone), "backlahs", "coming back from an answer");
+    phone.find(&answer);
+    phone.go("#/check/end-play");
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "0.0", "half a reading");
+}
+
 #[test]
 fn by_keys_alone() {
     let server = Server::start();
