@@ -32,6 +32,11 @@ pub fn at(hash: &str) -> Option<Draft> {
     keep::get::<Draft>(KEY).filter(|draft| draft.hash == hash)
 }
 
+/// What was typed last and waits to be written, at whatever place.
+pub fn waiting() -> Option<Draft> {
+    keep::get::<Draft>(KEY).filter(|draft| !draft.text.is_empty())
+}
+
 /// Keeps the draft of a place; an empty text lets it go.
 pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
     if text.is_empty() {

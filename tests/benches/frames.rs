@@ -4,12 +4,16 @@
 //! *Computing* is what the script takes of the main thread, from the event until nothing that it set going
 //! is left to run in the frame. *Painted* goes on until a task runs behind the frame: style, layout and the
 //! painting are in it. Whatever else the machine does falls on some frames: each is made several times, the
-//! same way, and its quickest time counts. Play can't be made again the same way; its frames stand as they
-//! were.
+//! same way, and its quickest time counts. It fails where more than a frame in fifty is
+//! over the budget then. The throttling itself stops the page for a moment again and again: a
+//! frame shorter than that meets such a moment or does not. Unthrottled times, four times as long, have no such
+//! luck in them; they are printed too.
 
-use pitleaf_tests::{Browser, Server, button};
+use pitleaf_tests::{Browser, Server, button, percentile};
 use serde_json::{Value, json};
 
+/// Computing in a frame, in milliseconds.
+const BUDGET: f64 = 4.0;
 /// Frames of each kind.
 const FRAMES: usize = 100;
 /// How often each is made.
@@ -26,27 +30,32 @@ fn main() {
     {
         draw(&phone, port, across);
     }
+    println!(
+        "budget {BUDGET} ms of computing a frame, at four-fold CPU throttling | median, 98 %, worst"
+    );
     phone.slow_down(4);
-    println!("budget 4 ms of computing a frame, at four-fold CPU throttling | median, 98 %, worst");
+    let worst = every_kind(&phone).into_iter().fold(0.0, f64::max);
+    println!("unthrottled");
+    phone.slow_down(1);
+    every_kind(&phone);
+    assert!(worst <= BUDGET, "a frame in fifty computes for {worst:.1} ms, and may for {BUDGET}");
+}
+
+/// Prints every kind of frame, and gives the computing below which 98 in a hundred of each lie.
+fn every_kind(phone: &Browser) -> [f64; 6] {
     phone.go("#/ports/front");
     // What the ports run into is looked for once, behind the first picture.
     phone.until("nothing is looked for any more", |phone| {
         !phone.words().contains("Looking for what the ports run into")
     });
-    said("the slider", &made(&phone, SLIDER));
-    said("a finger on the rotor", &made(&phone, FINGER));
-    phone.run(&script(PLAY), &[]);
-    phone.tap(&button("Play slowly"));
-    let played = phone.until_some("so many frames of play", |phone| {
-        let frames = phone.run("return window.frames_of_play", &[]);
-        (frames.as_array()?.len() >= 3 * FRAMES).then_some(frames)
-    });
-    phone.tap(&button("Stop"));
-    said("play", &played);
+    let slider = said("the slider", &made(phone, SLIDER));
+    let finger = said("a finger on the rotor", &made(phone, FINGER));
+    let play = said("play", &made(phone, PLAY));
     phone.go("#/ports/front/outline/intake-1-cut");
-    said("a corner dragged", &made(&phone, CORNER));
-    said("the corner let go", &made(&phone, LET_GO));
-    said("each frame of the check behind it", &made(&phone, CHECK));
+    let dragged = said("a corner dragged", &made(phone, CORNER));
+    let let_go = said("the corner let go", &made(phone, LET_GO));
+    let check = said("each frame of the check behind it", &made(phone, CHECK));
+    [slider, finger, play, dragged, let_go, check]
 }
 
 /// Frames of a kind, each with the quickest of its times.
@@ -81,21 +90,20 @@ fn draw(phone: &Browser, port: &str, across: f64) {
     phone.until("it is in the book", |phone| phone.place() == "#/ports/front");
 }
 
-/// Prints frames, each a pair of computing and painted.
-fn said(what: &str, frames: &Value) {
-    let column = |at: usize| {
+/// Prints frames, each a pair of computing and painted; gives the computing below which 98 in a hundred lie.
+fn said(what: &str, frames: &Value) -> f64 {
+    let [computing, painted] = [0, 1].map(|at| {
         let frames = frames.as_array().into_iter().flatten();
-        let mut times: Vec<f64> = frames.filter_map(|frame| frame[at].as_f64()).collect();
-        times.sort_by(f64::total_cmp);
-        assert!(!times.is_empty(), "{what} was measured");
-        let below = |hundredths: usize| times[(times.len() * hundredths).div_ceil(100) - 1];
-        format!("{:.1}, {:.1}, {:.1} ms", below(50), below(98), below(100))
-    };
-    println!("{what} | computing {} | painted {}", column(0), column(1));
+        let times: Vec<Value> = frames.map(|frame| frame[at].clone()).collect();
+        [50, 98, 100].map(|below| percentile(&json!(times), below))
+    });
+    let line = |[median, high, worst]: [f64; 3]| format!("{median:.1}, {high:.1}, {worst:.1} ms");
+    println!("{what} | computing {} | painted {}", line(computing), line(painted));
+    computing[1]
 }
 
 fn script(body: &str) -> String {
-    format!("{FRAME}{body}")
+    format!("{FRAME}{OWN_FRAMES}{body}")
 }
 
 /// `frame(act, frames)` does something at a frame's start. What that sets going runs before the frame's next
@@ -146,20 +154,43 @@ const FINGER: &str = "
 ";
 
 /// The app asks for its own frames; each is measured where it is called.
-const PLAY: &str = "
-    window.frames_of_play = [];
-    const plain = window.requestAnimationFrame.bind(window);
-    window.requestAnimationFrame = (call) => {
-        let start;
-        const asked = plain((time) => { start = performance.now(); call(time); });
-        plain(() => {
-            const computed = performance.now() - start;
-            const behind = new MessageChannel();
-            behind.port1.onmessage = () => window.frames_of_play.push([computed, performance.now() - start]);
-            behind.port2.postMessage(0);
-        });
-        return asked;
+const OWN_FRAMES: &str = "
+    const plain = window.plain_frames ??= window.requestAnimationFrame.bind(window);
+    const own_frames = (frames) => {
+        window.requestAnimationFrame = (call) => {
+            let start;
+            const asked = plain((time) => { start = performance.now(); call(time); });
+            plain(() => {
+                const computed = performance.now() - start;
+                const behind = new MessageChannel();
+                behind.port1.onmessage = () => frames.push([computed, performance.now() - start]);
+                behind.port2.postMessage(0);
+            });
+            return asked;
+        };
     };
+    const key = (name) => [...document.querySelectorAll('button')].find((one) => one.innerText === name);
+";
+
+/// From the same angle, by a clock on which every frame is sixteen milliseconds: each time the same.
+const PLAY: &str = "
+    const [count, done] = arguments;
+    const slider = document.querySelector('input.turn');
+    slider.value = 0;
+    slider.dispatchEvent(new Event('input', { bubbles: true }));
+    const frames = [];
+    own_frames(frames);
+    const clock = Date.now;
+    const began = clock();
+    Date.now = () => began + 16 * frames.length;
+    const next = () => {
+        if (frames.length < count) return setTimeout(next, 20);
+        key('Stop').click();
+        Date.now = clock;
+        window.requestAnimationFrame = plain;
+        done(frames.slice(0, count));
+    };
+    setTimeout(() => { key('Play slowly').click(); next(); }, 50);
 ";
 
 const CORNER: &str = "
@@ -195,11 +226,15 @@ const CHECK: &str = "
     const picture = document.querySelector('.plate-picture');
     const handle = document.querySelectorAll('.handle')[20].getBoundingClientRect();
     const [x, y] = [handle.left + handle.width / 2, handle.top + handle.height / 2];
-    window.frames_of_play = [];
+    const frames = [];
+    own_frames(frames);
     pointer(picture, 'pointerdown', x, y);
     pointer(picture, 'pointermove', x + 0.25, y);
     pointer(picture, 'pointerup', x, y);
-    const write = [...document.querySelectorAll('button')].find((one) => one.innerText === 'Put it in the book');
-    const next = () => write.disabled ? setTimeout(next, 20) : done(window.frames_of_play);
+    const next = () => {
+        if (key('Put it in the book').disabled) return setTimeout(next, 20);
+        window.requestAnimationFrame = plain;
+        done(frames);
+    };
     setTimeout(next, 20);
 ";

@@ -1,8 +1,9 @@
 //! What is felt: opening, the verdict behind a key, another screen: `cargo test -p pitleaf-tests --bench
-//! seconds`. At four-fold CPU throttling, with the server dead; the app must be built, and the machine have
-//! no other work. Fails where a budget is not kept.
+//! seconds`. At four-fold CPU throttling, with the server dead; the app must be built. Fails where a budget is not
+//! kept. Beside other work everything is slower: a fixed piece of work, measured before and behind, says how many
+//! times, and the budget is that many times as long. Its figures are worth writing down where that is once.
 
-use pitleaf_tests::{Browser, Server, percentile};
+use pitleaf_tests::{Browser, Server, pace, percentile};
 use serde_json::{Value, json};
 
 /// A phone that has the app and the demo engine, whose server is gone.
@@ -23,18 +24,38 @@ fn slow_phone() -> (Server, Browser) {
 fn main() {
     let (_server, phone) = slow_phone();
     println!("what | milliseconds at four-fold CPU throttling | budget");
-    let all = [keys(&phone), changes(&phone), opening(&phone)].concat();
-    assert!(all.iter().all(|is_kept| *is_kept), "a budget is not kept");
+    let kept = [keys, changes, opening].map(|measured| {
+        let before = pace::slower(&phone);
+        let times = measured(&phone);
+        let slower = before.max(pace::slower(&phone));
+        println!("the machine is slower than it can be: {slower:.2} times");
+        times.iter().all(|time| time.is_within(slower))
+    });
+    assert!(kept.iter().all(|is_kept| *is_kept), "a budget is not kept");
 }
 
-/// Prints a time, and says whether its budget is kept.
-fn within(what: &str, milliseconds: f64, budget: f64) -> bool {
-    let is_kept = milliseconds <= budget;
-    println!("{what} | {milliseconds:.0} | {budget}{}", if is_kept { "" } else { ": NOT KEPT" });
-    is_kept
+/// A time, and what it may be, in milliseconds.
+struct Measured {
+    what: String,
+    time: f64,
+    budget: f64,
 }
 
-fn opening(phone: &Browser) -> Vec<bool> {
+impl Measured {
+    fn new(what: impl Into<String>, time: f64, budget: f64) -> Self {
+        Self { what: what.into(), time, budget }
+    }
+
+    /// Prints it, and says whether the budget is kept on a machine so many times slower than it can be.
+    fn is_within(&self, slower: f64) -> bool {
+        let Self { what, time, budget } = self;
+        let is_kept = *time <= budget * slower;
+        println!("{what} | {time:.0} | {budget}{}", if is_kept { "" } else { ": NOT KEPT" });
+        is_kept
+    }
+}
+
+fn opening(phone: &Browser) -> Vec<Measured> {
     phone.before_every_page(
         "new MutationObserver((_, observer) => {
              if (!document.querySelector('.shell:not([aria-busy]) h1')) return;
@@ -50,16 +71,16 @@ fn opening(phone: &Browser) -> Vec<bool> {
             })
         })
         .collect();
-    vec![within("open to usable, median of five", percentile(&json!(times), 50), 1000.0)]
+    vec![Measured::new("open to usable, median of five", percentile(&json!(times), 50), 1000.0)]
 }
 
-fn keys(phone: &Browser) -> Vec<bool> {
+fn keys(phone: &Browser) -> Vec<Measured> {
     phone.go("#/check/side-seal-gap-fi");
     let times = phone.run_until_called(KEYS, &[]);
     let key = "key to painted verdict, 98 in a hundred below";
     vec![
-        within("key to painted verdict, median", percentile(&times, 50), 50.0),
-        within(key, percentile(&times, 98), 50.0),
+        Measured::new("key to painted verdict, median", percentile(&times, 50), 50.0),
+        Measured::new(key, percentile(&times, 98), 50.0),
     ]
 }
 
@@ -85,7 +106,7 @@ const KEYS: &str = "
     next();
 ";
 
-fn changes(phone: &Browser) -> Vec<bool> {
+fn changes(phone: &Browser) -> Vec<Measured> {
     let places = [
         "#/limits",
         "#/check/end-play",
@@ -102,7 +123,7 @@ fn changes(phone: &Browser) -> Vec<bool> {
     let times = phone.run_until_called(CHANGES, &[json!(places)]);
     let times = times.as_array().expect("a time for each place");
     let line = |(place, time): (&&str, &Value)| {
-        within(&format!("to {place}, median of three"), time.as_f64().expect("a time"), 100.0)
+        Measured::new(format!("to {place}, median of three"), time.as_f64().expect("a time"), 100.0)
     };
     places.iter().zip(times).map(line).collect()
 }

@@ -13,6 +13,7 @@ mod journal;
 pub mod kills;
 pub mod large_book;
 mod locate;
+pub mod pace;
 mod pages;
 mod percentile;
 pub mod places;

@@ -81,14 +81,7 @@ pub fn screen(port: PortName) -> Vec<El> {
     };
     let drafted = draft::at(&hash).and_then(|draft| kept::read(&draft.text).ok());
     editing.put(drafted.unwrap_or_else(|| written.clone()));
-    {
-        let (hash, written) = (hash.clone(), TypedOutline { figures: String::new(), ..written });
-        follow(move || {
-            let typed = editing.typed();
-            let text = if typed == written { String::new() } else { kept::write(&typed) };
-            draft::put(&hash, &text, None);
-        });
-    }
+    keep_draft(editing, hash.clone(), TypedOutline { figures: String::new(), ..written });
     let seat = Rc::new(Seat::new(&editing.engine, editing.face.sealed_by));
     let checked = checked(editing, seat.clone());
     let page = el("main").class("page").with_all([
@@ -108,6 +101,19 @@ pub fn screen(port: PortName) -> Vec<El> {
         actions(app, editing, hash, checked),
     ]);
     frame(move || port.to_string(), move || under(app, port.housing), true, page)
+}
+
+/// Keeps what is typed for as long as it is not what is written; behind the frame that draws it.
+fn keep_draft(editing: Editing, hash: String, written: TypedOutline) {
+    let place = Rc::new((hash, written));
+    follow(move || {
+        let (typed, place) = (editing.typed(), place.clone());
+        after_frame(move || {
+            let (hash, written) = &*place;
+            let text = if typed == *written { String::new() } else { kept::write(&typed) };
+            draft::put(hash, &text, None);
+        });
+    });
 }
 
 /// What the check of the rows says.

@@ -28,9 +28,14 @@ pub(super) fn outline_picture(app: App, editing: Editing, seat: Rc<Seat>) -> El 
     let others = Plate::load(app, editing.port.housing);
     let view = editing.face.view;
     let whole = Frame::of(&editing.engine);
-    // Read once for every change of the rows, not for every move of the finger.
+    // Read once for every change of the rows, not for every move of the finger. The rows have taken up a
+    // corner that was let go: not before they are read, or the outline would be made of the old ones once more.
     let typed = RwSignal::new(Vec::new());
-    crate::dom::follow(move || typed.set(editing.corners()));
+    crate::dom::follow(move || {
+        let corners = editing.corners();
+        editing.drag.set(None);
+        typed.set(corners);
+    });
     // It holds still while a finger is down.
     let shows = RwSignal::new(whole);
     crate::dom::follow(move || {
@@ -203,7 +208,6 @@ fn act(editing: Editing, touch: touch::Touch) {
             let moved = editing
                 .rows
                 .with_untracked(|rows| move_corner(rows, drag.number, drag.place, unit, form));
-            editing.drag.set(None);
             editing.rows.set(moved);
         }
     }
