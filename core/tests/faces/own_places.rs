@@ -112,7 +112,7 @@ fn a_bad_row_is_named_and_says_what_to_do() {
     );
     refused(
         "1 25.4 0\n3 4 0\n1 1in 0.01",
-        "Row 3: the same place as in row 1. Take one of the two out.",
+        "Row 3: the same place as row 1 (1 mm, 25.4 mm). Take one of the two out.",
     );
     // All of them at once, and what can be read beside them.
     let (given, faults) = set("1 2\n3 4 0.01\n5 x 0\n-0.0 7 0", "mm").given();

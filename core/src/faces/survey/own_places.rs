@@ -1,11 +1,10 @@
 //! Places that the builder gives: rows of where and how high.
 
-use super::super::input::{millimetres, of_mm};
-use super::{Place, PlaceFault, ReadingSet, SetFault, Survey};
+use super::super::input::millimetres;
+use super::{Place, PlaceFault, ReadingSet, SetFault};
 use crate::gather::Gather;
 use crate::letters::is_letter;
 use crate::quantity::{Bounds, Fault, Reading, Unit, cells};
-use uom::si::f64::Length;
 
 /// How far from the shaft's axis a place of a face can lie.
 const ALONG: Bounds = millimetres("A place along the long axis", -500, 500);
@@ -36,21 +35,19 @@ impl ReadingSet {
     #[must_use]
     pub fn given(&self) -> (Vec<(Place, Reading)>, Vec<SetFault>) {
         let mut given: Vec<(Place, Reading)> = Vec::new();
-        let mut rows: Vec<(usize, [Reading; 2])> = Vec::new();
         let mut faults = Vec::new();
-        for (row, line) in (1..).zip(self.rows.lines()).filter(|(_, line)| !line.trim().is_empty())
-        {
+        for (row, line) in (1..).zip(self.rows.lines()) {
+            if line.trim().is_empty() {
+                continue;
+            }
             match self.row(row, line) {
                 Err(fault) => faults.push(fault),
-                Ok((at, reading)) => {
-                    let is_here = |(_, other): &&(usize, [Reading; 2])| {
-                        (0..2).all(|axis| other[axis].amount() == at[axis].amount())
-                    };
-                    if let Some((first, _)) = rows.iter().find(is_here) {
-                        faults.push(fault_in(row, "", PlaceFault::Again(*first)));
-                    } else {
-                        given.push((place(row, &at), reading));
-                        rows.push((row, at));
+                Ok((place, reading)) => {
+                    match given.iter().find(|(other, _)| other.at == place.at) {
+                        Some((first, _)) => {
+                            faults.push(fault_in(row, "", PlaceFault::Again(first.name.clone())));
+                        }
+                        None => given.push((place, reading)),
                     }
                 }
             }
@@ -59,7 +56,7 @@ impl ReadingSet {
     }
 
     /// A row's place and its reading.
-    fn row(&self, row: usize, line: &str) -> Result<([Reading; 2], Reading), SetFault> {
+    fn row(&self, row: usize, line: &str) -> Result<(Place, Reading), SetFault> {
         let figures = figures(line);
         let [along, across, height] = figures.as_slice() else {
             return Err(fault_in(row, "", PlaceFault::Figures(figures.len())));
@@ -72,41 +69,61 @@ impl ReadingSet {
             }
             .map_err(|fault| fault_in(row, what, PlaceFault::Figure(fault)))
         };
-        let at = [
-            read(along, self.places_in(), &ALONG, ", along")?,
-            read(across, self.places_in(), &ACROSS, ", across")?,
-        ];
-        Ok((at, read(height, self.unit, Survey::OwnPlaces.bounds(), "")?))
+        let along = read(along, self.places_in(), &ALONG, ", along")?;
+        let across = read(across, self.places_in(), &ACROSS, ", across")?;
+        let height = read(height, self.unit, self.of.bounds(), "")?;
+        let length = |reading: &Reading| reading.amount().length().unwrap_or_default();
+        let place = Place {
+            name: format!(
+                "row {row} ({} {}, {} {})",
+                along.number(),
+                along.unit().symbol(),
+                across.number(),
+                across.unit().symbol()
+            ),
+            // The housing's y points away from 3 o'clock.
+            at: Some([length(&along), -length(&across)]),
+            bounds: self.of.bounds(),
+        };
+        Ok((place, height))
     }
 
     /// Puts another reading into a row; `place` counts the rows that hold something, from 0.
     pub fn put(&mut self, place: usize, reading: &str) {
         let mut held = 0;
-        let rows = self.rows.lines().map(|line| {
-            let is_it = !line.trim().is_empty() && held == place;
-            held += usize::from(!line.trim().is_empty());
+        let mut rows = String::new();
+        for line in self.rows.lines() {
             let mut figures = figures(line);
+            let is_it = held == place;
             match figures.last_mut() {
-                Some(last) if is_it => {
-                    reading.clone_into(last);
-                    figures.join("; ")
+                Some(last) => {
+                    held += 1;
+                    if is_it {
+                        reading.clone_into(last);
+                        rows.push_str(&figures.join("; "));
+                    } else {
+                        rows.push_str(line);
+                    }
                 }
-                _ => line.to_owned(),
+                None => rows.push_str(line),
             }
-        });
-        self.rows = rows.gather::<Vec<_>>().join("\n");
+            rows.push('\n');
+        }
+        rows.truncate(rows.trim_end().len());
+        self.rows = rows;
     }
 }
 
 /// A row's figures, each with the unit that stands behind it.
 fn figures(line: &str) -> Vec<String> {
-    let marks = [';', '\t'];
-    if line.contains(marks) {
-        let cells = line.split(marks).map(|cell| cell.trim().to_owned());
-        return cells.filter(|cell| !cell.is_empty()).gather();
-    }
+    let parts = |c: char| c == ';' || c == '\t';
+    let cells: Vec<&str> = if line.contains(parts) {
+        line.split(parts).map(str::trim).filter(|cell| !cell.is_empty()).gather()
+    } else {
+        cells(line)
+    };
     let mut figures: Vec<String> = Vec::new();
-    for cell in cells(line) {
+    for cell in cells {
         let is_unit = cell.starts_with(|c| is_letter(c) || matches!(c, '"' | '″'));
         match figures.last_mut() {
             Some(figure) if is_unit => {
@@ -117,18 +134,6 @@ fn figures(line: &str) -> Vec<String> {
         }
     }
     figures
-}
-
-/// A row's place in the housing frame, whose y points away from 3 o'clock.
-fn place(row: usize, [along, across]: &[Reading; 2]) -> Place {
-    let told = |reading: &Reading| format!("{} {}", reading.number(), reading.unit().symbol());
-    let length = |reading: &Reading| reading.amount().length().unwrap_or_else(|| of_mm(0.0));
-    let at: [Length; 2] = [length(along), -length(across)];
-    Place {
-        name: format!("row {row} ({}, {})", told(along), told(across)),
-        at: Some(at),
-        bounds: Survey::OwnPlaces.bounds(),
-    }
 }
 
 fn fault_in(row: usize, what: &str, fault: PlaceFault) -> SetFault {

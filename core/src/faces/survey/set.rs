@@ -68,8 +68,8 @@ pub enum PlaceFault {
     Figure(Fault),
     /// A row of so many figures, where it takes three.
     Figures(usize),
-    /// A place that this row gave before.
-    Again(usize),
+    /// A place that was given before, by its name.
+    Again(String),
 }
 
 impl fmt::Display for PlaceFault {
@@ -81,8 +81,8 @@ impl fmt::Display for PlaceFault {
                 "a row takes three figures, and here {} {found}. Give along, across and the reading, a blank between them.",
                 if *found == 1 { "is" } else { "are" }
             ),
-            Self::Again(row) => {
-                write!(f, "the same place as in row {row}. Take one of the two out.")
+            Self::Again(first) => {
+                write!(f, "the same place as {first}. Take one of the two out.")
             }
         }
     }
@@ -157,25 +157,7 @@ impl ReadingSet {
     /// # Errors
     /// The first [`SetFault`].
     pub fn read_with(&self, gauge: &Gauge, bore: Trochoid) -> Result<Taken, SetFault> {
-        let (places, readings) = if self.of == Survey::OwnPlaces {
-            let (given, faults) = self.given();
-            if let Some(fault) = faults.into_iter().next() {
-                return Err(fault);
-            }
-            given.into_iter().map(|(place, reading)| (place, Some(reading))).unzip()
-        } else {
-            self.at_places(bore)?
-        };
-        // A bare 0 is where the gauge was set: it says nothing of the last digit.
-        let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
-        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().gather();
-        let doubt = Doubt::of(&read, gauge);
-        Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
-    }
-
-    /// The survey's own places, and what was read there.
-    fn at_places(&self, bore: Trochoid) -> Result<(Vec<Place>, Vec<Option<Reading>>), SetFault> {
-        let places = self.of.places(bore);
+        let mut places = self.of.places(bore);
         let mut readings = Vec::with_capacity(places.len());
         for (place, text) in places.iter().zip(self.texts()) {
             let read = |text: &str| Reading::read(text, self.unit, place.bounds);
@@ -185,26 +167,40 @@ impl ReadingSet {
                 fault: PlaceFault::Figure(fault),
             })?);
         }
-        Ok((places, readings))
+        let (given, mut faults) = self.given();
+        if !faults.is_empty() {
+            return Err(faults.swap_remove(0));
+        }
+        for (place, reading) in given {
+            places.push(place);
+            readings.push(Some(reading));
+        }
+        // A bare 0 is where the gauge was set: it says nothing of the last digit.
+        let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
+        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().gather();
+        let doubt = Doubt::of(&read, gauge);
+        Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
     }
 
     /// The readings as a list: each place's number, its name, and its figure with the unit.
     #[must_use]
     pub fn lines(&self) -> Vec<(usize, String, String)> {
-        let with_unit = |text: &str| {
+        let mut lines = Vec::new();
+        let mut add = |at: usize, name: String, text: &str| {
             let has_unit = text.chars().any(is_letter);
-            if has_unit { text.to_owned() } else { format!("{text} {}", self.unit.symbol()) }
+            let figure =
+                if has_unit { text.to_owned() } else { format!("{text} {}", self.unit.symbol()) };
+            lines.push((at, name, figure));
         };
-        if self.of == Survey::OwnPlaces {
-            let given = self.given().0.into_iter().enumerate();
-            let line = |(at, (place, reading)): (usize, (Place, Reading))| {
-                (at, place.name, with_unit(reading.text()))
-            };
-            return given.map(line).gather();
+        for (at, (place, text)) in places_of(self.of).into_iter().zip(self.texts()).enumerate() {
+            if !text.is_empty() {
+                add(at, place.name, &text);
+            }
         }
-        let (texts, places) = (self.texts(), places_of(self.of));
-        let read = texts.iter().zip(places).enumerate().filter(|(_, (text, _))| !text.is_empty());
-        read.map(|(at, (text, place))| (at, place.name, with_unit(text))).gather()
+        for (at, (place, reading)) in self.given().0.into_iter().enumerate() {
+            add(at, place.name, reading.text());
+        }
+        lines
     }
 
     /// Whether nothing was read.
