@@ -139,7 +139,7 @@ fn a_face_starts_with_the_rotors_of_its_build() {
     phone.fill(&textbox("Name"), "Merlin");
     phone.tap(&button("3 rotors"));
     phone.tap(&button("Open"));
-    phone.until_notice("Written Merlin is open");
+    phone.until_notice("Written a new build: Merlin");
     phone.go("#/limits/rotor-housings");
     phone.tap(&link("Can a face turn?"));
     phone.until("its place", |phone| phone.place() == "#/joints/slip");
