@@ -61,7 +61,7 @@ pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFa
     let piece = set.piece.as_str();
     Ok(match set.of {
         Survey::Flatness => face::flatness_report(&taken, bench),
-        Survey::Grid => face::grid_report(&taken, piece, bench),
+        Survey::Grid | Survey::OwnPlaces => face::grid_report(&taken, piece, bench),
         Survey::Straightedge => face::straightedge_report(&taken, piece, bench),
         Survey::Lapping => lapping::report(&taken, piece, bench),
         Survey::SideThickness => width::side_report(&taken, bench),

@@ -2,6 +2,7 @@
 
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Fact, Figure, Slot, Subject};
+use crate::faces::Survey;
 use crate::gather::Gather;
 use crate::limits::{Call, Gauge, Limit, decide, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
@@ -243,9 +244,17 @@ impl Source<'_> {
             if now.is_some_and(|now| now.id == line.entry.id)
                 && (self.copy == Copy::Shop || is_end_play)
             {
-                let texts: Vec<String> =
-                    set.texts().into_iter().filter(|text| !text.is_empty()).gather();
-                rows.push(row([&set.about(), &texts.join(", "), set.gauge.name()]));
+                let texts = if set.of == Survey::OwnPlaces {
+                    let lines = set.lines().into_iter();
+                    lines
+                        .map(|(_, place, figure)| format!("{place} {figure}"))
+                        .gather::<Vec<_>>()
+                        .join("; ")
+                } else {
+                    let texts = set.texts().into_iter().filter(|text| !text.is_empty());
+                    texts.gather::<Vec<_>>().join(", ")
+                };
+                rows.push(row([&set.about(), &texts, set.gauge.name()]));
             }
         }
         Section {
