@@ -11,6 +11,9 @@ use pitleaf_core::quantity::Unit;
 /// Under which key it is kept.
 pub const KEY: &str = "pitleaf.draft";
 
+/// Under which key what was last looked for is kept: finding leaves the draft of the place it was begun at.
+pub const SOUGHT: &str = "pitleaf.sought";
+
 /// What was typed, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Draft {

@@ -1,5 +1,6 @@
 //! What every screen shares: the book in hand, the settings, the place.
 
+use crate::draft;
 use crate::route::Route;
 use crate::settings::{self, Settings};
 use crate::signal::*;
@@ -101,7 +102,7 @@ impl App {
             notice: RwSignal::default(),
             reserved: RwSignal::default(),
             along: RwSignal::default(),
-            sought: RwSignal::default(),
+            sought: RwSignal::new(keep::get(draft::SOUGHT).unwrap_or_default()),
             trail: RwSignal::default(),
             coming: RwSignal::default(),
             store: RwSignal::default(),

@@ -132,6 +132,13 @@ pub fn fill_in(browser: &Browser) {
         browser.tap(&button("Write down"));
         browser.find(&button("Written down"));
     }
+    browser.go("#/faces/own-places/front");
+    let rows =
+        "105 0 0.000\n60 -70 0.012\n-60 -72 -0.008\n-104 4 0.003\n-30 60 0.021\n48 66 -0.014";
+    browser.fill(&textbox("Along, across, reading: a row a place"), rows);
+    browser.tap(&button("Show result"));
+    browser.tap(&button("Write down"));
+    browser.find(&button("Written down"));
     browser.go("#/joints/oil-feed");
     browser.tap(&button("Solid"));
     browser.until_notice("upper dowels solid");

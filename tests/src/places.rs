@@ -54,6 +54,8 @@ pub const PLACES: &[(&str, &str)] = &[
     ("faces-flatness-read", "#/faces/flatness/rear"),
     ("faces-grid", "#/faces/grid/front"),
     ("faces-grid-read", "#/faces/grid/rear"),
+    ("faces-places", "#/faces/own-places/front"),
+    ("faces-places-rows", "#/faces/own-places/rear"),
     ("faces-straightedge", "#/faces/straightedge/front"),
     ("faces-straightedge-read", "#/faces/straightedge/rear"),
     ("faces-lapping", "#/faces/lapping/front"),

@@ -1,7 +1,8 @@
 //! A face read spot by spot, an inch among millimetres asked about, and the end play's loop closed.
 
 use pitleaf_tests::answers::read;
-use pitleaf_tests::{Browser, Phone, Profile, Server, button, link, list, textbox};
+use pitleaf_tests::{Browser, Phone, Profile, Server, alert, button, link, list, textbox};
+use serde_json::json;
 
 #[test]
 fn a_face_is_read_spot_by_spot_and_kept_as_one_entry() {
@@ -33,6 +34,24 @@ fn a_face_is_read_spot_by_spot_and_kept_as_one_entry() {
     phone.tap(&button("Show result"));
     phone.until_says("Flatness from the readings written down.");
     phone.until_says("Lap, then harden.");
+}
+
+/// Read as far as the third place when the tab is thrown away.
+#[test]
+fn a_face_half_read_is_there_again() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Kestrel");
+    phone.go("#/faces/grid/front");
+    for text in ["0.011", "0.012", "0.013"] {
+        read(&phone, text);
+    }
+    phone.reload();
+    phone.until_says("4 of 63: row 1, column 4");
+    for text in ["0.013", "0.012", "0.011"] {
+        phone.tap(&button("Place before"));
+        assert_eq!(phone.property(&textbox("Reading"), "value"), text, "as it was read");
+    }
 }
 
 #[test]
@@ -246,4 +265,157 @@ fn a_bearing_by_bore_journal_and_strip_and_a_shaft_by_its_turn() {
     assert!(turn.contains("nearest to place 3"), "its direction: {turn}");
     assert!(turn.contains("0.200 mm · 7.86 thou"), "its eccentricity: {turn}");
     phone.find(&link("Runout, twelve places"));
+}
+
+const ROWS: &str = "Along, across, reading: a row a place";
+/// Three places at one height, and one between them 0.020 mm proud: its flatness, whatever lies where.
+const PROUD: &str = "100 0 0.000\n-50 70 0.000\n-50 -70 0.000\n0 0 0.020";
+
+/// The rows of one's own places on the front face, and how many entries the book has.
+fn at_rows(server: &Server) -> (Browser, usize) {
+    let phone = Browser::open(server.url());
+    phone.open_build("Kestrel");
+    let entries = phone.entries();
+    phone.go("#/faces/own-places/front");
+    phone.find(&textbox(ROWS));
+    (phone, entries)
+}
+
+/// Chooses the unit of the places.
+fn places_in(phone: &Browser, unit: &str) {
+    // The readings have keys of the same names.
+    let key = "const keys = document.querySelectorAll('[aria-label=\"Places in\"] button');
+               const key = [...keys].find((key) => key.textContent === arguments[0]);";
+    phone.run(&format!("{key} key.click();"), &[json!(unit)]);
+    phone.until("the unit is chosen", |phone| {
+        phone.run(&format!("{key} return key.ariaPressed;"), &[json!(unit)]) == "true"
+    });
+}
+
+#[test]
+fn bad_rows_of_places_are_named_and_nothing_is_lost() {
+    let server = Server::start();
+    let (phone, before) = at_rows(&server);
+    let bad = "100 0 0.000\n0 60 0.0x2\n50 30";
+    phone.fill(&textbox(ROWS), bad);
+    let said = phone.until_in(&alert(""), "Row 3");
+    assert_eq!(
+        said,
+        "Row 2: “x2” is no unit known here. Use one from the keys, or none.\n\n\
+         Row 3: a row takes three figures, and here are 2. Give along, across and the reading, a blank between them."
+    );
+    phone.tap(&button("Show result"));
+    phone.until_says("Row 2: “x2”");
+    assert_eq!(phone.property(&button("Write down"), "disabled"), true, "nothing to write");
+    phone.tap(&button("Go on reading"));
+    assert_eq!(phone.property(&textbox(ROWS), "value"), bad, "the rows stay");
+    phone.fill(&textbox(ROWS), "0 0 0\n10 20 0.1\n20 40 0\n30 60 0.05");
+    phone.tap(&button("Show result"));
+    phone.until_says("All places lie on one line, which fixes no plane.");
+    assert_eq!(phone.entries(), before, "nothing was written");
+}
+
+#[test]
+fn places_of_ones_own_stand_on_the_picture_where_they_were_measured() {
+    let server = Server::start();
+    let (phone, _) = at_rows(&server);
+    phone.fill(&textbox(ROWS), PROUD);
+    let spots = || {
+        phone.run(
+            "return [...document.querySelectorAll('.relief .spot-mark')].map((spot) =>
+                 ['cx', 'cy'].map((axis) => Math.sign(spot.getAttribute(axis))));",
+            &[],
+        )
+    };
+    // Along is up, across is to the right.
+    let wanted = json!([[0, -1], [1, 1], [-1, 1], [0, 0]]);
+    phone.until("every place is drawn", |_| spots() == wanted);
+    phone.tap(&button("Show result"));
+    phone.until_says("0.020 mm · 0.79 thou");
+    let high = phone.words();
+    assert!(high.contains("High spots\nrow 4 (0 mm, 0 mm)."), "{high}");
+    assert_eq!(spots(), wanted, "on the relief");
+    let drawn = phone.run("return document.querySelectorAll('.relief .band').length", &[]);
+    assert!(drawn.as_u64() > Some(1), "the relief: {drawn}");
+    // All of it is drawn, also where a place lies beyond the housing.
+    phone.tap(&button("Go on reading"));
+    phone.fill(&textbox(ROWS), "400 0 0\n0 300 0\n-50 -70 0\n0 0 0.020");
+    phone.tap(&button("Show result"));
+    phone.until_says("row 2 (0 mm, 300 mm)");
+    let outside = phone.run(
+        "const picture = document.querySelector('.relief').getBoundingClientRect();
+         return [...document.querySelectorAll('.relief .spot-mark')].filter((spot) => {
+             const box = spot.getBoundingClientRect();
+             return box.top < picture.top || box.right > picture.right;
+         }).length;",
+        &[],
+    );
+    assert_eq!(outside, 0, "places beyond the picture");
+    // In inches they would lie off any housing.
+    phone.tap(&button("Go on reading"));
+    phone.fill(&textbox(ROWS), PROUD);
+    places_in(&phone, "in");
+    phone.until_in(
+        &alert(""),
+        "Row 1, along: A place along the long axis lies between −19.68 and 19.68 in.",
+    );
+}
+
+#[test]
+fn places_of_ones_own_are_kept_undone_and_found_again() {
+    let server = Server::start();
+    let (phone, before) = at_rows(&server);
+    places_in(&phone, "in");
+    phone.fill(&textbox(ROWS), "4 0 0.000\n\n-2 3 0.000\n-2 -3 0.000\n0 0 0.0");
+    phone.reload();
+    let typed = "4 0 0.000\n\n-2 3 0.000\n-2 -3 0.000\n0 0 0.0";
+    assert_eq!(phone.property(&textbox(ROWS), "value"), typed, "the rows half typed");
+    phone.fill(&textbox(ROWS), &format!("{typed}20"));
+    phone.tap(&button("Show result"));
+    phone.until_says("row 3 (-2 in, 3 in)");
+    phone.tap(&button("Write down"));
+    phone.until_notice("4 readings");
+    phone.tap(&button("Undo"));
+    phone.until_notice("Withdrawn");
+    phone.go("#/faces");
+    phone.until_says("Widths and stack");
+    phone.go("#/faces/own-places/front");
+    assert_eq!(phone.property(&textbox(ROWS), "value"), "", "undone, nothing is in force");
+
+    phone.fill(&textbox(ROWS), PROUD);
+    places_in(&phone, "mm");
+    phone.tap(&button("Show result"));
+    phone.tap(&button("Write down"));
+    phone.until_notice("4 readings");
+    assert_eq!(phone.entries(), before + 3, "one for each face written, one for the undo");
+    phone.go("#/faces");
+    phone.until_says("front ✓");
+    phone.reload();
+    phone.go("#/faces/own-places/front");
+    // What is written stands there at once, each row to be mended.
+    phone.until_says("0.020 mm · 0.79 thou");
+    phone.tap(&button("row 4 (0 mm, 0 mm)").starting());
+    assert_eq!(phone.property(&textbox(ROWS), "value"), PROUD, "the rows as they were typed");
+    phone.go("#/faces/lapping/front");
+    phone.tap(&button("Next place"));
+    phone.tap(&button("Next place"));
+    phone.fill(&textbox("Reading"), "0.005");
+    phone.tap(&button("Next"));
+    phone.tap(&button("Show result"));
+    phone.until_says("Flatness from the readings written down.");
+}
+
+#[test]
+fn an_inch_among_ones_own_places_is_asked_about() {
+    let server = Server::start();
+    let (phone, _) = at_rows(&server);
+    phone.fill(&textbox(ROWS), "10 20 0.40\n30 -20 0.41\n-30 5 0.0158\n0 -40 0.40");
+    phone.until_says("Was it 0.0158 in?");
+    phone.tap(&button("Yes: 0.0158 in"));
+    phone.until("the question is gone", |phone| !phone.words().contains("Was it"));
+    assert_eq!(
+        phone.property(&textbox(ROWS), "value"),
+        "10 20 0.40\n30 -20 0.41\n-30; 5; 0.0158 in\n0 -40 0.40",
+        "in its own row"
+    );
 }

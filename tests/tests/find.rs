@@ -82,6 +82,31 @@ fn a_note_is_found_and_nothing_is_lost_on_the_way_back() {
     assert_eq!(phone.property(&textbox("Reading"), "value"), "0.0", "half a reading");
 }
 
+/// The tab is thrown away at the answers, and again at what was found.
+#[test]
+fn what_was_looked_for_stands_there_when_the_tab_was_thrown_away() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/end-play");
+    phone.fill(&textbox("Reading"), "0.0");
+    look_for(&phone, "backlahs");
+    let answer = link("Backlash, rotor gear").starting();
+    phone.find(&answer);
+    let sought = |phone: &Browser| phone.property(&field(), "value");
+    phone.reload();
+    assert_eq!(sought(&phone), "backlahs", "after the reload");
+    phone.tap(&answer);
+    phone.until_says("What is this?");
+    phone.reload();
+    phone.run("history.back()", &[]);
+    phone.until("finding again", |phone| phone.place() == "#/find");
+    assert_eq!(sought(&phone), "backlahs", "coming back from an answer");
+    phone.find(&answer);
+    phone.go("#/check/end-play");
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "0.0", "half a reading");
+}
+
 #[test]
 fn by_keys_alone() {
     let server = Server::start();
@@ -161,6 +186,11 @@ fn help_stands_at_the_figure_behind_one_touch() {
             "One figure in every unit of its kind",
             "passes a part that should have failed",
         ),
+        (
+            "#/slot/1F-AB",
+            "The gap between the cut end of a side seal and the corner seal beside it.",
+            "Each thou is a leak to the inside of the rotor",
+        ),
     ] {
         phone.go(place);
         phone.until_says("What is this?");
@@ -169,6 +199,12 @@ fn help_stands_at_the_figure_behind_one_touch() {
         phone.until_says(what);
         phone.until_says(why);
     }
+    // At a slot of an open build too, with how to measure, which stands nowhere else there.
+    phone.open_build("Merlin");
+    phone.go("#/slot/2R-CA");
+    phone.until_says("Nothing tried yet");
+    phone.run("document.querySelector('.help summary').click()", &[]);
+    phone.until_says("leaf between the square end and the corner seal");
     phone.go("#/help/side-seal-gap");
     phone.find(&heading("End gap of a side seal"));
     phone.tap(&link("Side seal to corner seal, naturally aspirated").starting());

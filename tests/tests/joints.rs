@@ -1,7 +1,7 @@
 //! Joints as the builder meets them: a torque's clamp, a tightening ticked off, and the oil that solid
 //! dowels shut off.
 
-use pitleaf_tests::{Browser, Phone, Profile, Server, button, combobox, link, textbox};
+use pitleaf_tests::{Browser, Named, Phone, Profile, Server, button, combobox, link, textbox};
 
 #[test]
 fn solid_dowels_hold_the_build_until_the_feed_is_recorded() {
@@ -40,6 +40,110 @@ fn solid_dowels_hold_the_build_until_the_feed_is_recorded() {
     phone.tap(&button("Withdraw"));
     phone.tap_screen("Bench");
     phone.until_says(held);
+}
+
+/// From the bench, from every part that has joints, and from the steps of the work.
+#[test]
+fn the_joints_are_reached_from_the_bench_the_parts_and_the_steps() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    // Where from, by what words (all of them, or as far as they go); where to, and what stands in its fields.
+    type Way =
+        (&'static str, Named, &'static str, &'static str, &'static [(&'static str, &'static str)]);
+    let slip: &[(&str, &str)] =
+        &[("Clamp of all", ""), ("Rotors", "2"), ("Dowels through the face", "2"), ("Output", "")];
+    let ways: [Way; 8] = [
+        ("#/", link("Joints").starting(), "#/joints", "Torque and clamp", &[]),
+        ("#/limits/bolts-and-dowels", link("Joints"), "#/joints", "Torque and clamp", &[]),
+        (
+            "#/limits/bearings",
+            link("Press fit"),
+            "#/joints/press",
+            "Still to give: Pin’s diameter",
+            &[("Pin’s diameter", ""), ("Hole through the pin (solid: 0)", "0")],
+        ),
+        (
+            "#/limits/rotor-housings",
+            link("Can a face turn?"),
+            "#/joints/slip",
+            "Still to give: Clamp of all",
+            slip,
+        ),
+        (
+            "#/limits/side-housings",
+            link("Can a face turn?"),
+            "#/joints/slip",
+            "Still to give: Clamp of all",
+            slip,
+        ),
+        (
+            "#/limits/assembled-engine",
+            link("Firing pressure"),
+            "#/joints/stack",
+            "Still to give: Tension bolts",
+            &[("Tension bolts", ""), ("Firing pressure", "")],
+        ),
+        (
+            "#/work/step/dowels-known",
+            link("Oil to the front bearing"),
+            "#/joints/oil-feed",
+            "Solid",
+            &[],
+        ),
+        (
+            "#/work/step/tightened",
+            link("Tightening order"),
+            "#/joints/order",
+            "Still to give: How many bolts",
+            &[("Joint", "Tension bolts"), ("Passes in %, once around follows", "33, 67, 100")],
+        ),
+    ];
+    for (from, way, to, says, fields) in ways {
+        phone.go(from);
+        phone.tap(&way);
+        phone.until(to, |phone| phone.place() == to);
+        phone.until_says(says);
+        for (field, start) in fields {
+            assert_eq!(phone.property(&textbox(field), "value"), *start, "{from}: {field}");
+        }
+    }
+    // The parts without joints of their own have no such way.
+    phone.go("#/limits/side-seals");
+    phone.until_says("Side seal in its slot");
+    let ways =
+        phone.run("return document.querySelectorAll('main [href^=\"#/joints\"]').length", &[]);
+    assert_eq!(ways, 0, "ways from a seal to a joint");
+}
+
+#[test]
+fn a_thread_goes_along_to_its_clamp() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.go("#/joints/thread/m10-1-25");
+    phone.tap(&link("Its torque and clamp"));
+    phone.until("the clamp", |phone| phone.place() == "#/joints/clamp");
+    assert_eq!(phone.property(&combobox("Thread"), "value"), "M10 × 1.25", "its thread");
+    // Another one in its place.
+    phone.go("#/joints/thread/1-2-20-unf");
+    phone.tap(&link("Its torque and clamp"));
+    phone.until("the clamp", |phone| phone.place() == "#/joints/clamp");
+    assert_eq!(phone.property(&combobox("Thread"), "value"), "1/2-20 UNF", "its thread");
+}
+
+#[test]
+fn a_face_starts_with_the_rotors_of_its_build() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.go("#/open");
+    phone.fill(&textbox("Name"), "Merlin");
+    phone.tap(&button("3 rotors"));
+    phone.tap(&button("Open"));
+    phone.until_notice("Written a new build: Merlin");
+    phone.go("#/limits/rotor-housings");
+    phone.tap(&link("Can a face turn?"));
+    phone.until("its place", |phone| phone.place() == "#/joints/slip");
+    assert_eq!(phone.property(&textbox("Rotors"), "value"), "3", "as many as the build has");
 }
 
 /// T = K·d·F: 45 N·m on 12.7 mm with K 0.18 is 19.685 kN, ±25 % is 14.8 to 24.6; Shigley's K and NASA's

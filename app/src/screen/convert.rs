@@ -43,7 +43,7 @@ pub fn screen() -> Vec<El> {
         .class("check-answer")
         .with(figure)
         .live(move || answer(&typed.get(), unit.get()))
-        .with(help(Calculator::Convert));
+        .with(help(&Calculator::Convert.help()));
     let what = el("select")
         .attr("aria-label", "What is measured")
         .with_all(Dimension::ALL.map(|choice| {

@@ -2,9 +2,11 @@
 
 use super::bench::list;
 use crate::dom::{El, button, el, follow, link, text};
+use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
+use crate::store::keep;
 use crate::widget::{frame, search};
 use pitleaf_core::find::{Finder, Found, Group, Kind};
 use wasm_bindgen::JsCast;
@@ -41,6 +43,7 @@ pub fn screen() -> Vec<El> {
         }
     });
     take_focus(&field);
+    follow(move || app.sought.with(|query| keep::set(draft::SOUGHT, query)));
     let page = el("main").class("page").with(field).live(move || {
         app.sought.with(|query| {
             let opened = whole.with(|(kind, asked)| kind.filter(|_| asked == query));

@@ -48,15 +48,15 @@ pub fn frame(
     let body = match here.calculator() {
         // Their keys fill the screen: the help stands with the answer.
         None | Some(Calculator::Convert | Calculator::Survey(_)) => body,
-        Some(calculator) => body.with(help(calculator)),
+        Some(calculator) => body.with(help(&calculator.help())),
     };
     let actions = el("div").class("head-actions").with_all(find).with(settings);
     vec![head.with(words).with(actions), body]
 }
 
-/// What a calculator is, what to put in, and why it matters; behind one touch.
-pub fn help(calculator: Calculator) -> El {
-    what_is_this().with_all(texts(&calculator.help()))
+/// What a figure or a calculator is, how to measure or what to put in, and why it matters; behind one touch.
+pub fn help(help: &Help) -> El {
+    what_is_this().with_all(texts(help))
 }
 
 /// The same where how to measure stands beside it.

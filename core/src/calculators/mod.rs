@@ -140,7 +140,9 @@ impl Calculator {
 /// What a survey's readings are for.
 fn topic(survey: Survey) -> &'static Topic {
     let id = match survey {
-        Survey::Flatness | Survey::Grid | Survey::Straightedge => "side-housing-warp",
+        Survey::Flatness | Survey::Grid | Survey::OwnPlaces | Survey::Straightedge => {
+            "side-housing-warp"
+        }
         Survey::Lapping => "side-housing-lapped-off",
         Survey::SideThickness => "side-housing-thickness",
         Survey::HousingWidth => "rotor-housing-width",

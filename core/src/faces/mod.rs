@@ -47,7 +47,8 @@ pub use stack::{
 pub use step_wear::{Across, Apart, Steps, step_and_warp, steps_across};
 pub use straightedge::{Hollow, hollow, next_leaf};
 pub use survey::{
-    LANDS, Pieces, Place, PlacedReading, ReadingSet, SetFault, Survey, Taken, piece_words,
+    LANDS, Pieces, Place, PlaceFault, PlacedReading, ReadingSet, SetFault, Survey, Taken,
+    piece_words,
 };
 pub use uncertainty::{Contribution, Doubt, Measured, combined};
 pub use unit_slip::{UnitSlip, unit_slips};

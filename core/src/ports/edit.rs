@@ -1,11 +1,12 @@
 //! Editing an outline's rows by hand: a corner dragged, added, taken away.
 
-use super::{
-    Corner, Form,
-    rows::{cells, parted},
-};
+use super::{Corner, Form};
 use crate::gather::Gather;
-use crate::{decimal::Decimal, quantity::Unit, trochoid::Point};
+use crate::{
+    decimal::Decimal,
+    quantity::{Unit, cells, parted},
+    trochoid::Point,
+};
 
 /// The corner nearest to a place, as its number from 0.
 #[must_use]

@@ -1,6 +1,5 @@
 //! An outline pasted as rows of text.
 
-use crate::gather::Gather;
 use crate::kept_words;
 use std::fmt;
 
@@ -8,7 +7,7 @@ use uom::si::{f64::Length, length::millimeter};
 
 use super::Corner;
 use crate::{
-    quantity::{Fault, Number, Unit},
+    quantity::{Fault, Number, Unit, cells},
     trochoid::Point,
 };
 
@@ -113,23 +112,6 @@ fn read_with(
         }
     }
     if faults.is_empty() { Ok(corners) } else { Err(faults) }
-}
-
-/// The texts of a row, parted as [`read_rows`] parts them.
-pub(super) fn cells(line: &str) -> Vec<&str> {
-    let mut cells = parted(line);
-    // "10.5, 20.3": the comma parts, the point is the decimal one.
-    for cell in &mut cells {
-        *cell = cell.trim_end_matches(',');
-    }
-    cells
-}
-
-/// The same with the commas at their ends, as they are while someone types.
-pub(super) fn parted(line: &str) -> Vec<&str> {
-    let blanks = |c: char| c.is_whitespace() || c == ';';
-    let cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).gather();
-    if let [only] = cells[..] { only.split(',').gather() } else { cells }
 }
 
 fn corner(cells: &[&str], unit: Unit, form: Form) -> Result<Corner, Kind> {

@@ -10,6 +10,7 @@
 mod amount;
 mod arithmetic;
 mod bounds;
+mod cells;
 mod convert;
 mod fault;
 mod number;
@@ -20,6 +21,7 @@ mod unit;
 
 pub use amount::{Amount, Span};
 pub use bounds::Bounds;
+pub(crate) use cells::{cells, parted};
 pub use convert::{
     Conversion, Converted, conversions, nearest_leaf, nearest_sixty_fourth, usual_leaves,
 };

@@ -4,6 +4,8 @@ use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
 use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Subject, call};
+use crate::faces::ReadingSet;
+use crate::faces::report::{on_bench, report};
 use crate::limits::{Call, Row, Sheet, place_words};
 use crate::seals::{SlotReport, SlotState, engine_report, gap_row};
 use std::fmt;
@@ -62,14 +64,15 @@ pub fn past_limits<'book>(
 ) -> Vec<Past<'book>> {
     // Plain loops: chains of iterators are more code on the phone.
     let mut past = Vec::new();
-    for (entry, figure) in figures(book, build) {
-        let Figure { row, place, text, unit, .. } = figure;
-        if let (Some(row), Some(call @ Call::DoesNotMeet(_))) =
-            (sheet.row(row), call(figure, sheet))
-        {
-            let reading = format!("{text} {}", unit.symbol());
-            let decision = decided(book, build, (&row.id, place), entry.order);
-            past.push(Past { row, place: place.clone(), reading, call, decision });
+    let all = read(book, build, sheet);
+    for Read { row, place, reading, call, order } in &all {
+        let is_latest = |other: &Read<'_>| {
+            other.row.id != row.id || other.place != *place || other.order <= *order
+        };
+        if matches!(call, Call::DoesNotMeet(_)) && all.iter().all(is_latest) {
+            let (place, reading) = (place.clone(), reading.clone());
+            let decision = decided(book, build, (&row.id, &place), *order);
+            past.push(Past { row, place, reading, call: *call, decision });
         }
     }
     for (report, row, order) in past_slots(book, build, sheet) {
@@ -87,6 +90,51 @@ pub fn past_limits<'book>(
         }
     }
     past
+}
+
+/// A figure that stands against a row of the sheet.
+struct Read<'book> {
+    row: &'book Row,
+    place: String,
+    reading: String,
+    call: Call,
+    /// Of its entry.
+    order: u64,
+}
+
+/// Single readings, and what surveys found: of one row on one piece the latest counts, whichever it is.
+fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<Read<'book>> {
+    let mut all = Vec::new();
+    for (entry, figure) in figures(book, build) {
+        let Figure { row, place, text, unit, .. } = figure;
+        if let (Some(row), Some(call)) = (sheet.row(row), call(figure, sheet)) {
+            let reading = format!("{text} {}", unit.symbol());
+            all.push(Read { row, place: place.clone(), reading, call, order: entry.order });
+        }
+    }
+    for (entry, set) in surveys(book, build) {
+        let found = on_bench(book, Some(build), sheet, None, |bench| report(set, bench));
+        for found in found.unwrap_or_default() {
+            let row = found.row.as_deref().and_then(|row| sheet.row(row));
+            if let (Some(row), Some(call)) = (row, found.call) {
+                let (place, reading) = (set.piece.clone(), found.figure);
+                all.push(Read { row, place, reading, call, order: entry.order });
+            }
+        }
+    }
+    all
+}
+
+/// The surveys of a build in force, in the order they were written.
+pub(super) fn surveys<'book>(
+    book: &'book Book,
+    build: &BuildId,
+) -> impl Iterator<Item = (&'book Entry, &'book ReadingSet)> {
+    book.lines(build).filter_map(move |line| {
+        let Fact::Readings(set) = &line.entry.fact else { return None };
+        let now = book.current(build, &line.entry.fact.subject()?)?;
+        (now.id == line.entry.id).then_some((now, set))
+    })
 }
 
 /// Slots whose seal is fitted although its trials prove the gap past the limit, with the order of the last

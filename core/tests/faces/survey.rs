@@ -29,7 +29,11 @@ fn bench<'a>(sheet: &'a Sheet, set: &'a dyn Fn(Survey, &str) -> Option<ReadingSe
 }
 
 /// The report of a set, with other sets written down.
-fn with(of: &ReadingSet, others: &[ReadingSet], chosen: Option<SpacerChoice>) -> Vec<Finding> {
+pub(super) fn with(
+    of: &ReadingSet,
+    others: &[ReadingSet],
+    chosen: Option<SpacerChoice>,
+) -> Vec<Finding> {
     let sheet = Sheet::starter();
     let find = |survey: Survey, piece: &str| {
         others.iter().find(|set| set.of == survey && set.piece == piece).cloned()
@@ -39,7 +43,7 @@ fn with(of: &ReadingSet, others: &[ReadingSet], chosen: Option<SpacerChoice>) ->
 }
 
 #[track_caller]
-fn finding<'all>(all: &'all [Finding], what: &str) -> &'all Finding {
+pub(super) fn finding<'all>(all: &'all [Finding], what: &str) -> &'all Finding {
     all.iter().find(|finding| finding.what == what).unwrap_or_else(|| {
         panic!("no finding {what:?} in {:?}", all.iter().map(|one| &one.what).collect::<Vec<_>>())
     })

@@ -38,11 +38,14 @@ fn each_row_is_drawn_with_its_own_gauge() {
     assert_eq!(used.len(), 20, "a picture is drawn for no row: {used:?}");
 }
 
-/// What is read place by place shows its places on the part's own map, or a picture; a plan measures nothing.
+/// What is read place by place shows its places on the part's own map, or a picture; a plan measures nothing,
+/// and places the builder gives are drawn as they are typed.
 #[test]
 fn each_survey_shows_where_it_is_read() {
     for survey in Survey::ALL.into_iter().filter(|survey| *survey != Survey::Lapping) {
-        let has_map = survey.places(Geometry::preset().bore())[0].at.is_some();
+        let places = survey.places(Geometry::preset().bore());
+        assert_eq!(places.is_empty(), survey == Survey::OwnPlaces, "{}", survey.word());
+        let has_map = places.first().is_none_or(|place| place.at.is_some());
         assert!(has_map != survey.picture().is_some(), "{}: a map or a picture", survey.word());
     }
     assert_eq!(Survey::RotorWidth.picture(), Some(Picture::MicrometerOverRotor), "a rotor");

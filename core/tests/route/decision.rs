@@ -4,6 +4,7 @@ use super::Shop;
 use super::compression::test;
 use super::sheet::{section, sheet as printed};
 use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::faces::{ReadingSet, Survey};
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::quantity::{Bounds, Dimension, Unit};
 use pitleaf_core::route::{Choice, Copy, OpenPoints, RouteFact, decide_on, fates, past_limits};
@@ -76,6 +77,35 @@ fn a_seal_fitted_past_its_limit_asks_for_a_decision() {
     assert_eq!(decisions(&shop), [("1F-BC".to_owned(), None)], "tried anew");
     shop.read("side-seal-gap-na", "1F-BC", "0.07", Unit::Millimetre);
     assert_eq!(decisions(&shop), [], "a gauge says it fits");
+}
+
+/// By hand: the mean of 0.20, 0.21 and 0.20 mm is 0.2033 mm, past 0.09 mm.
+#[test]
+fn a_survey_past_its_limit_asks_until_a_later_one_meets_it() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let surveyed = |shop: &mut Shop, of, texts: &[&str]| {
+        let texts: Vec<String> = texts.iter().map(|text| (*text).to_owned()).collect();
+        shop.write(Fact::Readings(ReadingSet::typed(of, "", Unit::Millimetre, &texts)));
+    };
+    let ends = |shop: &Shop, copy| section(&printed(shop, copy), "Surveys").rows.clone();
+    surveyed(&mut shop, Survey::EndPlay, &["0.20", "0.21", "0.20", "8.05"]);
+    assert_eq!(decisions(&shop), [(String::new(), None)], "end play");
+    let rows = ends(&shop, Copy::Customer);
+    assert!(rows[0].cells[0].ends_with("End play"), "{rows:?}");
+    assert!(rows[0].cells[1].starts_with("0.203 mm"), "the mean, with its unit: {rows:?}");
+    assert_eq!(rows[0].cells[2], "Does not meet");
+    assert!(rows[0].cells[3].contains("Limit "), "the limit and where it is from: {rows:?}");
+    assert!(
+        rows[0].cells[4].contains("8.05 mm"),
+        "every reading by the name of its place: {rows:?}"
+    );
+    assert!(rows.iter().all(|row| !row.cells[4].contains("0.20, 0.21")), "no row of bare figures");
+    shop.route(decide_on("end-play", "", Choice::Replace, "").expect("taken"));
+    assert_eq!(ends(&shop, Copy::Customer)[0].cells[2], "Does not meet\nreplace");
+    surveyed(&mut shop, Survey::EndPlayAfter, &["0.06", "0.06", "0.06", "8.20"]);
+    assert_eq!(decisions(&shop), [], "the later one counts");
+    shop.read("end-play", "", "0.30", Unit::Millimetre);
+    assert_eq!(decisions(&shop), [(String::new(), None)], "and a reading later still");
 }
 
 /// By hand: 600 kPa under 690, 180 kPa over 150; means of 800 and 690 are 110 apart, over 100.

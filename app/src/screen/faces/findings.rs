@@ -1,40 +1,18 @@
 //! A report as a list: mark, figure, words; and what a report is written from.
 
 use crate::dom::{El, button, el, text};
-use crate::screen::ports::engine;
 use crate::state::App;
 use crate::widget::call_mark;
 use pitleaf_core::book::Fact;
-use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice};
-use pitleaf_core::faces::{ReadingSet, Sense, Survey};
-use pitleaf_core::gather::Gather;
-use pitleaf_core::quantity::usual_leaves;
-use pitleaf_core::seals::{Leaf, leaf_set};
+use pitleaf_core::faces::Sense;
+use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice, on_bench};
 
 /// Calls `report` with the sheet, the build and its readings.
 pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T) -> T {
     let build = app.build();
-    let rotors = super::rotors(app);
-    let bore = engine(app).geometry().bore();
+    let sense = if less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore };
     app.book.with(|book| {
-        app.sheet.with(|sheet| {
-            let set = |of: Survey, piece: &str| -> Option<ReadingSet> {
-                book.readings(build.as_ref()?, of, piece).cloned()
-            };
-            let chosen = build.as_ref().and_then(|build| book.spacer(build)).cloned();
-            report(&Bench {
-                sheet,
-                kind: app.kind(),
-                rotors,
-                bore,
-                leaves: leaf_set(book).map_or_else(usual_leaves, |set| {
-                    set.leaves().iter().map(Leaf::thickness).gather()
-                }),
-                sense: if less { Sense::ThickerGivesLess } else { Sense::ThickerGivesMore },
-                chosen,
-                set: &set,
-            })
-        })
+        app.sheet.with(|sheet| on_bench(book, build.as_ref(), sheet, Some(sense), report))
     })
 }
 

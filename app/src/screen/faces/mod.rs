@@ -4,6 +4,7 @@ mod findings;
 mod picture;
 mod reading;
 mod result;
+mod rows;
 mod survey;
 
 use crate::dom::{El, el, link, text};

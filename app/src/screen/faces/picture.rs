@@ -23,7 +23,18 @@ struct Paper {
 
 impl Paper {
     fn of(work: &Work) -> Self {
-        Self { scale: if is_shaft(work.survey) { 1.0 } else { work.bore.get().drawing_scale() } }
+        if is_shaft(work.survey) {
+            return Self { scale: 1.0 };
+        }
+        // Places the builder gives may lie far out: then all is drawn smaller.
+        let places = if work.has_rows() { work.spots() } else { Vec::new() };
+        let fit = |scale: f64, (axis, room): (usize, f64)| {
+            let far = places.iter().filter_map(|place| place.at);
+            let far = far.map(|at| at[axis].get::<millimeter>().abs());
+            room / far.fold(room / scale, f64::max)
+        };
+        let scale = work.bore.get().drawing_scale();
+        Self { scale: [(0, 130.0), (1, 100.0)].into_iter().fold(scale, fit) }
     }
 
     fn at(self, x: Length, y: Length) -> (i32, i32) {
@@ -116,11 +127,17 @@ pub fn where_to_read(work: &Work) -> El {
     part(work, "map survey-map").with_all(marks)
 }
 
+/// The places given so far.
+pub fn places_given(work: &Work) -> El {
+    let marks = spots(work).into_iter().map(|(spot, _)| circle("spot-mark", spot, "44"));
+    part(work, "map relief").with_all(marks)
+}
+
 /// The picture over the findings; none for surveys without a map.
 pub fn result_picture(work: &Work) -> Vec<El> {
     let unit = work.unit.get();
     match (work.survey, &work.taken()) {
-        (Survey::Flatness | Survey::Grid, Ok(taken)) => face(work, taken, unit),
+        (Survey::Flatness | Survey::Grid | Survey::OwnPlaces, Ok(taken)) => face(work, taken, unit),
         (Survey::RunoutEight | Survey::RunoutTwelve, Ok(taken)) => vec![shaft(work, taken)],
         _ => Vec::new(),
     }

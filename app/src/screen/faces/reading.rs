@@ -106,15 +106,11 @@ fn question(work: &Work, at: usize, words: &str, meant: Option<String>) -> El {
     let (again, yes) = (work.clone(), work.clone());
     let mut keys =
         el("div").class("row-actions").with(button("quiet", "Read it again", move || {
-            again.go(at);
-            again.showing.set(false);
+            again.again(at);
         }));
     if let Some(meant) = meant {
         keys = keys.with(button("quiet", &format!("Yes: {meant}"), move || {
-            yes.put(at, meant.clone());
-            if yes.at.get_untracked() == at {
-                yes.typed.set(meant.clone());
-            }
+            yes.mend(at, &meant);
         }));
     }
     el("div").class("caution").text(words).with(keys)

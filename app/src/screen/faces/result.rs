@@ -25,7 +25,7 @@ pub fn result_view(work: &Work) -> El {
     let (state, touched) = (work.clone(), work.touched);
     let nothing = move || {
         let set = state.set();
-        !state.touched.get() || set.read().is_err() || set.readings.is_empty()
+        !state.touched.get() || set.read().is_err() || set.is_empty()
     };
     let actions = el("div")
         .class("pair survey-actions")
@@ -88,26 +88,12 @@ fn beside(work: &Work) -> Vec<El> {
 fn readings(work: &Work) -> El {
     let work = work.clone();
     el("ul").class("rows").attr("aria-label", "Readings").live(move || {
-        let (texts, unit) = (work.texts.get(), work.unit.get());
-        let written = texts.iter().enumerate().filter(|(_, text)| !text.is_empty());
-        written
-            .map(|(at, text)| {
+        let lines = work.set().lines().into_iter();
+        lines
+            .map(|(at, name, figure)| {
                 let work = work.clone();
-                let has_unit = text.chars().any(|letter| letter.is_ascii_alphabetic());
-                let figure =
-                    if has_unit { text.clone() } else { format!("{text} {}", unit.symbol()) };
-                let name = &work.places[at].name;
-                let row = button("row-link", "", {
-                    let work = work.clone();
-                    move || {
-                        work.go(at);
-                        work.showing.set(false);
-                    }
-                });
-                el("li").with(
-                    row.with(crate::dom::text("b", "", name))
-                        .with(crate::dom::text("span", "number", &figure)),
-                )
+                let row = button("row-link", "", move || work.again(at));
+                el("li").with(row.with(text("b", "", &name)).with(text("span", "number", &figure)))
             })
             .gather()
     })

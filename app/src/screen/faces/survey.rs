@@ -2,6 +2,7 @@
 
 use super::reading::reading_view;
 use super::result::result_view;
+use super::rows::rows_view;
 use crate::dom::{El, el, follow};
 use crate::draft;
 use crate::route::Route;
@@ -16,7 +17,8 @@ use pitleaf_core::quantity::{Dimension, Unit};
 use pitleaf_core::trochoid::Trochoid;
 use std::rc::Rc;
 
-/// What a survey's two views share, behind one handle. Texts stand in the order of the places.
+/// What a survey's two views share, behind one handle. Texts stand in the order of the places; where the
+/// builder gives these, they are the rows and the unit of their places.
 pub type Work = Rc<InHand>;
 
 /// A survey in hand.
@@ -50,9 +52,13 @@ pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
         }
     };
     let showing = work.showing;
-    let body = el("div")
-        .class("screen")
-        .live(move || vec![if showing.get() { result_view(&work) } else { reading_view(&work) }]);
+    let body = el("div").class("screen").live(move || {
+        vec![match (showing.get(), work.has_rows()) {
+            (true, _) => result_view(&work),
+            (_, true) => rows_view(&work),
+            _ => reading_view(&work),
+        }]
+    });
     frame(move || survey.name().to_owned(), under, true, body)
 }
 
@@ -64,18 +70,29 @@ impl InHand {
         let draft = draft::at(&hash);
         let usual = app.settings.with_untracked(|settings| settings.unit(Dimension::Length));
         let unit = draft.as_ref().and_then(|draft| draft.unit).or(usual);
-        let unit = RwSignal::new(unit.unwrap_or(Unit::Millimetre));
-        let mut kept: Vec<String> =
-            draft.iter().flat_map(|draft| draft.text.split('\n')).map(str::to_owned).gather();
-        kept.resize(places.len(), String::new());
+        let unit = unit.unwrap_or(Unit::Millimetre);
+        let text = draft.as_ref().map_or("", |draft| &draft.text);
+        let kept = if survey == Survey::OwnPlaces {
+            let inches = matches!(unit, Unit::Inch | Unit::Thou);
+            let places_in = if inches { Unit::Inch } else { Unit::Millimetre };
+            let (rows, places_in) = text.rsplit_once('\n').unwrap_or(("", places_in.symbol()));
+            vec![rows.to_owned(), places_in.to_owned()]
+        } else {
+            let mut kept: Vec<String> = text.split('\n').map(str::to_owned).gather();
+            kept.resize(places.len(), String::new());
+            kept
+        };
+        let unit = RwSignal::new(unit);
         let touched = RwSignal::new(draft.is_some());
+        // The text of the place in hand: an empty one would be put in its place at once.
+        let typed = RwSignal::new(kept[0].clone());
         let texts = RwSignal::new(kept);
         let work = Rc::new(Self {
             app,
             survey,
             piece: piece.into(),
             texts,
-            typed: RwSignal::default(),
+            typed,
             at: RwSignal::new(0),
             unit,
             less: RwSignal::new(false),
@@ -118,7 +135,7 @@ impl InHand {
         follow(move || {
             let (texts, unit) = (work.texts.get(), work.unit.get());
             if work.touched.get() {
-                let empty = texts.iter().all(String::is_empty);
+                let empty = work.set().is_empty();
                 draft::put(
                     &hash,
                     &if empty { String::new() } else { texts.join("\n") },
@@ -133,6 +150,11 @@ impl InHand {
             let typed = work.typed.get();
             work.put(work.at.get_untracked(), typed);
         });
+    }
+
+    /// Whether the builder gives the places, as rows.
+    pub fn has_rows(&self) -> bool {
+        self.survey == Survey::OwnPlaces
     }
 
     /// The readings as they stand.
@@ -155,6 +177,9 @@ impl InHand {
 
     /// The places as they lie on this engine's part.
     pub fn spots(&self) -> Vec<Place> {
+        if self.has_rows() {
+            return self.set().given().0.into_iter().map(|(place, _)| place).gather();
+        }
         self.survey.places(self.bore.get())
     }
 
@@ -171,6 +196,29 @@ impl InHand {
         self.put(self.at.get_untracked(), self.typed.get_untracked());
         self.at.set(at);
         self.typed.set(self.text(at));
+    }
+
+    /// Back to a place read, to mend it.
+    pub fn again(&self, at: usize) {
+        if !self.has_rows() {
+            self.go(at);
+        }
+        self.showing.set(false);
+    }
+
+    /// Puts another text in the place of the one read there.
+    pub fn mend(&self, at: usize, text: &str) {
+        let (at, text) = if self.has_rows() {
+            let mut set = untrack(|| self.set());
+            set.put(at, text);
+            (0, set.rows)
+        } else {
+            (at, text.to_owned())
+        };
+        self.put(at, text.clone());
+        if self.at.get_untracked() == at {
+            self.typed.set(text);
+        }
     }
 
     /// The first place from `from` on that has no text, from the beginning again after the last.
@@ -194,7 +242,7 @@ impl InHand {
     /// Writes all readings down as one entry.
     pub fn write(&self) {
         let set = untrack(|| self.set());
-        if set.read().is_err() || set.readings.is_empty() {
+        if set.read().is_err() || set.is_empty() {
             return;
         }
         let said = format!("{}, {}", set.about(), set.count_words());

@@ -4,6 +4,7 @@ use super::form::{Field, Form, Why, answer};
 use super::stack::{rotors, torques};
 use super::{Job, show};
 use crate::dom::{El, el, text};
+use crate::state::app;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::slip::{Dowels, Held, reaction, slip};
 use pitleaf_core::joints::{Range, bounds, shown};
@@ -36,6 +37,7 @@ impl Fields {
         const LENGTHS: &[Unit] = &[Unit::Millimetre, Unit::Inch];
         const STRESSES: &[Unit] = &[Unit::Megapascal, Unit::Psi];
         const POWERS: &[Unit] = &[Unit::Kilowatt, Unit::Horsepower, Unit::MetricHorsepower];
+        let rotors = app().opening().map_or(2, |opening| opening.2);
         let mut form = Form::of("slip");
         let fields = Self {
             clamp: form.spread(
@@ -46,7 +48,7 @@ impl Fields {
             ),
             output: form.figure("Output", &bounds::POWER, POWERS, ""),
             speed: form.factor("at turns a minute", &bounds::SPEED, ""),
-            rotors: form.count("Rotors", 4, "2"),
+            rotors: form.count("Rotors", 4, &rotors.to_string()),
             circle: form.figure("Bolts’ mean radius", &bounds::CIRCLE, LENGTHS, ""),
             count: form.count("Dowels through the face", 12, "2"),
             radius: form.figure("Dowels’ radius", &bounds::CIRCLE, LENGTHS, ""),

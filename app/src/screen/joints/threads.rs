@@ -1,5 +1,6 @@
 //! Threads and boss ports: found by any of a shop's names, with what to drill for them.
 
+use super::form::hand_over;
 use super::show;
 use super::{Job, slug};
 use crate::dom::{El, el, link, text};
@@ -161,7 +162,13 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     let body = body
         .with(text("h2", "", "Sizes"))
         .with(show::table("Sizes", sizes))
-        .with(link("plate-link", &Route::Joints(Job::Clamp).hash()).text("Its torque and clamp"))
+        .with(
+            link("plate-link", &Route::Joints(Job::Clamp).hash())
+                .text("Its torque and clamp")
+                .on("click", move |_| {
+                    hand_over("clamp", "Thread", thread.name(), Unit::Millimetre)
+                }),
+        )
         .with_all(show::cautions(&[Caution::Drilling]));
     frame(move || thread.name(), || Job::Thread(String::new()).about().to_owned(), true, body)
 }

@@ -12,7 +12,7 @@ use crate::dom::{El, button, el, follow, link, text};
 use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::{App, app};
-use crate::widget::{bracket_picture, frame};
+use crate::widget::{bracket_picture, frame, help};
 use pitleaf_core::book::{EntryId, Fact, Slot, Subject};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{GroundBy, Place, SlotState, Step};
@@ -55,6 +55,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
                 known.as_ref().map_or_else(Vec::new, |known| next_steps(app, slot, known))
             })
         })
+        .with_all(gap_row(app).and_then(|row| row.help()).map(|of| help(&of)))
         .live(move || history(app, slot));
     let is_fitted = Memo::new(move || {
         known.with(|known| known.as_ref().is_some_and(|known| known.state.is_fitted()))

@@ -57,7 +57,7 @@ fn warp_row<'a>(piece: &str, bench: &Bench<'a>) -> Option<&'a Row> {
     bench.row(if rotor { "rotor-housing-warp" } else { "side-housing-warp" })
 }
 
-/// A face read on the builder's own grid: the whole of it, without telling worn band from land.
+/// A face read on the builder's own grid or at their own places: the whole of it, without telling worn band from land.
 pub(super) fn grid_report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     match whole(taken, warp_row(piece, bench)) {
         Ok(findings) => findings,

@@ -20,6 +20,8 @@ pub struct Finding {
     pub says: String,
     /// How it stands against its limit; none where it has none.
     pub call: Option<Call>,
+    /// The row of that limit.
+    pub row: Option<String>,
     /// A spacer to choose, where this line offers one.
     pub offer: Option<Box<SpacerChoice>>,
 }
@@ -51,8 +53,8 @@ pub(super) fn both(length: Length, unit: Unit) -> String {
 }
 
 impl Finding {
-    pub(super) fn new(what: &str, figure: String, says: String) -> Self {
-        Self { what: what.to_owned(), figure, says, call: None, offer: None }
+    pub(crate) fn new(what: &str, figure: String, says: String) -> Self {
+        Self { what: what.to_owned(), figure, says, call: None, row: None, offer: None }
     }
 
     /// Why something could not be found.
@@ -92,6 +94,7 @@ impl Finding {
     fn judged(mut self, verdict: Option<Verdict>, row: Option<&Row>, unit: Unit) -> Self {
         if let (Some(verdict), Some(row)) = (verdict, row) {
             self.call = Some(verdict.call);
+            self.row = Some(row.id.clone());
             if verdict.worn_out == Some(true) {
                 self.says.push_str(" Past the wear limit.");
             }

@@ -11,7 +11,7 @@ pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Findi
     let what = "To come off the highest place";
     let unit = taken.unit;
     let read = |survey| whole_face(&bench.taken(survey, piece)?).ok();
-    let measured = read(Survey::Flatness).or_else(|| read(Survey::Grid));
+    let measured = [Survey::Flatness, Survey::Grid, Survey::OwnPlaces].into_iter().find_map(read);
     let now = taken.length(0).or(measured.map(|measured| measured.value));
     let (Some(flatness), Some(wanted)) = (now, taken.length(2)) else {
         let missing = if now.is_none() {

@@ -1,6 +1,7 @@
 //! What a survey shows, in words: one finding after the other, each against its row of the sheet.
 
 mod bearing;
+mod bench;
 mod end_play;
 mod face;
 mod finding;
@@ -9,48 +10,14 @@ mod pressed;
 mod shaft;
 mod width;
 
+pub use bench::{Bench, on_bench};
 pub use end_play::SpacerChoice;
 pub use face::{Levelled, levelled};
 pub use finding::{Finding, figure};
 pub use shaft::{Direction, direction};
 pub use width::stack;
 
-use super::{ReadingSet, Sense, SetFault, Survey, Taken};
-use crate::limits::{BuildKind, Row, Sheet};
-use crate::quantity::Amount;
-use crate::trochoid::Trochoid;
-
-/// What a report is written from beside its own readings.
-pub struct Bench<'a> {
-    /// The sheet in force.
-    pub sheet: &'a Sheet,
-    /// How the build breathes.
-    pub kind: BuildKind,
-    /// Its rotors.
-    pub rotors: u8,
-    /// Its bore, along which its housings are read.
-    pub bore: Trochoid,
-    /// The leaves at hand.
-    pub leaves: Vec<Amount>,
-    /// What a thicker spacer does.
-    pub sense: Sense,
-    /// The spacer chosen, if one was.
-    pub chosen: Option<SpacerChoice>,
-    /// The set in force of another survey on a piece.
-    pub set: &'a dyn Fn(Survey, &str) -> Option<ReadingSet>,
-}
-
-impl<'a> Bench<'a> {
-    fn row(&self, id: &str) -> Option<&'a Row> {
-        self.sheet.row(id)
-    }
-
-    /// Another set on the same piece; one that can't be read counts as none.
-    fn taken(&self, of: Survey, piece: &str) -> Option<Taken> {
-        let set = (self.set)(of, piece)?;
-        set.read_with(&self.sheet.gauge(set.gauge), self.bore).ok()
-    }
-}
+use super::{ReadingSet, SetFault, Survey};
 
 /// What a set of readings shows.
 ///
@@ -61,7 +28,7 @@ pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFa
     let piece = set.piece.as_str();
     Ok(match set.of {
         Survey::Flatness => face::flatness_report(&taken, bench),
-        Survey::Grid => face::grid_report(&taken, piece, bench),
+        Survey::Grid | Survey::OwnPlaces => face::grid_report(&taken, piece, bench),
         Survey::Straightedge => face::straightedge_report(&taken, piece, bench),
         Survey::Lapping => lapping::report(&taken, piece, bench),
         Survey::SideThickness => width::side_report(&taken, bench),

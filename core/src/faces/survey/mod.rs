@@ -1,12 +1,13 @@
 //! Surveys: what is read of a part before stacking, at which places, with which gauge.
 
+mod own_places;
 mod places;
 mod rows;
 mod set;
 
 use crate::gather::Gather;
 pub use places::{LANDS, Place};
-pub use set::{PlacedReading, ReadingSet, SetFault, Taken};
+pub use set::{PlaceFault, PlacedReading, ReadingSet, SetFault, Taken};
 
 use crate::kept::{Json, Kept, Refused};
 use crate::limits::{GaugeKind, Picture};
@@ -52,6 +53,8 @@ pub enum Survey {
     BearingShell,
     /// A face by dial indicator, on the builder's own grid.
     Grid,
+    /// A face by dial indicator, at places the builder gives.
+    OwnPlaces,
 }
 
 /// On which pieces a survey is made.
@@ -75,7 +78,7 @@ pub enum Pieces {
 
 impl Survey {
     /// Every survey, in the order of the work.
-    pub const ALL: [Self; 18] = [
+    pub const ALL: [Self; 19] = [
         Self::Flatness,
         Self::Straightedge,
         Self::Lapping,
@@ -94,11 +97,15 @@ impl Survey {
         Self::BearingSeat,
         Self::BearingShell,
         Self::Grid,
+        Self::OwnPlaces,
     ];
 
     /// The surveys that belong together, under their headings.
     pub const GROUPS: [(&'static str, &'static [Self]); 5] = [
-        ("Faces", &[Self::Flatness, Self::Grid, Self::Straightedge, Self::Lapping]),
+        (
+            "Faces",
+            &[Self::Flatness, Self::Grid, Self::OwnPlaces, Self::Straightedge, Self::Lapping],
+        ),
         (
             "Widths and stack",
             &[Self::SideThickness, Self::HousingWidth, Self::RotorWidth, Self::ApexSealLength],

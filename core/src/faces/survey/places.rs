@@ -36,12 +36,13 @@ const COLUMNS: u8 = 7;
 
 impl Survey {
     /// Its places, in the order they are read. On a housing they lie along the engine's own bore; their
-    /// names are the same on every engine.
+    /// names are the same on every engine. None where the builder gives them.
     #[must_use]
     pub fn places(self, bore: Trochoid) -> Vec<Place> {
         match self {
             Self::Flatness => self.spots(bore, |_, _| true),
             Self::Grid => self.grid(bore),
+            Self::OwnPlaces => Vec::new(),
             Self::SideThickness | Self::HousingWidth => {
                 self.spots(bore, |hour, ring| ring == Ring::Land && HOURS.contains(&hour))
             }

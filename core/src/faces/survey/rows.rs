@@ -183,4 +183,13 @@ pub(super) const ROWS: &[Row] = &[
         bounds: &Bounds::HEIGHT,
         pieces: Pieces::AllFaces,
     },
+    Row {
+        word: "own-places",
+        name: "Flatness, at your own places",
+        how: "A row a place: along, across, reading. Measure both from the shaft’s axis: along the long axis, plus towards 12 o’clock; across it, plus towards 3. At least four places, not all on one line. Zero the indicator anywhere; only differences count.",
+        caution: HEAVY,
+        gauge: DialIndicator,
+        bounds: &Bounds::HEIGHT,
+        pieces: Pieces::AllFaces,
+    },
 ];

@@ -5,7 +5,7 @@ use super::super::unit_slip::{UnitSlip, unit_slips};
 use super::{Place, Survey, piece_words};
 use crate::gather::Gather;
 use crate::kept_fields;
-use crate::letters::capital;
+use crate::letters::{capital, is_letter};
 use crate::limits::{Gauge, GaugeKind};
 use crate::quantity::{Fault, Reading, Unit};
 use crate::trochoid::{Geometry, Trochoid};
@@ -25,9 +25,21 @@ pub struct ReadingSet {
     pub gauge: GaugeKind,
     /// The readings, in the order of the survey's places; places not read are left out.
     pub readings: Vec<PlacedReading>,
+    /// Where the builder gives the places: rows of place and reading, as typed.
+    pub rows: String,
+    /// The unit of every place in those rows that names none.
+    pub places_in: Option<Unit>,
 }
 
-kept_fields!(ReadingSet { of, piece: left_out, unit, gauge, readings });
+kept_fields!(ReadingSet {
+    of,
+    piece: left_out,
+    unit,
+    gauge,
+    readings,
+    rows: left_out,
+    places_in: left_out,
+});
 
 /// A reading at a place, as typed.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -46,7 +58,34 @@ pub struct SetFault {
     /// The place's name.
     pub place: String,
     /// What is wrong.
-    pub fault: Fault,
+    pub fault: PlaceFault,
+}
+
+/// What is wrong at a place.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum PlaceFault {
+    /// A figure that can't be read.
+    Figure(Fault),
+    /// A row of so many figures, where it takes three.
+    Figures(usize),
+    /// A place that was given before, by its name.
+    Again(String),
+}
+
+impl fmt::Display for PlaceFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Figure(fault) => fault.fmt(f),
+            Self::Figures(found) => write!(
+                f,
+                "a row takes three figures, and here {} {found}. Give along, across and the reading, a blank between them.",
+                if *found == 1 { "is" } else { "are" }
+            ),
+            Self::Again(first) => {
+                write!(f, "the same place as {first}. Take one of the two out.")
+            }
+        }
+    }
 }
 
 impl fmt::Display for SetFault {
@@ -76,20 +115,29 @@ fn places_of(survey: Survey) -> Vec<Place> {
 }
 
 impl ReadingSet {
-    /// A set from the texts at a survey's places, in order; empty texts are left out.
+    /// A set from the texts at a survey's places, in order; empty texts are left out. Where the builder
+    /// gives the places: the rows, then the unit of their places.
     #[must_use]
     pub fn typed(of: Survey, piece: &str, unit: Unit, texts: &[String]) -> Self {
+        let (rows, places_in) = match texts {
+            [rows, places_in] if of == Survey::OwnPlaces => (rows.as_str(), Unit::named(places_in)),
+            _ => ("", None),
+        };
         let readings =
             places_of(of).into_iter().zip(texts).filter(|(_, text)| !text.trim().is_empty());
         let readings = readings
             .map(|(place, text)| PlacedReading { place: place.name, text: text.trim().to_owned() })
             .gather();
-        Self { of, piece: piece.to_owned(), unit, gauge: of.gauge(), readings }
+        let (piece, rows) = (piece.to_owned(), rows.trim_end().to_owned());
+        Self { of, piece, unit, gauge: of.gauge(), readings, rows, places_in }
     }
 
-    /// The texts at the survey's places, in order; empty where nothing was read.
+    /// The texts as [`typed`](Self::typed) takes them; empty where nothing was read.
     #[must_use]
     pub fn texts(&self) -> Vec<String> {
+        if self.of == Survey::OwnPlaces {
+            return vec![self.rows.clone(), self.places_in().symbol().to_owned()];
+        }
         let at = |place: &Place| self.readings.iter().find(|reading| reading.place == place.name);
         let text =
             |place: &Place| at(place).map(|reading| reading.text.clone()).unwrap_or_default();
@@ -109,18 +157,60 @@ impl ReadingSet {
     /// # Errors
     /// The first [`SetFault`].
     pub fn read_with(&self, gauge: &Gauge, bore: Trochoid) -> Result<Taken, SetFault> {
-        let places = self.of.places(bore);
+        let mut places = self.of.places(bore);
         let mut readings = Vec::with_capacity(places.len());
         for (place, text) in places.iter().zip(self.texts()) {
             let read = |text: &str| Reading::read(text, self.unit, place.bounds);
             let reading = (!text.is_empty()).then(|| read(&text)).transpose();
-            readings.push(reading.map_err(|fault| SetFault { place: place.name.clone(), fault })?);
+            readings.push(reading.map_err(|fault| SetFault {
+                place: place.name.clone(),
+                fault: PlaceFault::Figure(fault),
+            })?);
+        }
+        let (given, mut faults) = self.given();
+        if !faults.is_empty() {
+            return Err(faults.swap_remove(0));
+        }
+        for (place, reading) in given {
+            places.push(place);
+            readings.push(Some(reading));
         }
         // A bare 0 is where the gauge was set: it says nothing of the last digit.
         let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
         let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().gather();
         let doubt = Doubt::of(&read, gauge);
         Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
+    }
+
+    /// The readings as a list: each place's number, its name, and its figure with the unit.
+    #[must_use]
+    pub fn lines(&self) -> Vec<(usize, String, String)> {
+        let mut lines = Vec::new();
+        let mut add = |at: usize, name: String, text: &str| {
+            let has_unit = text.chars().any(is_letter);
+            let figure =
+                if has_unit { text.to_owned() } else { format!("{text} {}", self.unit.symbol()) };
+            lines.push((at, name, figure));
+        };
+        for (at, (place, text)) in places_of(self.of).into_iter().zip(self.texts()).enumerate() {
+            if !text.is_empty() {
+                add(at, place.name, &text);
+            }
+        }
+        for (at, (place, reading)) in self.given().0.into_iter().enumerate() {
+            add(at, place.name, reading.text());
+        }
+        lines
+    }
+
+    /// Whether nothing was read.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.count() == 0
+    }
+
+    fn count(&self) -> usize {
+        self.readings.len() + self.rows.lines().filter(|row| !row.trim().is_empty()).count()
     }
 
     /// What was read and on which piece, for a heading.
@@ -136,7 +226,7 @@ impl ReadingSet {
     /// How many were read, in words.
     #[must_use]
     pub fn count_words(&self) -> String {
-        match self.readings.len() {
+        match self.count() {
             1 => "1 reading".to_owned(),
             count => format!("{count} readings"),
         }

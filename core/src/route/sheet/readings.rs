@@ -1,12 +1,13 @@
 //! What was measured: limits, slots, compression, end play, surveys.
 
 use super::{Copy, Row, Section, Source, row};
-use crate::book::{Entry, Fact, Figure, Slot, Subject};
+use crate::book::{Entry, Figure, Slot};
+use crate::faces::report::{Finding, on_bench, report};
 use crate::gather::Gather;
 use crate::limits::{Call, Gauge, Limit, decide, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
-use crate::route::decision::{decided, figures};
+use crate::route::decision::{decided, figures, surveys};
 use crate::route::{Choice, TypedTest, decision_words};
 use crate::seals::{gap_row, slot_report};
 
@@ -232,27 +233,56 @@ impl Source<'_> {
         }
     }
 
-    /// Surveys, place by place, as they were typed: the shop's copy alone.
+    /// Surveys with what they found; place by place as they were typed in the shop's copy.
     fn surveys(&self) -> Section {
         let mut rows = Vec::new();
-        for line in self.book.lines(self.build) {
-            let Fact::Readings(set) = &line.entry.fact else { continue };
-            let subject = Subject::Readings(set.of, set.piece.clone());
-            let now = self.book.current(self.build, &subject);
+        for (entry, set) in surveys(self.book, self.build) {
             let is_end_play = set.of.word().starts_with("end-play");
-            if now.is_some_and(|now| now.id == line.entry.id)
-                && (self.copy == Copy::Shop || is_end_play)
-            {
-                let texts: Vec<String> =
-                    set.texts().into_iter().filter(|text| !text.is_empty()).gather();
-                rows.push(row([&set.about(), &texts.join(", "), set.gauge.name()]));
+            if self.copy != Copy::Shop && !is_end_play {
+                continue;
             }
+            let found =
+                on_bench(self.book, Some(self.build), self.sheet, None, |bench| report(set, bench));
+            let read = set.lines().into_iter().map(|(_, name, figure)| format!("{name}: {figure}"));
+            let read = read.gather::<Vec<_>>().join("\n");
+            let found = match found {
+                Ok(found) => found,
+                Err(fault) => vec![Finding::new("", String::new(), fault.to_string())],
+            };
+            // Spacers at hand are offers, and no findings. What was read stands beside the first.
+            let found = found.iter().filter(|found| found.offer.is_none());
+            rows.extend(found.enumerate().map(|(at, found)| {
+                let once = |text: &str| if at == 0 { text.to_owned() } else { String::new() };
+                let what = if found.what.is_empty() { "" } else { " · " };
+                Row {
+                    cells: vec![
+                        format!("{}{what}{}", set.about(), found.what),
+                        found.figure.clone(),
+                        self.found_verdict(found, &set.piece, entry.order),
+                        found.says.clone(),
+                        once(&read),
+                        once(set.gauge.name()),
+                    ],
+                    call: found.call,
+                    drawing: None,
+                }
+            }));
         }
         Section {
             heading: "Surveys",
-            heads: &["Of", "Readings, place by place", "Gauge"],
+            heads: &["Of", "Found", "Verdict", "Beside it", "As read, place by place", "Gauge"],
+            whole: &[1],
             rows,
             ..Section::default()
         }
+    }
+
+    /// A finding's verdict, with what was decided of it since.
+    fn found_verdict(&self, found: &Finding, piece: &str, order: u64) -> String {
+        let decision = found
+            .row
+            .as_deref()
+            .and_then(|row| decided(self.book, self.build, (row, piece), order));
+        verdict(found.call, decision)
     }
 }

@@ -1,0 +1,71 @@
+//! What a report is written from beside its own readings.
+
+use super::SpacerChoice;
+use crate::book::{Book, BuildId};
+use crate::faces::{ReadingSet, Sense, Survey, Taken};
+use crate::gather::Gather;
+use crate::limits::{BuildKind, Row, Sheet};
+use crate::quantity::{Amount, usual_leaves};
+use crate::seals::{Leaf, leaf_set};
+use crate::trochoid::{Engine, Trochoid};
+
+/// What a report is written from beside its own readings.
+pub struct Bench<'a> {
+    /// The sheet in force.
+    pub sheet: &'a Sheet,
+    /// How the build breathes.
+    pub kind: BuildKind,
+    /// Its rotors.
+    pub rotors: u8,
+    /// Its bore, along which its housings are read.
+    pub bore: Trochoid,
+    /// The leaves at hand.
+    pub leaves: Vec<Amount>,
+    /// What a thicker spacer does.
+    pub sense: Sense,
+    /// The spacer chosen, if one was.
+    pub chosen: Option<SpacerChoice>,
+    /// The set in force of another survey on a piece.
+    pub set: &'a dyn Fn(Survey, &str) -> Option<ReadingSet>,
+}
+
+impl<'a> Bench<'a> {
+    pub(super) fn row(&self, id: &str) -> Option<&'a Row> {
+        self.sheet.row(id)
+    }
+
+    /// Another set on the same piece; one that can't be read counts as none.
+    pub(super) fn taken(&self, of: Survey, piece: &str) -> Option<Taken> {
+        let set = (self.set)(of, piece)?;
+        set.read_with(&self.sheet.gauge(set.gauge), self.bore).ok()
+    }
+}
+
+/// Calls `report` with what a book says of a build; with the usual where none is open. What a thicker spacer does
+/// is as it was when one was chosen, unless it is said.
+pub fn on_bench<T>(
+    book: &Book,
+    build: Option<&BuildId>,
+    sheet: &Sheet,
+    sense: Option<Sense>,
+    report: impl FnOnce(&Bench<'_>) -> T,
+) -> T {
+    let opening = build.and_then(|build| book.opening(build));
+    let (kind, rotors) = opening.map_or((BuildKind::Any, 2), |(_, kind, rotors, _)| (kind, rotors));
+    let engine = build.and_then(|build| book.engine(build)?.engine().ok());
+    let chosen = build.and_then(|build| book.spacer(build)).cloned();
+    let sense = sense
+        .or_else(|| chosen.as_ref().map(SpacerChoice::sense))
+        .unwrap_or(Sense::ThickerGivesMore);
+    report(&Bench {
+        sheet,
+        kind,
+        rotors,
+        bore: engine.unwrap_or_else(Engine::preset).geometry().bore(),
+        leaves: leaf_set(book)
+            .map_or_else(usual_leaves, |set| set.leaves().iter().map(Leaf::thickness).gather()),
+        sense,
+        chosen,
+        set: &|of, piece| book.readings(build?, of, piece).cloned(),
+    })
+}
