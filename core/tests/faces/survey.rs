@@ -277,6 +277,27 @@ fn the_stack_names_what_is_missing() {
     assert_eq!(whole[0].figure, "250.000 mm · 9.84252 in", "three sides and two rotor housings");
 }
 
+/// The worst place may be one that was not read.
+#[test]
+fn a_few_of_all_places_can_break_a_limit_and_not_keep_it() {
+    let least = |texts: &[&str]| {
+        let set = set(Survey::HousingWidth, "rotor-1", texts);
+        let found = finding(&with(&set, &[], None), "Least").clone();
+        (found.call, found.says)
+    };
+    let places = Survey::HousingWidth.places(Geometry::preset().bore()).len();
+    let (call, says) = least(&["79.98", "79.97"]);
+    assert_eq!(call, None, "the others may be worse");
+    let unread = places - 2;
+    assert!(
+        says.ends_with(&format!("Can’t say yet: {unread} of {places} places are not read.")),
+        "{says}"
+    );
+    assert_eq!(least(&["79.98", "79.50"]).0, Some(Call::DoesNotMeet(Side::Below)), "worn out");
+    let all = vec!["79.97"; places];
+    assert_eq!(least(&all).0, Some(Call::Meets), "every place");
+}
+
 #[test]
 fn a_bearing_joins_bore_journal_and_strips() {
     let bore = set(Survey::Bore, "main-front", &["43.035", "43.036", "43.034", "43.036"]);

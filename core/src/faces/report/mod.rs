@@ -18,6 +18,7 @@ pub use shaft::{Direction, direction};
 pub use width::stack;
 
 use super::{ReadingSet, SetFault, Survey};
+use crate::limits::Call;
 
 /// What a set of readings shows.
 ///
@@ -26,7 +27,7 @@ use super::{ReadingSet, SetFault, Survey};
 pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFault> {
     let taken = set.read_with(&bench.sheet.gauge(set.gauge), bench.bore)?;
     let piece = set.piece.as_str();
-    Ok(match set.of {
+    let mut found = match set.of {
         Survey::Flatness => face::flatness_report(&taken, bench),
         Survey::Grid | Survey::OwnPlaces => face::grid_report(&taken, piece, bench),
         Survey::Straightedge => face::straightedge_report(&taken, piece, bench),
@@ -42,5 +43,14 @@ pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFa
         Survey::RunoutEight | Survey::RunoutTwelve => shaft::report(&taken, piece, bench),
         Survey::Spacers | Survey::EndPlay => end_play::report(set.of, &taken, bench),
         Survey::EndPlayAfter => end_play::after_report(&taken, bench),
-    })
+    };
+    // The worst place may be one that was not read: what was seen can break a limit, and not yet keep it.
+    let unread = taken.unread();
+    for finding in found.iter_mut().filter(|found| unread > 0 && found.call == Some(Call::Meets)) {
+        finding.call = None;
+        let all = taken.readings.len();
+        let words = format!(" Can’t say yet: {unread} of {all} places are not read.");
+        finding.says.push_str(&words);
+    }
+    Ok(found)
 }

@@ -177,6 +177,23 @@ impl Survey {
         self.row().caution
     }
 
+    /// Whether it looks for the worst of fixed places, and so says nothing good before all are read. A bearing
+    /// has more places than are always read.
+    #[must_use]
+    pub fn is_whole_by_places(self) -> bool {
+        matches!(
+            self,
+            Self::Flatness
+                | Self::Straightedge
+                | Self::SideThickness
+                | Self::HousingWidth
+                | Self::RotorWidth
+                | Self::ApexSealLength
+                | Self::RunoutEight
+                | Self::RunoutTwelve
+        )
+    }
+
     /// The gauge it is meant for.
     #[must_use]
     pub fn gauge(self) -> GaugeKind {

@@ -109,6 +109,18 @@ pub struct Taken {
     pub unit: Unit,
 }
 
+impl Taken {
+    /// How many places are not read that the worst might be at; none where reading fewer is as good.
+    #[must_use]
+    pub fn unread(&self) -> usize {
+        if self.survey.is_whole_by_places() {
+            self.readings.iter().filter(|reading| reading.is_none()).count()
+        } else {
+            0
+        }
+    }
+}
+
 /// A survey's places where only their names count.
 fn places_of(survey: Survey) -> Vec<Place> {
     survey.places(Geometry::preset().bore())
