@@ -3,6 +3,7 @@
 mod decide;
 mod gauge;
 mod limit;
+mod own;
 mod picture;
 mod places;
 mod row;
@@ -18,6 +19,7 @@ pub use decide::{
 };
 pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};
+pub use own::TypedEdges;
 pub use picture::Picture;
 pub use places::places;
 pub use row::{BuildKind, Input, Part, Row};
