@@ -90,7 +90,7 @@ impl Row {
             ("upper", &own.upper, &usual.upper, true),
             ("wear", &own.wear, &usual.wear, usual.wears_upwards()),
         ];
-        edges
+        let mut doubts: Vec<String> = edges
             .into_iter()
             .filter_map(|(name, own, usual, down)| {
                 let (own, usual) = (own.as_ref()?, usual.as_ref()?);
@@ -107,6 +107,10 @@ impl Row {
                     usual.text()
                 ))
             })
-            .gather()
+            .gather();
+        if !doubts.is_empty() {
+            doubts.push("Check the unit and the decimal point.".to_owned());
+        }
+        doubts
     }
 }

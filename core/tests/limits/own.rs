@@ -52,6 +52,8 @@ fn own(id: &str, [lower, upper, wear]: [&str; 3], unit: Unit) -> Row {
     Row { limit, unit, ..Sheet::starter().row(id).expect("a row that ships").clone() }
 }
 
+const CHECK: &str = "Check the unit and the decimal point.";
+
 #[track_caller]
 fn doubts(id: &str, edges: [&str; 3], unit: Unit, wanted: &[&str]) {
     assert_eq!(own(id, edges, unit).doubts(), wanted, "{edges:?} {}", unit.symbol());
@@ -71,6 +73,7 @@ fn a_limit_far_from_the_shipped_one_is_asked_about() {
         &[
             "The lower limit of 0.019 mm is less than half the 0.04 mm that came with the app.",
             "The upper limit of 0.141 mm is more than twice the 0.07 mm that came with the app.",
+            CHECK,
         ],
     );
     doubts(
@@ -79,6 +82,7 @@ fn a_limit_far_from_the_shipped_one_is_asked_about() {
         Inch,
         &[
             "The upper limit of 0.07 in, that is 1.778 mm, is more than twice the 0.07 mm that came with the app.",
+            CHECK,
         ],
     );
     doubts(
@@ -87,13 +91,14 @@ fn a_limit_far_from_the_shipped_one_is_asked_about() {
         Millimetre,
         &[
             "The lower limit of −0.04 mm is on the other side of nothing from the 0.04 mm that came with the app.",
+            CHECK,
         ],
     );
     doubts(
         "end-play",
         ["0", "", ""],
         Millimetre,
-        &["The lower limit of 0 mm is less than half the 0.04 mm that came with the app."],
+        &["The lower limit of 0 mm is less than half the 0.04 mm that came with the app.", CHECK],
     );
 }
 
