@@ -273,7 +273,8 @@ impl App {
     /// After a build was opened: to the check whose draft waits, or to the bench; on the first look to its stop.
     fn back_to_draft(self) {
         let draft: Option<Draft> = keep::get(draft::KEY);
-        let waiting = draft.filter(|draft| !draft.text.is_empty());
+        // One of another engine waits for that.
+        let waiting = draft.filter(|draft| !draft.text.is_empty() && draft.build.is_none());
         let to = waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash));
         self.go(&self.tour_stop().unwrap_or(to));
     }

@@ -124,8 +124,7 @@ fn export(app: App) {
 }
 
 fn table(app: App) {
-    let text =
-        app.book.with_untracked(|book| app.sheet.with_untracked(|sheet| csv::write(book, sheet)));
+    let text = app.book.with_untracked(csv::write);
     let name = named("readings", "csv");
     match device::save_file(&name, "text/csv", &text) {
         Ok(()) => app

@@ -2,6 +2,7 @@
 
 use crate::device;
 use crate::dom::{El, button, el, follow, text};
+use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
@@ -29,6 +30,8 @@ struct Typed {
     from: RwSignal<String>,
     who: RwSignal<String>,
     unit: RwSignal<Unit>,
+    /// Whether it is to hold for every engine, not for the one in hand alone.
+    every: RwSignal<bool>,
     /// What was typed before the unit was switched.
     before: RwSignal<TypedEdges>,
 }
@@ -39,7 +42,9 @@ impl Typed {
         let unit = row.limit.unit().unwrap_or(row.unit);
         let limit = &row.limit;
         let texts = [&limit.lower, &limit.upper, &limit.wear].map(|edge| match edge {
-            Some(edge) if edge.unit() != unit => format!("{} {}", edge.text(), edge.unit().symbol()),
+            Some(edge) if edge.unit() != unit => {
+                format!("{} {}", edge.text(), edge.unit().symbol())
+            }
             Some(edge) => edge.text().to_owned(),
             None => String::new(),
         });
@@ -48,8 +53,20 @@ impl Typed {
             from: RwSignal::default(),
             who: RwSignal::default(),
             unit: RwSignal::new(unit),
+            every: RwSignal::new(false),
             before: RwSignal::new(TypedEdges::of(texts, unit)),
         }
+    }
+
+    /// Begins with what was typed here last and not put in, and keeps what is typed.
+    fn keep(self, row: &Row) {
+        let [lower, upper, wear] = self.edges;
+        let fields = vec![lower, upper, wear, self.from, self.who];
+        let known: Vec<String> = fields.iter().map(|field| field.get_untracked()).gather();
+        let hash = Route::OwnLimit(row.id.clone()).hash();
+        draft::form_in(hash, Some(self.unit), fields, move || known.clone());
+        let texts = self.edges.map(RwSignal::get_untracked);
+        self.before.set(TypedEdges::of(texts, self.unit.get_untracked()));
     }
 
     /// Another unit: what stands there goes along.
@@ -74,9 +91,7 @@ impl Typed {
             if typed.trim().is_empty() {
                 return None;
             }
-            Edge::read(&typed, unit)
-                .map_err(|fault| faults.push(format!("{name}: {fault}")))
-                .ok()
+            Edge::read(&typed, unit).map_err(|fault| faults.push(format!("{name}: {fault}"))).ok()
         });
         let [lower, upper, wear] = std::array::from_fn(|_| edges.next().flatten());
         drop(edges);
@@ -97,6 +112,7 @@ impl Typed {
 
 fn form(app: App, row: Row) -> Vec<El> {
     let typed = Typed::of(&row);
+    typed.keep(&row);
     let wrong = RwSignal::new(Vec::<String>::new());
     let doubts = RwSignal::new(Vec::<String>::new());
     // A question is about what stood there when it was asked.
@@ -117,8 +133,16 @@ fn form(app: App, row: Row) -> Vec<El> {
                 return;
             }
             let back = Route::Check { row: own.id.clone(), place: String::new() };
-            app.write(vec![Fact::Limit(Box::new(own))], "your own limit".to_owned(), move || {
-                app.go(&back)
+            let hash = Route::OwnLimit(own.id.clone()).hash();
+            let own = Box::new(own);
+            let (fact, whose) = if typed.every.get_untracked() {
+                (Fact::Limit(own), "every engine")
+            } else {
+                (Fact::BuildLimit(own), "this engine only")
+            };
+            app.write(vec![fact], format!("your own limit, {whose}"), move || {
+                draft::put(&hash, "", None);
+                app.go(&back);
             });
         }
         Err(faults) => wrong.set(faults),
@@ -134,6 +158,12 @@ fn form(app: App, row: Row) -> Vec<El> {
             asked.then(key).into_iter().gather()
         }
     };
+    let whose = switch(
+        "Holds for",
+        &[(false, "this engine only"), (true, "every engine")],
+        move |every| typed.every.get() == every,
+        move |every| typed.every.set(every),
+    );
     let form = el("form")
         .class("form")
         .on_submit(move || save(false))
@@ -149,14 +179,14 @@ fn form(app: App, row: Row) -> Vec<El> {
             field("Wear limit", "none", wear),
             field("From", "the manual, its page", typed.from),
             field("Entered by", "may stay empty", typed.who),
+            whose,
             faults,
             text("button", "button action", "Put it in").attr("type", "submit"),
         ])
         .live(anyway);
-    frame(
-        || "My own limit".to_owned(),
-        move || what.clone(),
-        true,
-        el("main").class("page").with(form),
-    )
+    let under = move || {
+        let engine = app.opening().map(|(name, ..)| format!(" · {name}"));
+        what.clone() + &engine.unwrap_or_default()
+    };
+    frame(|| "My own limit".to_owned(), under, true, el("main").class("page").with(form))
 }

@@ -170,8 +170,10 @@ pub enum Fact {
     Outline(TypedOutline),
     /// The holes a side housing's template is laid on by.
     Datums(TypedDatums),
-    /// A limit of the builder's own, in place of the sheet's row of the same id.
+    /// A limit of the builder's own for every build, in place of the sheet's row of the same id.
     Limit(Box<Row>),
+    /// A limit of the builder's own for this build alone: its engine's manual says so.
+    BuildLimit(Box<Row>),
     /// The order of work: steps, decisions, compression, what is said of the build.
     Route(RouteFact),
     /// The build is signed off: read-only until it is reopened.
@@ -218,6 +220,7 @@ kept_variants!(Fact {
     "outline" = Outline(inside),
     "datums" = Datums(inside),
     "limit" = Limit(inside),
+    "build-limit" = BuildLimit(inside),
     "signed-off" = SignedOff { who: or_usual },
     "reopened" = Reopened { why: or_usual },
     "withdrawn" = Withdrawn { entry },

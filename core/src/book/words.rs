@@ -124,10 +124,14 @@ impl Entry {
                 &format!("{} side housing · datum holes", capital(datums.housing.name())),
                 datums.rows.lines().gather::<Vec<_>>().join("; "),
             ),
-            Fact::Limit(row) => plain(
-                &format!("Own limit · {}", row.what),
-                crate::limits::limit_line(&row.limit, row.unit),
-            ),
+            Fact::Limit(row) | Fact::BuildLimit(row) => {
+                let here = matches!(self.fact, Fact::BuildLimit(_));
+                let whose = if here { "this engine only" } else { "every engine" };
+                plain(
+                    &format!("Own limit, {whose} · {}", row.what),
+                    crate::limits::limit_line(&row.limit, row.unit),
+                )
+            }
             Fact::Gauge { kind, resolution, error } => {
                 let figure = |edge: &Edge| format!("{} {}", edge.text(), edge.unit().symbol());
                 plain(

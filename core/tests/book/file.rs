@@ -67,7 +67,7 @@ pub(super) fn sample() -> Vec<Entry> {
         entry("e3", 3, Fact::Mark { slot: slot("2R-AB"), mark: "two dots".to_owned() }),
         entry("e4", 4, Fact::Fitted { slot: slot("2R-AB"), fitted: true }),
         entry("e5", 5, note),
-        entry("e6", 6, Fact::Limit(Box::new(own))),
+        entry("e6", 6, Fact::Limit(Box::new(own.clone()))),
         entry("e7", 7, Fact::Withdrawn { entry: id("e2") }),
         entry("e8", 8, Fact::Restored { entry: id("e2") }),
         entry("e9", 9, Fact::Drawing { slot: slot("2R-AB"), drawing }),
@@ -81,6 +81,7 @@ pub(super) fn sample() -> Vec<Entry> {
         entry("e17", 17, tightened()),
         entry("e18", 18, Fact::DowelsSolid { solid: true }),
         entry("e19", 19, oil_feed()),
+        entry("e20", 20, Fact::BuildLimit(Box::new(own))),
     ]
 }
 
