@@ -9,6 +9,7 @@ mod properties;
 mod slips;
 mod starter;
 mod wear;
+mod words;
 
 use pitleaf_core::limits::{Edge, Limit};
 use pitleaf_core::quantity::{Bounds, Reading, Span, Unit};
