@@ -87,7 +87,9 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
                     .rev()
                     // Where the work was left says nothing of the engine.
                     .filter(|line| !line.entry.fact.is_bookmark())
-                    .filter(|line| query.is_empty() || line.entry.words(sheet).answers(query));
+                    .filter(|line| {
+                        query.is_empty() || book.words(line.entry, sheet).answers(query)
+                    });
                 lines.take(shown).map(|line| line.entry.id.clone()).gather()
             })
         })

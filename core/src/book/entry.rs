@@ -228,6 +228,31 @@ kept_variants!(Fact {
     "route" = Route(inside),
 });
 
+impl Fact {
+    /// The entry it is about, where it withdraws one or lets it hold again.
+    #[must_use]
+    pub fn of_entry(&self) -> Option<&EntryId> {
+        match self {
+            Self::Withdrawn { entry } | Self::Restored { entry } => Some(entry),
+            _ => None,
+        }
+    }
+
+    /// The side-seal slot it is about.
+    #[must_use]
+    pub fn slot(&self) -> Option<Slot> {
+        match self {
+            Self::Figure(figure) => Slot::named(&figure.place),
+            Self::Mark { slot, .. }
+            | Self::Drawing { slot, .. }
+            | Self::Trial { slot, .. }
+            | Self::FreshSeal { slot }
+            | Self::Fitted { slot, .. } => Some(*slot),
+            _ => None,
+        }
+    }
+}
+
 /// A reading as written down.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Figure {

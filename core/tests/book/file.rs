@@ -155,7 +155,11 @@ const FILE: &str = r#"[
   {"format":1,"id":"e18","build":"kestrel","order":18,"at":1800000018000,
    "fact":{"dowels-solid":{"solid":true}}},
   {"format":1,"id":"e19","build":"kestrel","order":19,"at":1800000019000,
-   "fact":{"oil-feed":{"words":"filter block to front cover","bore":"6","unit":"mm"}}}
+   "fact":{"oil-feed":{"words":"filter block to front cover","bore":"6","unit":"mm"}}},
+  {"format":1,"id":"e20","build":"kestrel","order":20,"at":1800000020000,
+   "fact":{"build-limit":{"id":"end-play","part":"assembly","what":"End play","how":"","gauge":"dial-indicator","input":"gap","unit":"mm",
+   "limit":{"lower":"0.04 mm","upper":"0.07 mm","wear":"0.09 mm"},"build":"any",
+   "source":{"yours":{"who":"J.","when":"3 May","from":"workshop manual, p. 14"}},"note":"","caution":"","words":""}}}
 ]"#;
 
 #[test]

@@ -223,3 +223,34 @@ fn a_figure_reads_back_as_it_was_typed() {
     let sentence = bad.reading().unwrap_err().to_string();
     assert_eq!(sentence, "More than one point or comma. Leave only the decimal one.", "refused");
 }
+
+#[test]
+fn a_withdrawal_names_what_it_withdraws() {
+    let book = book([
+        opened(),
+        entry("b", 2, figure("0.025")),
+        entry("c", 3, withdrawn("b")),
+        entry("d", 4, Fact::Restored { entry: id("b") }),
+        entry("e", 5, withdrawn("elsewhere")),
+    ]);
+    let sheet = book.sheet();
+    let words = |name: &str| {
+        let words = book.words(book.entry(&id(name)).expect("an entry"), &sheet);
+        (words.about, words.says)
+    };
+    let named = "1F-AB · Side seal to corner seal, naturally aspirated: 0.025 in";
+    assert_eq!(words("c"), ("Withdrawn".to_owned(), named.to_owned()), "withdrawn");
+    assert_eq!(words("d"), ("Holds again".to_owned(), named.to_owned()), "restored");
+    assert_eq!(words("e").1, "an entry not in this book", "of another phone");
+    assert_eq!(words("b").1, "0.025 in", "any other as it is");
+}
+
+#[test]
+fn what_is_said_of_a_slot_leads_to_it() {
+    let ab = slot("1F-AB");
+    let note = Fact::Note { about: "1F-AB".to_owned(), words: String::new() };
+    assert_eq!(figure("0.002").slot(), Some(ab), "a reading at it");
+    assert_eq!(Fact::FreshSeal { slot: ab }.slot(), Some(ab), "a seal of it");
+    assert_eq!(opened().fact.slot(), None, "a build");
+    assert_eq!(note.slot(), None, "words");
+}
