@@ -58,6 +58,11 @@ pub fn at(hash: &str) -> Option<Draft> {
     keep::get::<Draft>(KEY).filter(is_here)
 }
 
+/// What was typed last while no build was open, and waits for one, at whatever place.
+pub fn waiting() -> Option<Draft> {
+    keep::get::<Draft>(KEY).filter(|draft| !draft.text.is_empty() && draft.build.is_none())
+}
+
 /// Keeps the draft of a place; an empty text lets it go.
 pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
     let before = at(hash);

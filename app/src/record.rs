@@ -1,11 +1,11 @@
 //! Reading the book from storage, and writing entries to it: on the disk first, then on the screen.
 
 use crate::device;
-use crate::draft::{self, Draft};
+use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, Aside, Keeping, Notice};
-use crate::store::{Channel, Database, Fault, keep, persist};
+use crate::store::{Channel, Database, Fault, persist};
 use js_sys::{Array, Uint8Array};
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
@@ -187,7 +187,9 @@ impl App {
             self.set(|settings| settings.build = Some(id.0.into()));
             self.back_to_draft();
         };
-        spawn_local(self.commit(entries, format!("{name} is open"), Box::new(then)));
+        let waits = if draft::waiting().is_some() { ". What you typed still waits" } else { "" };
+        let said = format!("a new build: {name}{waits}");
+        spawn_local(self.commit(entries, said, Box::new(then)));
     }
 
     /// Takes in entries of another book.
@@ -272,10 +274,7 @@ impl App {
 
     /// After a build was opened: to the check whose draft waits, or to the bench; on the first look to its stop.
     fn back_to_draft(self) {
-        let draft: Option<Draft> = keep::get(draft::KEY);
-        // One of another engine waits for that.
-        let waiting = draft.filter(|draft| !draft.text.is_empty() && draft.build.is_none());
-        let to = waiting.map_or(Route::Bench, |draft| Route::read(&draft.hash));
+        let to = draft::waiting().map_or(Route::Bench, |draft| Route::read(&draft.hash));
         self.go(&self.tour_stop().unwrap_or(to));
     }
 }

@@ -18,7 +18,7 @@ impl Browser {
         self.go("#/open");
         self.fill(&textbox("Name"), name);
         self.tap(&button("Open"));
-        self.until_notice(&format!("Written {name} is open"));
+        self.until_notice(&format!("Written a new build: {name}"));
     }
 
     /// What the notice line says.

@@ -15,7 +15,7 @@ fn a_set_up_is_taken_over_and_an_old_build_put_away() {
     phone.go("#/work/builds");
     phone.fill(&textbox("Name"), "Plover");
     phone.tap(&button("Open it with this set-up"));
-    phone.until_notice("Written Plover is open");
+    phone.until_notice("Written a new build: Plover");
     phone.go("#/work/step/outside");
     phone.until_says("Photograph it twice");
     phone.go("#/work/compression/1");

@@ -194,6 +194,32 @@ fn every_limit_has_its_picture_of_where_and_how() {
     }
 }
 
+/// A reading belongs to a build: where none is open, that is said, and the reading waits.
+#[test]
+fn a_reading_without_a_build_waits_until_one_is_open() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.go("#/open");
+    assert!(!phone.words().contains("What you typed is kept"), "nothing waits yet");
+    phone.go("#/check/side-seal-gap-fi");
+    phone.fill(&textbox("Reading"), "2.5");
+    phone.until_verdict("Meets");
+    phone.tap(&button("Write down"));
+    phone.until_says("What you typed is kept, but not written yet");
+    let breathes = phone.run(
+        "return [...document.querySelectorAll('[aria-pressed=true]')].map((key) => key.innerText);",
+        &[],
+    );
+    assert!(breathes.to_string().contains("forced induction"), "as the limit says: {breathes}");
+    phone.fill(&textbox("Name"), "Merlin");
+    phone.tap(&button("Open"));
+    phone.until_notice("Written a new build: Merlin. What you typed still waits");
+    assert_eq!(phone.place(), "#/check/side-seal-gap-fi");
+    phone.until_verdict("Meets");
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written 2.5 thou");
+}
+
 #[test]
 fn on_the_smallest_phone_the_verdict_stands_above_the_keys() {
     let server = Server::start();

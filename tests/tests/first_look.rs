@@ -52,7 +52,7 @@ fn it_shows_the_demo_engine_s_real_screens_one_after_the_other() {
         phone.tap(&button("End"));
         phone.until("the line is gone", |phone| line(phone).is_empty());
         phone.tap(&button("Open"));
-        phone.until_notice("Written Merlin is open");
+        phone.until_notice("Written a new build: Merlin");
         phone.go("#/");
         assert_eq!(phone.text(&heading("Merlin")), "Merlin", "the own engine is on the bench");
     }

@@ -92,6 +92,47 @@ fn wet_hands_fit_the_smallest_phone() {
     }
 }
 
+/// What was done is said without moving a key, and without hiding the verdict behind the keys.
+#[test]
+fn a_line_of_what_was_done_moves_no_key_and_hides_no_verdict() {
+    let server = Server::start();
+    let browser = Browser::open(server.url());
+    browser.open_demo();
+    browser.go("#/settings");
+    browser.tap(&button("wet or gloved"));
+    let places = |browser: &Browser| {
+        browser.run(
+            "const box = (name) => document.querySelector(name).getBoundingClientRect();
+             return [box('.check-keys').top, box('.verdict').bottom, box('.verdict').top];",
+            &[],
+        )
+    };
+    let typed = |browser: &Browser| {
+        browser.fill(&textbox("Reading"), "2.5");
+        browser.until_verdict("Meets");
+        places(browser)
+    };
+    browser.go("#/check/side-seal-gap-fi/1F-AB");
+    let before = typed(&browser);
+    assert!(
+        before[0].as_f64() >= before[1].as_f64(),
+        "the whole verdict stands above the keys: {before}"
+    );
+    browser.tap(&button("Write down"));
+    browser.until_notice("Written");
+    assert!(browser.words().contains("Undo"), "the line still stands there");
+    let after = typed(&browser);
+    browser.picture("wet-written");
+    assert_eq!(after, before, "nothing has moved");
+    let over = browser.run(
+        "const at = document.querySelector('.verdict').getBoundingClientRect();
+         const found = document.elementFromPoint(at.left + at.width / 2, at.top + 4);
+         return document.querySelector('.verdict').contains(found);",
+        &[],
+    );
+    assert_eq!(over, json!(true), "nothing lies over the verdict");
+}
+
 #[test]
 fn text_at_twice_its_size_loses_nothing() {
     let server = Server::start();

@@ -36,7 +36,7 @@ fn a_reading_is_checked_and_written_by_keys_alone() {
     tab_to(&phone, &textbox("Name"));
     phone.type_keys("Merlin");
     phone.type_keys(ENTER);
-    phone.until_notice("Written Merlin is open");
+    phone.until_notice("Written a new build: Merlin");
 
     tab_to(&phone, &link("Side seal to corner seal, naturally aspirated").starting());
     phone.type_keys(ENTER);

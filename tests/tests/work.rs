@@ -1,7 +1,7 @@
 //! The build's work: the demo engine from intake to a signed-off sheet on paper, through the screens.
 
 use pitleaf_tests::places::{PLACES, with_a_full_book};
-use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, textbox};
+use pitleaf_tests::{Browser, Page, Phone, Profile, Server, button, link, list, textbox};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
@@ -83,11 +83,51 @@ fn a_measure_opens_its_check_and_comes_back_with_the_verdict() {
     phone.until_says("Does not meet");
     phone.until("back at the step", |phone| phone.place() == "#/work/step/side-warp/rear");
     phone.go("#/work/decisions");
-    phone.tap(&button("accept"));
+    let accept = button("accept rear Side housing, warp");
+    phone.tap(&accept);
     phone.until_notice("Write down why it is accepted");
     phone.fill(&textbox("Why"), "one race only");
-    phone.tap(&button("accept"));
-    phone.until_says("accept one race only");
+    phone.tap(&accept);
+    phone.until_says("accept: one race only");
+}
+
+/// The demo's second rotor has a low face: what becomes of it is asked for, and named until it is said.
+#[test]
+fn a_low_compression_asks_for_a_decision() {
+    let server = Server::start();
+    let phone = Browser::open_on(Phone::SMALL, Profile::fresh(), server.url());
+    phone.open_demo();
+    phone.go("#/work/sign-off");
+    phone.until_says("To be decided: 1");
+    phone.go("#/work/compression/2");
+    let low = link("655 kPa").starting();
+    assert!(phone.text(&low).contains("not decided"), "{}", phone.text(&low));
+    phone.tap(&low);
+    phone.until_says("Rotor 2, face 2 Compression, each face, forced induction");
+    let accept = button("accept Rotor 2, face 2").starting();
+    phone.tap(&accept);
+    phone.until_notice("Write down why it is accepted");
+    phone.fill(&textbox("Why"), "sold as it is");
+    phone.tap(&accept);
+    phone.until_notice("Written accept");
+    phone.go("#/work/compression/2");
+    phone.until_in(&low, "accept: sold as it is");
+    phone.go("#/work/sheet");
+    phone.until_says("accept: sold as it is");
+    phone.go("#/work/sign-off");
+    phone.until_says("Open steps");
+    assert!(!phone.words().contains("To be decided"), "{}", phone.words());
+    // Tested anew, and still low: the older word is no answer. 94 psi are 648 kPa.
+    phone.go("#/work/compression/2");
+    phone.tap(&button("psi"));
+    for (field, text) in [("Face 1", "104"), ("Face 2", "94"), ("Face 3", "101")] {
+        phone.fill(&textbox(field), text);
+    }
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written compression");
+    phone.until_in(&link("94 psi").starting(), "not decided");
+    phone.go("#/work/sign-off");
+    phone.until_says("To be decided: 1");
 }
 
 /// Every step of the shipped route, in its order, as the tool leads from one to the next.
@@ -106,31 +146,35 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
         phone.tap(&button(&format!("Pass {pass} is done")));
     }
     phone.until_says("All passes done");
-    phone.go("#/check/end-play");
-    phone.tap(&button("mm"));
-    phone.tap_keys(&["0", "Decimal point", "0", "5", "5"]);
-    phone.tap(&button("Write down"));
-    phone.until_notice("Written 0.055 mm");
+    // Lengths are read in millimetres from here on.
     phone.go("#/check/side-housing-warp/rear");
+    phone.tap(&button("mm"));
     phone.tap_keys(&["0", "Decimal point", "3", "0"]);
     phone.tap(&button("Write down"));
     phone.until_notice("Written 0.30 mm");
     phone.go("#/work/decisions");
-    phone.fill(&textbox("Why"), "one hillclimb only, then lapped");
-    phone.tap(&button("accept"));
-    phone.until_notice("Written accept");
+    for (part, why) in [
+        ("rear Side housing, warp", "one hillclimb only, then lapped"),
+        ("Rotor 2, face 2", "measured before the rebuild"),
+    ] {
+        phone.fill(&textbox("Why"), why);
+        phone.tap(&button(&format!("accept {part}")).starting());
+        phone.until_notice("Written accept");
+        phone.until_says(&format!("accept: {why}"));
+    }
 
     phone.tap_screen("Bench");
     phone.tap(&link("What was I doing?").starting());
-    let mut walked = 0;
+    let (mut walked, mut measured) = (0, 0);
     while phone.place().starts_with("#/work/step/") {
-        walk(&phone);
+        measured += walk(&phone);
         walked += 1;
         assert!(walked < 400, "the route has an end");
     }
     phone.until_says("Every step is done");
+    assert!(measured > 70, "every piece of every measure: {measured}");
     let done = facts(&phone).iter().filter(|fact| fact["route"][0] == "done").count();
-    assert!(done > 100, "every rotor, face and housing: {done}");
+    assert!(done > 70, "what the hands did, for every rotor, face and housing: {done}");
 
     phone.go("#/work/sign-off");
     phone.until_says("Nothing is open.");
@@ -198,7 +242,7 @@ fn on_paper(phone: &Browser, pages: &[Page], (width, height): (f64, f64)) {
             last.insert((text("row"), text("place")), format!("{} {}", text("text"), text("unit")));
         }
     }
-    assert!(last.len() >= 5, "the demo’s gaps and the end play: {last:?}");
+    assert!(last.len() > 60, "what the walk measured: {last:?}");
     for ((_, place), figure) in &last {
         assert!(paper.contains(figure.as_str()), "{place} {figure} is not on the paper:\n{paper}");
         assert!(paper.contains(place.as_str()), "{place} is not on the paper");
@@ -210,15 +254,100 @@ fn on_paper(phone: &Browser, pages: &[Page], (width, height): (f64, f64)) {
         "S. of Saltmarsh",
         "flaked at the spark plugs",
         "one hillclimb only, then lapped",
+        "measured before the rebuild",
         "local rules stand above",
     ] {
         assert!(paper.contains(words), "{words} is not on the paper:\n{paper}");
     }
 }
 
-/// Does the step on the screen, and waits for the next: a reason goes over what this test does not measure.
-fn walk(phone: &Browser) {
+/// What the walk reads on each row: the figure and its unit, as the key has it.
+const READ: &[(&str, &str, &str)] = &[
+    ("apex-seal-gap-fi", "mm", "0.19"),
+    ("apex-seal-slot-clearance", "mm", "0.08"),
+    ("coolant-pressure-loss", "kPa", "2"),
+    ("corner-seal-clearance", "mm", "0.034"),
+    ("end-play", "mm", "0.055"),
+    ("flywheel-nut-torque", "N·m", "440"),
+    ("front-bolt-torque", "N·m", "118"),
+    ("main-bearing-clearance", "mm", "0.06"),
+    ("oil-pressure-idle", "kPa", "180"),
+    ("oil-seal-protrusion", "mm", "0.62"),
+    ("plug-gap", "mm", "0.65"),
+    ("rotor-bearing-clearance", "mm", "0.06"),
+    ("rotor-housing-pair-spread", "mm", "0.01"),
+    ("rotor-housing-width", "mm", "79.98"),
+    ("rotor-housing-width-spread", "mm", "0.02"),
+    ("rotor-land-protrusion", "mm", "0.15"),
+    ("rotor-mass-spread", "g", "2"),
+    ("rotor-side-clearance", "mm", "0.16"),
+    ("shaft-runout", "mm", "0.02"),
+    ("shaft-unbalance", "g·mm", "12"),
+    ("side-housing-lapped-off", "mm", "0.04"),
+    ("side-housing-roughness", "µm", "0.4"),
+    ("side-housing-step-side-seal", "mm", "0.03"),
+    ("side-housing-warp", "mm", "0.02"),
+    ("side-seal-gap-fi", "mm", "0.07"),
+    ("side-seal-slot-clearance", "mm", "0.05"),
+];
+
+/// The pieces of the step on the screen that are not read yet; none where it is no measure.
+fn unread(phone: &Browser) -> Vec<String> {
+    let pieces = phone.run(
+        "return [...document.querySelectorAll('ul[aria-label=Readings] a')]
+             .filter((line) => line.innerText.includes('Read it'))
+             .map((line) => line.querySelector('b').innerText)",
+        &[],
+    );
+    let pieces = pieces.as_array().expect("a list");
+    pieces.iter().map(|piece| piece.as_str().expect("a name").to_owned()).collect()
+}
+
+/// Reads a piece of the step on the screen through its check, and comes back to the step.
+fn measure(phone: &Browser, piece: &str) {
+    let step = phone.place();
+    phone.tap(&link(piece).starting());
+    let check = phone.until_some("its check", |phone| {
+        Some(phone.place().strip_prefix("#/work/check/")?.to_owned())
+    });
+    let row = check.split('/').next().unwrap_or_default();
+    let (_, unit, text) = READ.iter().find(|(id, ..)| *id == row).expect("a figure for the row");
+    let shown = phone.until_some("the unit in hand", |phone| {
+        let unit = phone.run("return document.querySelector('.figure-unit')?.innerText", &[]);
+        Some(unit.as_str()?.to_owned())
+    });
+    if shown != *unit {
+        phone.tap(&button(unit));
+    }
+    for sign in text.chars() {
+        let key = if sign == '.' { "Decimal point".to_owned() } else { sign.to_string() };
+        phone.tap(&button(&key));
+    }
+    phone.tap(&button("Write down"));
+    phone.until("back at the step", |phone| phone.place() == step);
+}
+
+/// Does the step on the screen, goes to the next, and gives how many pieces it measured. A reason goes over
+/// what is done with the hands alone.
+fn walk(phone: &Browser) -> usize {
     let here = phone.place();
+    let kind = phone.until_some("the step", |phone| {
+        let kind = phone.run("return document.querySelector('.step-kind')?.innerText", &[]);
+        Some(kind.as_str()?.to_owned())
+    });
+    let pieces = unread(phone);
+    if !pieces.is_empty() {
+        pieces.iter().for_each(|piece| measure(phone, piece));
+        phone.until_says("The book has it so.");
+        let read = phone.text(&list("Readings"));
+        assert!(read.matches("Meets").count() >= pieces.len(), "{here}: {read}");
+        phone.tap_screen("Bench");
+        phone.tap(&link("What was I doing?").starting());
+        phone.until("the next step", |phone| phone.place() != "#/");
+        phone.two_frames();
+        return pieces.len();
+    }
+    assert!(!kind.starts_with("Measure"), "{here} is measured: {kind}");
     let key = phone.until_some("the step’s key", |phone| {
         ["Done", "It is true"].map(button).into_iter().find(|key| phone.shows(key))
     });
@@ -234,7 +363,8 @@ fn walk(phone: &Browser) {
         phone.tap(&key);
         phone.until("the next step", |phone| phone.place() != here);
     }
-    phone.until_open();
+    phone.two_frames();
+    0
 }
 
 #[test]

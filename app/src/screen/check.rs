@@ -13,7 +13,7 @@ use crate::widget::{
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{
-    Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_lines, places, slip,
+    Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_lines, place_words, places, slip,
 };
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use pitleaf_core::spoken;
@@ -264,7 +264,7 @@ fn piece(app: App, row: &Row, place: &str) -> Option<El> {
     };
     let select = el("select")
         .with(option("", "none in particular"))
-        .with_all(choices.iter().map(|choice| option(choice, choice)))
+        .with_all(choices.iter().map(|choice| option(choice, &place_words(choice))))
         .on("change", move |event| {
             app.go(&Route::Check { row: id.clone(), place: event_target_value(&event) })
         });

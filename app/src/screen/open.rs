@@ -2,6 +2,7 @@
 
 use super::bench::list;
 use crate::dom::{El, button, el, link, text};
+use crate::draft::{self, Draft};
 use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::{App, app};
@@ -15,7 +16,8 @@ use pitleaf_core::route::builds as builds_of;
 pub fn screen() -> Vec<El> {
     let app = app();
     let name = RwSignal::new(String::new());
-    let kind = RwSignal::new(BuildKind::NaturallyAspirated);
+    let waiting = draft::waiting();
+    let kind = RwSignal::new(kind_of(app, waiting.as_ref()));
     let rotors = RwSignal::new(2_u8);
     let open = move || {
         let words = name.get_untracked().trim().to_owned();
@@ -49,17 +51,35 @@ pub fn screen() -> Vec<El> {
     let open_demo = move || {
         app.open_build(demo::NAME.to_owned(), demo::KIND, demo::ROTORS, true, demo::facts())
     };
-    let page = el("main").class("page").with(form).live(move || builds(app)).with(button(
-        "quiet",
-        "Open the demo engine (invented figures)",
-        open_demo,
-    ));
+    let why = waiting.map(|_| {
+        text(
+            "p",
+            "plain",
+            "What you typed is kept, but not written yet: it belongs on a build’s pages. Open the build, \
+             and you are back at it.",
+        )
+    });
+    let page = el("main")
+        .class("page")
+        .with_all(why)
+        .with(form)
+        .live(move || builds(app))
+        .with(button("quiet", "Open the demo engine (invented figures)", open_demo));
     frame(
         || "Open a build".to_owned(),
         || "An engine’s own pages in the book".to_owned(),
         true,
         page,
     )
+}
+
+/// How the engine breathes, as far as the limit that waits for a reading tells.
+fn kind_of(app: App, waiting: Option<&Draft>) -> BuildKind {
+    let kind = waiting.and_then(|draft| match Route::read(&draft.hash) {
+        Route::Check { row, .. } => app.sheet.with(|sheet| sheet.row(&row).map(|row| row.build)),
+        _ => None,
+    });
+    kind.filter(|kind| *kind != BuildKind::Any).unwrap_or(BuildKind::NaturallyAspirated)
 }
 
 fn builds(app: App) -> Vec<El> {

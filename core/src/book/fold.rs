@@ -7,6 +7,7 @@ use crate::faces::{ReadingSet, Survey};
 use crate::gather::Gather;
 use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
 use crate::ports::{PortName, SideHousing};
+use crate::seals::Drawing;
 use rustc_hash::FxHashMap;
 
 /// What a history is kept of.
@@ -304,6 +305,15 @@ impl Book {
     pub fn mark(&self, build: &BuildId, slot: Slot) -> Option<&str> {
         match &self.current(build, &Subject::Mark(slot))?.fact {
             Fact::Mark { mark, .. } => Some(mark),
+            _ => None,
+        }
+    }
+
+    /// A slot's mark as drawn, in force.
+    #[must_use]
+    pub fn drawing(&self, build: &BuildId, slot: Slot) -> Option<&Drawing> {
+        match &self.current(build, &Subject::Drawing(slot))?.fact {
+            Fact::Drawing { drawing, .. } => Some(drawing),
             _ => None,
         }
     }

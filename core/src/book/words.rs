@@ -3,7 +3,7 @@
 use super::{Book, Entry, Fact, Figure};
 use crate::gather::Gather;
 use crate::letters;
-use crate::limits::{Call, Edge, Gauge, Row, Sheet, decide};
+use crate::limits::{Call, Edge, Gauge, Row, Sheet, decide, place_words};
 use crate::quantity::Reading;
 
 /// An entry's line.
@@ -82,7 +82,7 @@ impl Entry {
                 let about = if figure.place.is_empty() {
                     what.to_owned()
                 } else {
-                    format!("{} · {what}", figure.place)
+                    format!("{} · {what}", place_words(&figure.place))
                 };
                 Words {
                     about,
@@ -171,7 +171,7 @@ impl Entry {
                 )
             }
             Fact::Route(fact) => {
-                let (about, says) = fact.words();
+                let (about, says) = fact.words(sheet);
                 plain(&about, says)
             }
             Fact::SignedOff { who } => plain(

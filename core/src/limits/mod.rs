@@ -21,7 +21,7 @@ pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};
 pub use own::TypedEdges;
 pub use picture::Picture;
-pub use places::places;
+pub use places::{place_words, places};
 pub use row::{BuildKind, Input, Part, Row};
 pub use rule::{Rule, place_on_rule, rule};
 pub use sheet::{RowFault, Sheet};

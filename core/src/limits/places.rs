@@ -4,6 +4,12 @@ use super::Part;
 use crate::gather::Gather;
 use crate::seals::Place;
 
+/// A piece's name as it is said: “rotor 1” for a housing, “1F-AB” for a slot.
+#[must_use]
+pub fn place_words(place: &str) -> String {
+    if Place::read(place).is_ok() { place.to_owned() } else { place.replace('-', " ") }
+}
+
 /// The pieces of a part in an engine of so many rotors; none where there is only one.
 ///
 /// On a rotor they are its [`Place`]s; housings have names of their own.

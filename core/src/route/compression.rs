@@ -3,9 +3,11 @@
 //! Nothing is corrected: shops correct for speed in different ways and no published rule is at hand, so
 //! the figures stand as read beside their speed and altitude.
 
+use super::decision::decided;
 use super::description::current;
 use super::fact::subject_of_test;
-use crate::book::{Book, BuildId};
+use super::{Choice, RouteFact};
+use crate::book::{Book, BuildId, Fact, Subject};
 use crate::gather::Gather;
 use crate::limits::{
     BuildKind, Call, Gauge, GaugeKind, Row, Sheet, decide, decide_with_uncertainty,
@@ -60,7 +62,9 @@ pub struct Compression {
 /// One figure of the record, and how it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Finding {
-    /// What it is of.
+    /// The rotor it is of; none between rotors.
+    pub rotor: Option<u8>,
+    /// What it is of; a decision on it goes by that name.
     pub what: String,
     /// In the unit read.
     pub figure: String,
@@ -126,9 +130,17 @@ impl TypedTest {
     #[must_use]
     pub fn of<'book>(book: &'book Book, build: &BuildId, rotor: u8) -> Option<&'book Self> {
         match current(book, build, subject_of_test(&rotor.to_string()))? {
-            super::RouteFact::Compression(test) => Some(test),
+            RouteFact::Compression(test) => Some(test),
             _ => None,
         }
+    }
+}
+
+impl Finding {
+    /// Whether it is past its limit, so that it has to be decided what becomes of the part.
+    #[must_use]
+    pub fn is_past(&self) -> bool {
+        matches!(self.call, Some(Call::DoesNotMeet(_)))
     }
 }
 
@@ -194,6 +206,7 @@ impl Compression {
                 let amount = reading.amount();
                 let other = other(reading.unit());
                 Finding {
+                    rotor: Some(rotor),
                     what: format!("Rotor {rotor}, face {face}"),
                     figure: format!("{} {}", reading.number(), reading.unit().symbol()),
                     other: format!(
@@ -213,6 +226,7 @@ impl Compression {
         // Two readings stand in a spread: their doubts add up in squares.
         let doubt = std::f64::consts::SQRT_2 * self.doubt(self.unit());
         findings.push(difference(
+            Some(rotor),
             format!("Rotor {rotor}, spread over its faces"),
             self.spread(),
             self,
@@ -230,6 +244,7 @@ impl Compression {
 
 /// A difference of pressures against a row for it.
 fn difference(
+    rotor: Option<u8>,
     what: String,
     span: Span,
     of: &Compression,
@@ -247,6 +262,7 @@ fn difference(
         .zip(Span::nearest(doubt, unit))
         .map(|((row, reading), doubt)| decide_with_uncertainty(&row.limit, &reading, doubt).call);
     Finding {
+        rotor,
         what,
         figure: format!("{text} {}", unit.symbol()),
         other: format!(
@@ -275,6 +291,7 @@ pub fn record(tests: &[(u8, Compression)], kind: BuildKind, sheet: &Sheet) -> Ve
         if let Some(span) = Span::nearest(most - least, unit) {
             let what = "Between rotors, highest mean less lowest".to_owned();
             findings.push(difference(
+                None,
                 what,
                 span,
                 first,
@@ -284,6 +301,41 @@ pub fn record(tests: &[(u8, Compression)], kind: BuildKind, sheet: &Sheet) -> Ve
         }
     }
     findings
+}
+
+/// The record of a build as the book has it, each figure with what was decided of it since it was read.
+#[must_use]
+pub fn record_in<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    sheet: &Sheet,
+) -> Vec<(Finding, Option<(Choice, &'book str)>)> {
+    let Some((_, kind, rotors, _)) = book.opening(build) else { return Vec::new() };
+    let (mut orders, mut tests) = (Vec::new(), Vec::new());
+    for rotor in 1..=rotors {
+        let subject = Subject::Route(subject_of_test(&rotor.to_string()));
+        if let Some(entry) = book.current(build, &subject)
+            && let Fact::Route(RouteFact::Compression(typed)) = &entry.fact
+            && let Ok(test) = typed.read()
+        {
+            orders.push((rotor, entry.order));
+            tests.push((rotor, test));
+        }
+    }
+    let mut found = Vec::new();
+    for finding in record(&tests, kind, sheet) {
+        // A word older than any test it is made of is no answer to it.
+        let mut read = 0;
+        for (rotor, order) in &orders {
+            if finding.rotor.is_none_or(|of| of == *rotor) {
+                read = read.max(*order);
+            }
+        }
+        let row = finding.row.as_deref().unwrap_or_default();
+        let decision = decided(book, build, (row, &finding.what), read);
+        found.push((finding, decision));
+    }
+    found
 }
 
 impl fmt::Display for CompressionFault {

@@ -1,17 +1,21 @@
 //! Parts past a limit, and what becomes of them: machined, replaced, or accepted for a written reason.
 
+use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
 use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Subject, call};
-use crate::gather::Gather;
-use crate::limits::{Call, Sheet};
+use crate::limits::{Call, Row, Sheet, place_words};
 use std::fmt;
 
 /// A reading past its limit, with the decision on it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Past<'book> {
-    /// The reading in force.
-    pub figure: &'book Figure,
+    /// The row whose limit it is past.
+    pub row: &'book Row,
+    /// On what it was read: a piece, or the rotor and face of a compression; may be empty.
+    pub place: String,
+    /// The reading in force, with its unit.
+    pub reading: String,
     /// How it stands.
     pub call: Call,
     /// What was decided since it was read, and why.
@@ -39,31 +43,66 @@ pub(super) fn figures<'book>(
     })
 }
 
-/// Every reading in force that does not meet its limit. A decision older than the reading no longer counts.
-#[must_use]
-pub fn past_limits<'book>(book: &'book Book, build: &BuildId, sheet: &Sheet) -> Vec<Past<'book>> {
-    figures(book, build)
-        .filter_map(|(entry, figure)| {
-            let call = call(figure, sheet).filter(|call| matches!(call, Call::DoesNotMeet(_)))?;
-            Some(Past { figure, call, decision: decided(book, build, figure, entry) })
-        })
-        .gather()
+impl Past<'_> {
+    /// What it is of: the piece, and what was measured on it.
+    #[must_use]
+    pub fn name(&self) -> String {
+        format!("{} {}", place_words(&self.place), self.row.what).trim().to_owned()
+    }
 }
 
-/// What was decided of a reading after it was written.
+/// Every reading in force that does not meet its limit, those of the compression behind the others. A
+/// decision older than the reading no longer counts.
+#[must_use]
+pub fn past_limits<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    sheet: &'book Sheet,
+) -> Vec<Past<'book>> {
+    // Plain loops: chains of iterators are more code on the phone.
+    let mut past = Vec::new();
+    for (entry, figure) in figures(book, build) {
+        let Figure { row, place, text, unit, .. } = figure;
+        if let (Some(row), Some(call @ Call::DoesNotMeet(_))) =
+            (sheet.row(row), call(figure, sheet))
+        {
+            let reading = format!("{text} {}", unit.symbol());
+            let decision = decided(book, build, (&row.id, place), entry.order);
+            past.push(Past { row, place: place.clone(), reading, call, decision });
+        }
+    }
+    for (Finding { row, call, what, figure, .. }, decision) in record_in(book, build, sheet) {
+        let row = row.as_deref().and_then(|row| sheet.row(row));
+        if let (Some(row), Some(call @ Call::DoesNotMeet(_))) = (row, call) {
+            past.push(Past { row, place: what, reading: figure, call, decision });
+        }
+    }
+    past
+}
+
+/// What was decided of a row on a place after it was read, at the order `read` of the book.
 pub(super) fn decided<'book>(
     book: &'book Book,
     build: &BuildId,
-    figure: &Figure,
-    read: &Entry,
+    (row, place): (&str, &str),
+    read: u64,
 ) -> Option<(Choice, &'book str)> {
-    let subject = Subject::Route(subject_of_decision(&figure.row, &figure.place));
-    let entry = book.current(build, &subject)?;
+    let entry = book.current(build, &Subject::Route(subject_of_decision(row, place)))?;
     match &entry.fact {
-        Fact::Route(RouteFact::Decided { choice, why, .. }) if entry.order > read.order => {
+        Fact::Route(RouteFact::Decided { choice, why, .. }) if entry.order > read => {
             Some((*choice, why))
         }
         _ => None,
+    }
+}
+
+/// A decision in words; that none was taken, where none was.
+#[must_use]
+pub fn decision_words(decision: Option<(Choice, &str)>) -> String {
+    match decision {
+        None => "not decided".to_owned(),
+        Some((choice, "")) => choice.word().to_owned(),
+        Some((choice, why)) => format!("{}: {why}", choice.word()),
     }
 }
 

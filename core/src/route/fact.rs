@@ -2,10 +2,12 @@
 //!
 //! Written as a list of texts, so that it costs the phone little to read: `["done","turns/2","J.",""]`.
 
-use super::{Edit, Topic, TypedTest, file};
+use super::{Edit, Topic, TypedTest, file, usual};
 use crate::book::Fact;
 use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
+use crate::limits::{Sheet, place_words};
+use crate::seals::Place;
 
 /// One fact of the order of work.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -109,18 +111,19 @@ impl RouteFact {
 
     /// What it is about, and what it says.
     #[must_use]
-    pub fn words(&self) -> (String, String) {
+    pub fn words(&self, sheet: &Sheet) -> (String, String) {
         let because =
             |why: &str| if why.is_empty() { String::new() } else { format!(", because: {why}") };
         match self {
             Self::Done { step, who, why } => {
                 let by = if who.is_empty() { String::new() } else { format!(" by {who}") };
-                (format!("Step {step}"), format!("done{by}{}", because(why)))
+                (step_words(step), format!("done{by}{}", because(why)))
             }
-            Self::Undone { step } => (format!("Step {step}"), "to do again".to_owned()),
-            Self::LeftAt { step } => ("Left at".to_owned(), step.clone()),
+            Self::Undone { step } => (step_words(step), "to do again".to_owned()),
+            Self::LeftAt { step } => ("Left at".to_owned(), step_words(step)),
             Self::Decided { row, place, choice, why } => {
-                let about = [row.as_str(), place].join(" ");
+                let row = sheet.row(row).map_or(row.as_str(), |row| &row.what);
+                let about = format!("{} {row}", place_words(place));
                 (
                     format!("Decision · {}", about.trim()),
                     format!("{}{}", choice.word(), because(why)),
@@ -182,11 +185,22 @@ pub(super) fn subject_of_test(rotor: &str) -> String {
 /// What a change does, in words.
 fn edit_words(edit: &Edit) -> String {
     match edit {
-        Edit::AddAfter(id, step) => format!("behind {id}: {}", step.words),
-        Edit::Put(step) => format!("step {}: {}", step.id, step.words),
-        Edit::Remove(id) => format!("step {id} taken out"),
-        Edit::Up(id) => format!("step {id} up"),
-        Edit::Down(id) => format!("step {id} down"),
+        Edit::AddAfter(id, step) => format!("behind “{}”: {}", step_words(id), step.words),
+        Edit::Put(step) => format!("step changed: {}", step.words),
+        Edit::Remove(id) => format!("step taken out: {}", step_words(id)),
+        Edit::Up(id) => format!("step up: {}", step_words(id)),
+        Edit::Down(id) => format!("step down: {}", step_words(id)),
+    }
+}
+
+/// A step as it is said, by the words of the usual route; one of the builder's own by its name.
+fn step_words(key: &str) -> String {
+    let (id, place) = key.split_once('/').unwrap_or((key, ""));
+    let words = usual::words_of(id).map_or_else(|| id.replace('-', " "), str::to_owned);
+    match Place::read(place) {
+        Ok(Place::Rotor(rotor)) => format!("{words} · rotor {rotor}"),
+        _ if place.is_empty() => words,
+        _ => format!("{words} · {}", place_words(place)),
     }
 }
 

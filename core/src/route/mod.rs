@@ -4,6 +4,7 @@
 //! [`Routing`] is the order of work, for any engine; [`Progress`] is where one build stands in it. All of
 //! it is read from the book: a step done, a hold found true, a decision are entries like any other.
 
+mod asked;
 mod compare;
 mod compression;
 mod copy;
@@ -25,9 +26,10 @@ mod usual;
 pub use compare::{Comparison, Point, compare, compared_rows};
 pub use compression::{
     Compression, CompressionFault, Finding, SPEEDS, TypedTest, record as compression_record,
+    record_in as compression_in,
 };
 pub use copy::set_up;
-pub use decision::{DecisionFault, Past, decide_on, fates, past_limits};
+pub use decision::{DecisionFault, Past, decide_on, decision_words, fates, past_limits};
 pub use description::{Topic, builds, own_rows, said};
 pub use expand::Station;
 pub use fact::{Choice, RouteFact};

@@ -1,14 +1,12 @@
 //! Where a build stands: what is done, what can be done now, and what is waiting for what.
 
+use super::asked::asked;
 use super::description::current;
 use super::fact::{subject_left, subject_of_step};
 use super::own_route::OwnRoute;
-use super::{Answer, RouteFact, Routing, Stage, Station};
-use crate::book::{Book, BuildId, Entry, EntryId, Fact, Slot, Subject, call};
-use crate::faces::Survey;
+use super::{RouteFact, Routing, Stage, Station};
+use crate::book::{Book, BuildId, Entry, EntryId, Fact, Subject, call};
 use crate::gather::Gather;
-use crate::joints::oil_feed::Feed;
-use crate::joints::plan::{Plan, joints, passes_done};
 use crate::limits::{Call, Sheet};
 use crate::order::InOrder;
 use std::fmt;
@@ -229,14 +227,16 @@ fn standing(
     let row = station.row().and_then(|row| sheet.row(row));
     let pieces: Vec<(String, Option<Call>)> = row.map_or_else(Vec::new, |row| {
         let read = |piece: &str| {
-            let figure = book.figure(build, &row.id, piece)?;
-            call(figure, sheet)
+            let subject = Subject::Figure(row.id.clone(), piece.to_owned());
+            let entry = book.current(build, &subject)?;
+            let Fact::Figure(figure) = &entry.fact else { return None };
+            is_of(book, build, &station, before, entry).then(|| call(figure, sheet)).flatten()
         };
         station.pieces(row, rotors).into_iter().map(|piece| (piece.clone(), read(&piece))).gather()
     });
     let is_read = !pieces.is_empty() && pieces.iter().all(|(_, call)| call.is_some());
     let (answers, answer) = match station.step.kind {
-        super::Kind::Hold(answer) => asked(book, build, rotors, answer),
+        super::Kind::Hold(answer) => asked(book, build, rotors, answer, before),
         _ => (None, String::new()),
     };
     let passed_over = marked.as_ref().is_some_and(|(_, _, why)| !why.is_empty());
@@ -260,69 +260,43 @@ fn standing(
     Standing { station, state, open, done, who, at, why, answer, pieces }
 }
 
-/// Whether the book finds a hold true; none where it does not answer it. With what is missing.
-fn asked(book: &Book, build: &BuildId, rotors: u8, answer: Answer) -> (Option<bool>, String) {
-    let missing = match answer {
-        Answer::Builder => return (None, String::new()),
-        Answer::OilFeed => match Feed::of(book, build) {
-            Feed::Outside | Feed::Passage => String::new(),
-            feed => feed.to_string(),
-        },
-        Answer::Tightened => untightened(book, build),
-        Answer::SlotsFitted => {
-            let slots = Slot::of_engine(rotors);
-            let open: Vec<String> = slots
-                .into_iter()
-                .filter(|&slot| !book.is_fitted(build, slot))
-                .map(|slot| slot.to_string())
-                .gather();
-            if open.is_empty() {
-                String::new()
-            } else {
-                format!("No seal is written down as fitted in {}.", open.join(", "))
-            }
-        }
-        Answer::EndPlayAfter => end_play_after(book, build),
+/// Whether a reading of a station's row is of this station.
+///
+/// Where a row is measured more than once on the way, only what is written when all is done that a later
+/// station needs is of it: the end play of an engine as it came is not that of the engine put together.
+fn is_of(
+    book: &Book,
+    build: &BuildId,
+    station: &Station,
+    before: &[Standing],
+    read: &Entry,
+) -> bool {
+    let is_again = before
+        .iter()
+        .any(|other| other.station.row() == station.row() && other.station.place == station.place);
+    let is_behind = |need: &Standing| {
+        let by = done_by(book, build, need);
+        need.state == State::Done && by.is_none_or(|by| key(by) < key(read))
     };
-    (Some(missing.is_empty()), missing)
+    !is_again || station.needs.iter().all(|&need| is_behind(&before[need]))
 }
 
-fn untightened(book: &Book, build: &BuildId) -> String {
-    let joints = joints(book, build);
-    if joints.is_empty() {
-        return "No tightening order is written down yet.".to_owned();
-    }
-    let open = joints.iter().find_map(|joint| {
-        let plan = Plan::of(book, build, joint)?;
-        let done = passes_done(book, build, joint).len();
-        (done < plan.passes().len())
-            .then(|| format!("{joint}: {done} of {} passes are ticked off.", plan.passes().len()))
+/// The entry by which a station is done: the mark, or its last reading; none where the book answers it.
+pub(super) fn done_by<'book>(
+    book: &'book Book,
+    build: &BuildId,
+    standing: &Standing,
+) -> Option<&'book Entry> {
+    let marked = standing.done.as_ref().and_then(|id| book.entry(id));
+    let read = standing.pieces.iter().filter_map(|(piece, _)| {
+        let row = standing.station.row()?.to_owned();
+        book.current(build, &Subject::Figure(row, piece.clone()))
     });
-    open.unwrap_or_default()
-}
-
-fn end_play_after(book: &Book, build: &BuildId) -> String {
-    let last = |is: &dyn Fn(&Fact) -> bool| {
-        let lines = book.lines(build).rev().filter(|line| !line.withdrawn);
-        lines.map(|line| line.entry).find(|entry| is(&entry.fact)).map(key)
-    };
-    let read = last(&|fact| match fact {
-        Fact::Figure(figure) => figure.row == "end-play",
-        Fact::Readings(set) => matches!(set.of, Survey::EndPlay | Survey::EndPlayAfter),
-        _ => false,
-    });
-    let tightened = last(&|fact| matches!(fact, Fact::Tightened { .. }));
-    match (read, tightened) {
-        (None, _) => "End play was not measured yet.".to_owned(),
-        (read, tightened) if read < tightened => {
-            "Bolts were tightened after end play was measured: measure it again.".to_owned()
-        }
-        _ => String::new(),
-    }
+    marked.into_iter().chain(read).max_by_key(|entry| key(entry))
 }
 
 /// Where an entry stands among all.
-fn key(entry: &Entry) -> (u64, &EntryId) {
+pub(super) fn key(entry: &Entry) -> (u64, &EntryId) {
     (entry.order, &entry.id)
 }
 
@@ -332,15 +306,7 @@ fn last_done(book: &Book, build: &BuildId, standings: &[Standing]) -> Vec<(usize
         .iter()
         .enumerate()
         .filter(|(_, standing)| standing.state == State::Done)
-        .filter_map(|(place, standing)| {
-            let marked = standing.done.as_ref().and_then(|id| book.entry(id));
-            // A measure is done by its last reading.
-            let read = standing.pieces.iter().filter_map(|(piece, _)| {
-                let row = standing.station.row()?.to_owned();
-                book.current(build, &Subject::Figure(row, piece.clone()))
-            });
-            Some((place, marked.into_iter().chain(read).max_by_key(|entry| key(entry))?))
-        })
+        .filter_map(|(place, standing)| Some((place, done_by(book, build, standing)?)))
         .gather();
     done.sort_by_key(|(_, entry)| std::cmp::Reverse(key(entry)));
     done.into_iter().map(|(place, entry)| (place, entry.id.clone())).gather()

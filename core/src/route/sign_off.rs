@@ -1,6 +1,6 @@
 //! Signing off: what is still open is named, and goes over only with a written reason.
 
-use super::{Progress, RouteFact, State, Topic, past_limits};
+use super::{Past, Progress, RouteFact, State, Topic, past_limits};
 use crate::book::{Book, BuildId, Fact};
 use crate::gather::Gather;
 use crate::joints::oil_feed::{Feed, Held};
@@ -49,16 +49,10 @@ impl OpenPoints {
         points.undecided = past
             .iter()
             .filter(|past| past.decision.is_none())
-            .filter_map(|past| {
-                let row = sheet.row(&past.figure.row)?;
-                let reading = format!("{} {}", past.figure.text, past.figure.unit.symbol());
-                let place = &past.figure.place;
+            .map(|Past { row, place, reading, .. }| {
                 let on = if place.is_empty() { String::new() } else { format!("{place}, ") };
-                Some(format!(
-                    "{on}{}: {reading}, limit {}",
-                    row.what,
-                    limit_line(&row.limit, row.unit)
-                ))
+                let limit = limit_line(&row.limit, row.unit);
+                format!("{on}{}: {reading}, limit {limit}", row.what)
             })
             .gather();
         points.no_oil = Feed::of(book, build).sign_off() == Err(Held);

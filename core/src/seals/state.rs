@@ -99,10 +99,7 @@ pub fn slot_report<'book>(
 ) -> SlotReport<'book> {
     let trials = trials(book, build, slot);
     let history = History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).gather::<Vec<_>>());
-    let drawing = match book.current(build, &Subject::Drawing(slot)).map(|entry| &entry.fact) {
-        Some(Fact::Drawing { drawing, .. }) => Some(drawing),
-        _ => None,
-    };
+    let drawing = book.drawing(build, slot);
     // The latest word counts: a fresh seal is neither fitted nor measured yet.
     let last =
         |subject: &Subject| book.current(build, subject).map(|entry| (entry.order, &entry.id));

@@ -39,10 +39,10 @@ fn digits_left_out_are_named_before_the_gauge_is_blamed() {
 fn a_doubt_has_two_digits_rounded_up_and_no_fewer_decimals_than_the_reading() {
     let wide = limit("79", "81", Millimetre);
     for (text, unit, kind, doubt) in [
-        ("79.94", Millimetre, GaugeKind::OutsideMicrometer, "±0.0062 mm"),
+        ("79.94", Millimetre, GaugeKind::OutsideMicrometer, "±0.0061 mm"),
         ("79.940", Millimetre, GaugeKind::OutsideMicrometer, "±0.0039 mm"),
         ("80", Millimetre, GaugeKind::OutsideMicrometer, "±0.48 mm"),
-        ("80.000000", Millimetre, GaugeKind::VernierCaliper, "±0.030124 mm"),
+        ("80.000000", Millimetre, GaugeKind::VernierCaliper, "±0.030125 mm"),
         ("3.15", Inch, GaugeKind::OutsideMicrometer, "±0.0048 in"),
     ] {
         says(&explained(&wide, text, unit, kind), &format!("doubt {doubt}."));

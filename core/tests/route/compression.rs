@@ -4,7 +4,7 @@ use super::Shop;
 use pitleaf_core::limits::{BuildKind, Call, Sheet, Side};
 use pitleaf_core::route::{Compression, TypedTest, compression_record};
 
-fn test(rotor: &str, faces: [&str; 3], unit: &str) -> TypedTest {
+pub(super) fn test(rotor: &str, faces: [&str; 3], unit: &str) -> TypedTest {
     TypedTest {
         rotor: rotor.to_owned(),
         faces: faces.map(str::to_owned),

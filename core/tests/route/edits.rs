@@ -102,11 +102,18 @@ fn an_edit_that_would_break_it_is_refused_and_changes_nothing() {
         "down"
     );
     assert_eq!(refused(Edit::Up("a".into())), "It stands at the end already.", "the first");
-    assert_eq!(
-        refused(Edit::Remove("x".into())),
-        "There is no step “x” in this route any more.",
-        "gone"
-    );
+    assert_eq!(refused(Edit::Down("c".into())), "It stands at the end already.", "the last");
+    for edit in [
+        Edit::Remove("x".into()),
+        Edit::Up("x".into()),
+        Edit::Down("x".into()),
+        Edit::Put(step("x", &[])),
+        Edit::AddAfter("x".into(), step("new", &[])),
+    ] {
+        assert_eq!(refused(edit), "There is no step “x” in this route any more.", "gone");
+    }
+    let twice = Edit::AddAfter("a".into(), step("c", &[]));
+    assert_eq!(refused(twice), "Two steps have the id “c”. Give one of them another.", "twice");
     let ids =
         |routing: &Routing| routing.steps().iter().map(|step| step.id.clone()).collect::<Vec<_>>();
     let added = three.edit(Edit::AddAfter("a".into(), step("new", &["a"]))).expect("added");
@@ -130,8 +137,26 @@ fn at_the_edge_of_a_stage_a_step_changes_its_stage() {
     let two = Routing::new(vec![step("a", &[]), late]).expect("a routing");
     let up = two.edit(Edit::Up("b".into())).expect("into the stage before");
     assert_eq!(up.step("b").map(|step| step.stage), Some(Stage::Intake), "its stage");
-    let order: Vec<&str> = up.steps().iter().map(|step| step.id.as_str()).collect();
-    assert_eq!(order, ["a", "b"], "its place stays");
+    let order =
+        |routing: &Routing| routing.steps().iter().map(|step| step.id.clone()).collect::<Vec<_>>();
+    assert_eq!(order(&up), ["a", "b"], "its place stays");
+    let down = two.edit(Edit::Down("a".into())).expect("into the next stage");
+    assert_eq!(down.step("a").map(|step| step.stage), Some(Stage::StripDown), "its stage");
+    assert_eq!(order(&down), ["a", "b"], "its place stays");
+    let added = two.edit(Edit::AddAfter("b".into(), step("new", &[]))).expect("added");
+    assert_eq!(added.step("new").map(|step| step.stage), Some(Stage::StripDown), "where it stands");
+    assert_eq!(order(&added), ["a", "b", "new"], "behind b");
+}
+
+#[test]
+fn a_step_is_not_taken_out_while_the_next_thing_waits_for_it() {
+    let each = |id, needs: &[&str]| Step { each: Each::Rotor, ..step(id, needs) };
+    let two = Routing::new(vec![each("a", &[]), each("b", &["<a"])]).expect("a routing");
+    assert_eq!(
+        two.edit(Edit::Remove("a".into())).expect_err("refused").to_string(),
+        "“A” can’t be taken out while others need it: “B”. Change what they need first.",
+        "b of the next rotor waits for a of the one before"
+    );
 }
 
 /// Some edit of the usual route, sensible or not.

@@ -3,7 +3,7 @@
 use super::Shop;
 use pitleaf_core::book::{Fact, written};
 use pitleaf_core::kept;
-use pitleaf_core::limits::BuildKind;
+use pitleaf_core::limits::{BuildKind, Sheet};
 use pitleaf_core::route::{Choice, Edit, RouteFact, Topic, TypedTest, builds, said, set_up};
 
 fn all() -> Vec<RouteFact> {
@@ -75,29 +75,30 @@ fn an_unknown_fact_is_not_read() {
 
 #[test]
 fn each_has_words_and_a_subject_of_its_own() {
+    let sheet = Sheet::starter();
     let words: Vec<String> = all()
         .iter()
         .map(|fact| {
-            let (about, says) = fact.words();
+            let (about, says) = fact.words(&sheet);
             format!("{about}: {says}")
         })
         .collect();
     assert_eq!(
         words,
         [
-            "Step turns/2: done by J., because: late",
-            "Step turns/2: to do again",
-            "Left at: turns/2",
-            "Decision · end-play: accept, because: short race",
+            "The shaft turns freely with this housing on · rotor 2: done by J., because: late",
+            "The shaft turns freely with this housing on · rotor 2: to do again",
+            "Left at: The shaft turns freely with this housing on · rotor 2",
+            "Decision · End play of the eccentric shaft: accept, because: short race",
             "Compression · rotor 1: 700 / 690 / 710 kPa, cranked at 250 /min, 120 m above the sea",
             "The customer’s words: more of it",
             "Route: the usual one",
             "Build: put away",
-            "Route: behind turns: OWN-1",
-            "Route: step turns: TURNS",
-            "Route: step turns taken out",
-            "Route: step turns up",
-            "Route: step turns down",
+            "Route: behind “The shaft turns freely with this housing on”: OWN-1",
+            "Route: step changed: TURNS",
+            "Route: step taken out: The shaft turns freely with this housing on",
+            "Route: step up: The shaft turns freely with this housing on",
+            "Route: step down: The shaft turns freely with this housing on",
         ],
         "in the book’s pages"
     );

@@ -172,6 +172,53 @@ fn a_hold_that_the_book_answers_is_true_only_while_the_book_has_it_so() {
     assert_eq!(state(&shop, "end-play-last"), State::Done, "that pass was withdrawn");
 }
 
+/// Read when the engine came in, end play says nothing of the engine put together.
+#[test]
+fn a_reading_as_it_came_closes_no_later_step_and_no_hold() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let standing = |shop: &Shop, key: &str| {
+        let progress = shop.progress();
+        progress.standings[progress.place(key).expect("a step")].clone()
+    };
+    shop.read("end-play", "", "0.06", Unit::Millimetre);
+    assert_eq!(standing(&shop, "end-play-before").state, State::Done, "as it came");
+    assert_ne!(standing(&shop, "end-play").state, State::Done, "with the spacer that stays in");
+    let last = standing(&shop, "end-play-last");
+    assert_ne!(last.state, State::Done, "nothing was tightened");
+    assert_eq!(
+        last.answer,
+        "No tightening is written down yet: end play counts when it is measured after it."
+    );
+    shop.mark("front-bolt", "J.", "the wrench is out of the house");
+    answer(&mut shop, "passes-complete");
+    assert_ne!(standing(&shop, "end-play").state, State::Done, "read before the front bolt");
+    assert_eq!(standing(&shop, "end-play").pieces, [(String::new(), None)], "no verdict of then");
+    assert_ne!(standing(&shop, "end-play-last").state, State::Done, "read before the passes");
+    shop.read("end-play", "", "0.055", Unit::Millimetre);
+    assert_eq!(standing(&shop, "end-play").state, State::Done, "read again");
+    assert_eq!(standing(&shop, "end-play-last").state, State::Done, "after the passes");
+    shop.mark("front-bolt", "J.", "tightened once more");
+    assert_ne!(standing(&shop, "end-play").state, State::Done, "older than the bolt now");
+}
+
+/// Where the passes were gone over with a reason, that is when the bolts were tightened.
+#[test]
+fn end_play_counts_from_the_reason_that_went_over_the_passes() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    shop.read("end-play", "", "0.06", Unit::Millimetre);
+    shop.mark("passes-complete", "J.", "ticked off on paper");
+    let answer = |shop: &Shop| {
+        let progress = shop.progress();
+        progress.standings[progress.place("end-play-last").expect("a step")].answer.clone()
+    };
+    assert_eq!(
+        answer(&shop),
+        "Bolts were tightened after end play was measured: measure it again."
+    );
+    shop.read("end-play", "", "0.055", Unit::Millimetre);
+    assert_eq!(answer(&shop), "");
+}
+
 /// Ticking such a hold does nothing; only a reason written down goes over it.
 #[test]
 fn a_tick_without_a_reason_does_not_answer_for_the_book() {

@@ -138,6 +138,11 @@ fn changes_of_a_route_add_up_and_one_withdrawn_is_left_out() {
         "said"
     );
     assert!(progress.routing.step("own-1").is_some(), "the others hold");
+    shop.route(add("own-4", "own-1"));
+    let progress = shop.progress();
+    let said = progress.route_fault().unwrap_or_default();
+    assert!(said.ends_with("There is no step “own-2” in this route any more."), "still: {said}");
+    assert!(progress.routing.step("own-4").is_some(), "and what comes after it adds up");
 
     let file =
         write(&Routing::usual().edit(Edit::Remove("handed-over".into())).expect("not needed"));

@@ -1,11 +1,12 @@
 //! The build sheet against the book.
 
 use super::Shop;
-use pitleaf_core::book::{Fact, Slot, Subject};
+use pitleaf_core::book::{Face, Fact, Slot, Subject};
 use pitleaf_core::joints::plan::Plan;
 use pitleaf_core::limits::{BuildKind, decide, limit_line};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{BuildSheet, Choice, Copy, RouteFact, Section, decide_on};
+use pitleaf_core::seals::Drawing;
 
 fn sheet(shop: &Shop, copy: Copy) -> BuildSheet {
     // The shop's clock, as far as the tests need one: the entry's number.
@@ -129,6 +130,7 @@ fn slots_marks_ports_passes_and_decisions_stand_in_it() {
         lines,
         [
             "rear Side housing, warp | 0.30 mm | accept | one race only",
+            "Rotor 2, face 2 Compression, each face, forced induction | 655 kPa | not decided | ",
             "rotor-housing 2 |  | replace | flaked at the spark plugs"
         ],
         "what became of them"
@@ -137,6 +139,31 @@ fn slots_marks_ports_passes_and_decisions_stand_in_it() {
     let warp =
         readings.rows.iter().find(|line| line.cells[0].starts_with("rear")).expect("the warp");
     assert_eq!(warp.cells[4], "Does not meet\naccept: one race only", "beside its verdict too");
+}
+
+/// A mark may be drawn alone, or beside its words; it stands in the cell of the marks.
+#[test]
+fn a_drawn_mark_stands_at_its_slot() {
+    let mut shop = shop();
+    let drawing = |x| Drawing::of(vec![vec![[x, 20], [x, 200]]]).expect("a line");
+    let at = |shop: &Shop, slot: &str| {
+        let printed = sheet(shop, Copy::Customer);
+        let slots = section(&printed, "Side-seal slots");
+        assert_eq!(slots.heads[1], "Mark", "where marks stand");
+        let line = slots.rows.iter().find(|line| line.cells[0] == slot);
+        line.map(|line| (line.cells[1].clone(), line.drawing.clone()))
+    };
+    let worded = Slot::new(1, Face::Front, 0).expect("a slot");
+    let bare = Slot::new(2, Face::Rear, 2).expect("a slot");
+    assert_eq!(at(&shop, "1F-AB"), Some(("two dots".to_owned(), None)), "in words alone");
+    assert_eq!(at(&shop, "2R-CA"), None, "nothing known of it");
+    shop.write(Fact::Drawing { slot: worded, drawing: drawing(10) });
+    shop.write(Fact::Drawing { slot: bare, drawing: drawing(30) });
+    let wanted = Some(("two dots".to_owned(), Some((1, drawing(10)))));
+    assert_eq!(at(&shop, "1F-AB"), wanted, "beside its words");
+    assert_eq!(at(&shop, "2R-CA"), Some((String::new(), Some((1, drawing(30))))), "drawn alone");
+    shop.withdraw_last();
+    assert_eq!(at(&shop, "2R-CA"), None, "withdrawn");
 }
 
 #[test]
@@ -157,6 +184,32 @@ fn compression_stands_in_it_with_its_conditions() {
         compression.says,
         "Rotor 1: cranked at 250 /min, 120 m above the sea. Rotor 2: cranked at 250 /min, 120 m above the sea. Not corrected for speed or altitude.",
         "how it was read"
+    );
+}
+
+#[test]
+fn what_was_decided_of_a_compression_stands_beside_its_verdict() {
+    let mut shop = shop();
+    let said = |shop: &Shop| {
+        let printed = sheet(shop, Copy::Customer);
+        let found = section(&printed, "Compression").rows.iter().map(|line| line.cells[4].clone());
+        found.collect::<Vec<_>>()
+    };
+    let mut wanted = vec!["Meets"; 9];
+    (wanted[4], wanted[5]) = ("Too close to call", "Does not meet");
+    assert_eq!(said(&shop), wanted, "690 kPa at the limit, 655 under it");
+    shop.route(
+        decide_on("compression-fi", "Rotor 2, face 2", Choice::Accept, "sold as it is")
+            .expect("taken"),
+    );
+    wanted[5] = "Does not meet\naccept: sold as it is";
+    assert_eq!(said(&shop), wanted, "accepted");
+    let printed = sheet(&shop, Copy::Customer);
+    let decisions = section(&printed, "Parts past a limit, and what became of parts");
+    assert_eq!(
+        decisions.rows[1].cells[2..],
+        ["accept", "sold as it is"],
+        "and among the decisions"
     );
 }
 

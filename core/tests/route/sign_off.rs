@@ -1,10 +1,11 @@
 //! Signing off over what is open.
 
 use super::Shop;
+use super::compression::test;
 use pitleaf_core::book::Fact;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::quantity::Unit;
-use pitleaf_core::route::{OpenPoints, Topic, said};
+use pitleaf_core::route::{Choice, OpenPoints, RouteFact, Topic, decide_on, said};
 
 fn points(shop: &Shop) -> OpenPoints {
     OpenPoints::of(&shop.book, &shop.build, &shop.sheet())
@@ -41,6 +42,21 @@ fn open_points_are_named_and_need_a_reason() {
         format!("{count} open: sold as a core engine"),
         "the reason stays"
     );
+}
+
+#[test]
+fn a_compression_past_its_limit_is_named_until_it_is_decided() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 1);
+    shop.route(RouteFact::Compression(test("1", ["104", "103", "90"], "psi")));
+    assert_eq!(
+        points(&shop).undecided,
+        [
+            "Rotor 1, face 3, Compression, each face, naturally aspirated: 90 psi, limit at least 690\u{a0}kPa"
+        ],
+        "620 kPa"
+    );
+    shop.route(decide_on("compression-na", "Rotor 1, face 3", Choice::Machine, "").expect("taken"));
+    assert!(points(&shop).undecided.is_empty(), "decided");
 }
 
 #[test]

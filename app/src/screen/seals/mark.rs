@@ -8,7 +8,7 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::app;
 use crate::widget::{field, frame};
-use pitleaf_core::book::{Fact, Slot, Subject};
+use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::kept;
 use pitleaf_core::seals::Drawing;
 
@@ -92,11 +92,7 @@ fn now(slot: Slot) -> Vec<El> {
     app.book.with(|book| {
         let words = book.mark(&build, slot).unwrap_or("no mark in words yet");
         let mut shown = vec![text("p", "entry-figure", words)];
-        if let Some(Fact::Drawing { drawing, .. }) =
-            book.current(&build, &Subject::Drawing(slot)).map(|entry| &entry.fact)
-        {
-            shown.push(picture(&drawing.strokes().to_vec()));
-        }
+        shown.extend(book.drawing(&build, slot).map(|drawing| picture(drawing.strokes())));
         shown
     })
 }

@@ -21,6 +21,7 @@ pub(super) use hot_gap::screen as hot_gap_screen;
 pub(super) use leaves::screen as leaves_screen;
 pub(super) use mark::screen as mark_screen;
 pub(super) use matching::screen as matching_screen;
+pub(super) use pad::picture;
 pub(super) use placing::screen as placing_screen;
 pub(super) use set::screen as set_screen;
 pub(super) use sets::screen as sets_screen;

@@ -10,7 +10,7 @@ use web_sys::{Element, PointerEvent};
 pub(super) type Strokes = Vec<Vec<[u8; 2]>>;
 
 /// A drawing.
-pub(super) fn picture(strokes: &Strokes) -> El {
+pub(in crate::screen) fn picture(strokes: &[Vec<[u8; 2]>]) -> El {
     svg("svg")
         .attrs(&[
             ("class", "drawing"),
@@ -26,7 +26,7 @@ pub(super) fn pad(strokes: RwSignal<Strokes>) -> El {
     let drawing = RwSignal::new(false);
     let ink = svg("svg")
         .attrs(&[("class", "drawing"), ("viewBox", "0 0 255 255"), ("aria-hidden", "true")])
-        .with(svg("path").attr_live("d", move || Some(strokes.with(path))));
+        .with(svg("path").attr_live("d", move || Some(strokes.with(|strokes| path(strokes)))));
     el("div")
         .class("pad")
         .attrs(&[("role", "img"), ("aria-label", "Draw the mark here with a finger")])
@@ -67,7 +67,7 @@ fn at(event: &web_sys::Event) -> Option<(Element, [u8; 2], PointerEvent)> {
     Some((pad, point, event))
 }
 
-fn path(strokes: &Strokes) -> String {
+fn path(strokes: &[Vec<[u8; 2]>]) -> String {
     let mut d = String::new();
     for stroke in strokes {
         for (index, [x, y]) in stroke.iter().enumerate() {

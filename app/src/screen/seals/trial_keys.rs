@@ -1,7 +1,7 @@
 //! The keys for a trial: which leaf, what was ground off before, and what was seen. One touch writes it down.
 
+use super::leaves_on_bench;
 use super::slot_answer::SlotAnswer;
-use super::{gap_row, leaves_on_bench};
 use crate::dom::{El, button, el, follow, link, text};
 use crate::draft;
 use crate::route::Route;
@@ -37,10 +37,10 @@ pub(super) struct TrialKeys {
 }
 
 /// The unit a leaf is typed in where none is chosen: that of the leaves on the bench, else the one the limit
-/// is spoken in.
-fn usual_unit(app: App) -> Unit {
+/// is spoken in on this page.
+fn usual_unit(app: App, spoken: Option<Unit>) -> Unit {
     let leaf = leaves_on_bench(app).and_then(|set| set.leaves().first().map(|leaf| leaf.unit()));
-    leaf.or_else(|| gap_row(app).map(|row| row.spoken_unit())).unwrap_or(Unit::Millimetre)
+    leaf.or(spoken).unwrap_or(Unit::Millimetre)
 }
 
 /// Parts leaf and count in the draft.
@@ -56,7 +56,9 @@ impl TrialKeys {
     ) -> Self {
         let hash = Route::Slot(slot).hash();
         let draft = draft::at(&hash);
-        let unit = draft.as_ref().and_then(|draft| draft.unit).unwrap_or_else(|| usual_unit(app));
+        let unit = draft.as_ref().and_then(|draft| draft.unit).unwrap_or_else(|| {
+            usual_unit(app, known.with_untracked(|known| known.as_ref().map(|known| known.unit)))
+        });
         let kept = draft.map(|draft| draft.text).unwrap_or_default();
         let (leaf, ground) = kept.split_once(PARTS).unwrap_or((&kept, ""));
         let keys = Self {

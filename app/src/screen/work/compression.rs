@@ -9,7 +9,7 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame, switch};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::route::{Compression, RouteFact, TypedTest, compression_record};
+use pitleaf_core::route::{RouteFact, TypedTest, compression_in, decision_words};
 
 /// Units by their symbols, as the record has them.
 const UNITS: [(&str, &str); 3] = [("kPa", "kPa"), ("psi", "psi"), ("bar", "bar")];
@@ -81,25 +81,32 @@ fn test(app: App, rotor: u8) -> Option<TypedTest> {
 
 /// What is written of all rotors.
 fn record(app: App) -> Vec<El> {
-    let Some((_, kind, rotors, _)) = app.opening() else { return Vec::new() };
-    let tests: Vec<(u8, Compression)> =
-        (1..=rotors).filter_map(|rotor| Some((rotor, test(app, rotor)?.read().ok()?))).gather();
-    if tests.is_empty() {
-        return Vec::new();
-    }
-    let findings = app.sheet.with(|sheet| compression_record(&tests, kind, sheet));
-    let lines =
-        findings.into_iter().map(|finding| {
+    let Some(build) = app.build() else { return Vec::new() };
+    app.book.with(|book| {
+        let found = app.sheet.with(|sheet| compression_in(book, &build, sheet));
+        if found.is_empty() {
+            return Vec::new();
+        }
+        let lines = found.into_iter().map(|(finding, decision)| {
             let words = finding.call.map_or("no limit", |call| call.word());
-            el("div").class("entry").with(call_mark(finding.call)).with(
-                el("span").class("entry-words").with(text("b", "number", &finding.figure)).with(
-                    text("span", "dim", &format!("{} · {} · {words}", finding.what, finding.other)),
-                ),
-            )
+            let about = format!("{} · {} · {words}", finding.what, finding.other);
+            let said = el("span")
+                .class("entry-words")
+                .with(text("b", "number", &finding.figure))
+                .with(text("span", "dim", &about));
+            let mark = call_mark(finding.call);
+            // What does not meet its limit asks what becomes of the part.
+            if finding.is_past() {
+                let decided = text("span", "kind", &decision_words(decision));
+                way("entry", WorkPlace::Decisions).with(mark).with(said).with(decided)
+            } else {
+                el("div").class("entry").with(mark).with(said)
+            }
         });
-    vec![
-        text("h2", "", "Written down"),
-        list("entries", "Written down", lines),
-        text("p", "plain", "Not corrected for speed or altitude."),
-    ]
+        vec![
+            text("h2", "", "Written down"),
+            list("entries", "Written down", lines),
+            text("p", "plain", "Not corrected for speed or altitude."),
+        ]
+    })
 }

@@ -9,7 +9,7 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame};
 use pitleaf_core::limits::limit_line;
-use pitleaf_core::route::{Choice, decide_on, fates, past_limits};
+use pitleaf_core::route::{Choice, decide_on, decision_words, fates, past_limits};
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
@@ -29,37 +29,22 @@ pub fn screen(app: App) -> Vec<El> {
                         if past.is_empty() {
                             shown.push(text("p", "plain", "No reading is past its limit."));
                         }
-                        let cards = past.iter().filter_map(|past| {
-                            let (row, figure) = (sheet.row(&past.figure.row)?, past.figure);
-                            let decided = past.decision.map_or_else(
-                                || "not decided".to_owned(),
-                                |(choice, why)| format!("{} {why}", choice.word()),
-                            );
+                        let cards = past.iter().map(|past| {
+                            let limit = limit_line(&past.row.limit, past.row.unit);
                             let words = el("div")
                                 .class("finding-words")
-                                .with(text(
-                                    "b",
-                                    "",
-                                    format!("{} {}", figure.place, row.what).trim(),
-                                ))
-                                .with(text(
-                                    "span",
-                                    "number",
-                                    &format!("{} {}", figure.text, figure.unit.symbol()),
-                                ))
-                                .with(text(
-                                    "span",
-                                    "dim",
-                                    &format!("Limit {}", limit_line(&row.limit, row.unit)),
-                                ))
-                                .with(text("span", "finding-call", &decided))
-                                .with(choices(app, &figure.row, figure.place.clone(), [why, why]));
-                            Some(
-                                el("div")
-                                    .class("finding")
-                                    .with(call_mark(Some(past.call)))
-                                    .with(words),
-                            )
+                                .with(text("b", "", &past.name()))
+                                .with(text("span", "number", &past.reading))
+                                .with(text("span", "dim", &format!("Limit {limit}")))
+                                .with(text("span", "finding-call", &decision_words(past.decision)))
+                                .with(choices(
+                                    app,
+                                    &past.row.id,
+                                    &past.place,
+                                    &past.name(),
+                                    [why, why],
+                                ));
+                            el("div").class("finding").with(call_mark(Some(past.call))).with(words)
                         });
                         shown.push(list("rows", "Past a limit", cards));
                         shown.push(text("h2", "", "Parts"));
@@ -76,19 +61,23 @@ pub fn screen(app: App) -> Vec<El> {
             })
         })
         .with(el("div").class("form").with(field("Part", "rotor housing 2", part)))
-        .with(el("div").live(move || vec![choices(app, "", part.get(), [why, part])]));
+        .with(
+            el("div")
+                .live(move || part.with(|name| vec![choices(app, "", name, name, [why, part])])),
+        );
     frame(|| "Decisions".to_owned(), move || name(app), true, body)
 }
 
-/// A key for each thing that can be decided; the texts typed for it, the reason first, are emptied once it
-/// is written.
-fn choices(app: App, row: &str, place: String, typed: [RwSignal<String>; 2]) -> El {
+/// A key for each thing that can be decided, called by what it is decided of; the texts typed for it, the
+/// reason first, are emptied once it is written.
+fn choices(app: App, row: &str, place: &str, about: &str, typed: [RwSignal<String>; 2]) -> El {
     let offered = Choice::ALL.into_iter().filter(|choice| {
         if row.is_empty() { *choice != Choice::Accept } else { *choice != Choice::Reuse }
     });
     let keys = offered.map(|choice| {
         let (row, place) = (row.to_owned(), place.trim().to_owned());
         let is_nothing = row.is_empty() && place.is_empty();
+        let called = format!("{} {}", choice.word(), about.trim());
         button("unit", choice.word(), move || {
             match decide_on(&row, &place, choice, &typed[0].get_untracked()) {
                 Ok(fact) => {
@@ -101,6 +90,7 @@ fn choices(app: App, row: &str, place: String, typed: [RwSignal<String>; 2]) -> 
                 Err(fault) => app.wrong(&fault.to_string()),
             }
         })
+        .attr("aria-label", &called)
         .disabled(move || is_nothing)
     });
     el("div").class("units").attrs(&[("role", "group"), ("aria-label", "Decide")]).with_all(keys)

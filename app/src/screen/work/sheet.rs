@@ -4,7 +4,7 @@ use super::{name, with_build};
 use crate::device;
 use crate::dom::{El, button, el, text};
 use crate::screen::ports::template_pages;
-use crate::screen::seals::maps;
+use crate::screen::seals::{maps, picture};
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{frame, switch};
@@ -81,7 +81,11 @@ fn section(app: App, section: &Section) -> El {
         let class = if row.call.is_some_and(|call| call != Call::Meets) { "not" } else { "" };
         let cells = (0..).zip(&row.cells).map(|(column, cell)| {
             let class = if section.whole.contains(&column) { "whole" } else { "" };
-            text("td", class, cell)
+            let made = text("td", class, cell);
+            match &row.drawing {
+                Some((at, drawing)) if *at == column => made.with(picture(drawing.strokes())),
+                _ => made,
+            }
         });
         el("tr").class(class).with_all(cells)
     });

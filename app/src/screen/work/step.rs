@@ -11,6 +11,7 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame, say_button};
 use pitleaf_core::book::Fact;
+use pitleaf_core::limits::place_words;
 use pitleaf_core::ports::SideHousing;
 use pitleaf_core::route::{LeadsTo, Progress, RouteFact, Standing, State};
 use pitleaf_core::spoken;
@@ -114,11 +115,11 @@ fn pieces(standing: &Standing) -> Option<El> {
     let lines = standing.pieces.iter().map(|(piece, call)| {
         let to = WorkPlace::Check(row.to_owned(), piece.clone(), key.clone());
         let words = call.map_or("Read it", |call| call.word());
-        let name = if piece.is_empty() { "The reading" } else { piece };
+        let name = if piece.is_empty() { "The reading".to_owned() } else { place_words(piece) };
         super::way("entry", to).with(call_mark(*call)).with(
             el("span")
                 .class("entry-words")
-                .with(text("b", "", name))
+                .with(text("b", "", &name))
                 .with(text("span", "dim", words)),
         )
     });

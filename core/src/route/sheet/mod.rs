@@ -9,6 +9,7 @@ mod work;
 use super::ABOVE_ALL;
 use crate::book::{Book, BuildId};
 use crate::limits::{BuildKind, Call, Sheet};
+use crate::seals::Drawing;
 
 /// Whose copy it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,12 +21,14 @@ pub enum Copy {
 }
 
 /// A row of a table.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Row {
     /// Its cells, as many as the table has heads.
     pub cells: Vec<String>,
     /// How its reading stands; its word is among the cells.
     pub call: Option<Call>,
+    /// A mark drawn with the finger, and the number of the cell that it stands in, under the words.
+    pub drawing: Option<(usize, Drawing)>,
 }
 
 /// A section of the sheet: a table, and what is said under it.
@@ -119,5 +122,5 @@ impl BuildSheet {
 
 /// A row without a verdict.
 fn row<const N: usize>(cells: [&str; N]) -> Row {
-    Row { cells: cells.map(str::to_owned).to_vec(), call: None }
+    Row { cells: cells.map(str::to_owned).to_vec(), ..Row::default() }
 }

@@ -3,11 +3,11 @@
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
-use crate::limits::{Gauge, Limit, decide, limit_line};
+use crate::limits::{Call, Gauge, Limit, decide, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
-use crate::route::compression::record;
+use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures};
-use crate::route::{Compression, TypedTest};
+use crate::route::{Choice, TypedTest, decision_words};
 
 /// The other system's unit for what is read in one.
 fn other(unit: Unit) -> Option<Unit> {
@@ -46,6 +46,12 @@ fn limit(limit: &Limit, unit: Unit) -> String {
     both.map(|unit| limit_line(limit, unit)).gather::<Vec<_>>().join("\n")
 }
 
+/// A verdict's word, and under it what was decided.
+fn verdict(call: Option<Call>, decision: Option<(Choice, &str)>) -> String {
+    let word = call.map_or("", Call::word);
+    decision.map_or_else(|| word.to_owned(), |_| format!("{word}\n{}", decision_words(decision)))
+}
+
 impl Source<'_> {
     pub(super) fn readings(&self) -> Vec<Section> {
         vec![
@@ -81,15 +87,15 @@ impl Source<'_> {
             return None;
         }
         let gauge: Gauge = self.sheet.gauge(figure.gauge);
-        let verdict = decide(&what.limit, &reading, &gauge);
-        let place =
-            if figure.place.is_empty() { String::new() } else { format!("{} · ", figure.place) };
-        let mut says = verdict.call.word().to_owned();
-        if let Some((choice, why)) = decided(self.book, self.build, figure, entry) {
-            let because = if why.is_empty() { String::new() } else { format!(": {why}") };
-            says = format!("{says}\n{}{because}", choice.word());
-        }
-        let doubt = verdict.guard.show(unit, places_for(reading.step(), unit), Rounding::Up);
+        let judged = decide(&what.limit, &reading, &gauge);
+        let place = if figure.place.is_empty() {
+            String::new()
+        } else {
+            format!("{} · ", place_words(&figure.place))
+        };
+        let of = (figure.row.as_str(), figure.place.as_str());
+        let says = verdict(Some(judged.call), decided(self.book, self.build, of, entry.order));
+        let doubt = judged.guard.show(unit, places_for(reading.step(), unit), Rounding::Up);
         Some(Row {
             cells: vec![
                 format!("{place}{}", what.what),
@@ -100,7 +106,8 @@ impl Source<'_> {
                 format!("{}\n±{doubt} {}", gauge.kind.name(), unit.symbol()),
                 what.source.kind().to_owned(),
             ],
-            call: Some(verdict.call),
+            call: Some(judged.call),
+            drawing: None,
         })
     }
 
@@ -114,8 +121,9 @@ impl Source<'_> {
             let place = slot.to_string();
             let gap = gaps.iter().rev().find(|figure| figure.place == place);
             let mark = self.book.mark(self.build, slot);
+            let drawing = self.book.drawing(self.build, slot).cloned();
             let is_fitted = self.book.is_fitted(self.build, slot);
-            if gap.is_none() && mark.is_none() && !is_fitted {
+            if gap.is_none() && mark.is_none() && drawing.is_none() && !is_fitted {
                 return None;
             }
             let reading = gap.and_then(|figure| figure.reading().ok());
@@ -127,10 +135,11 @@ impl Source<'_> {
                     mark.unwrap_or_default().to_owned(),
                     read.unwrap_or_default(),
                     reading.as_ref().map(converted).unwrap_or_default(),
-                    call.map_or("not measured", crate::limits::Call::word).to_owned(),
+                    call.map_or("not measured", Call::word).to_owned(),
                     if is_fitted { "fitted" } else { "" }.to_owned(),
                 ],
                 call,
+                drawing: drawing.map(|drawing| (1, drawing)),
             })
         };
         Section {
@@ -144,15 +153,8 @@ impl Source<'_> {
     }
 
     fn compression(&self) -> Section {
-        let tests: Vec<(u8, &TypedTest, Compression)> = (1..=self.rotors)
-            .filter_map(|rotor| {
-                let test = TypedTest::of(self.book, self.build, rotor)?;
-                Some((rotor, test, test.read().ok()?))
-            })
-            .gather();
-        let read: Vec<(u8, Compression)> =
-            tests.iter().map(|(rotor, _, test)| (*rotor, test.clone())).gather();
-        let rows = record(&read, self.kind, self.sheet).into_iter().map(|finding| {
+        let found = record_in(self.book, self.build, self.sheet);
+        let rows = found.into_iter().map(|(finding, decision)| {
             let what = finding.row.as_deref().and_then(|id| self.sheet.row(id));
             Row {
                 cells: vec![
@@ -160,15 +162,19 @@ impl Source<'_> {
                     finding.figure,
                     finding.other,
                     what.map_or_else(String::new, |what| limit(&what.limit, what.unit)),
-                    finding.call.map_or("", crate::limits::Call::word).to_owned(),
+                    verdict(finding.call, decision),
                     what.map_or("", |what| what.source.kind()).to_owned(),
                 ],
                 call: finding.call,
+                drawing: None,
             }
         });
         let rows: Vec<Row> = rows.gather();
-        let conditions =
-            tests.iter().map(|(rotor, test, _)| format!("Rotor {rotor}: {}. ", test.conditions()));
+        let conditions = (1..=self.rotors).filter_map(|rotor| {
+            let test = TypedTest::of(self.book, self.build, rotor)?;
+            // One that can't be read has no figures above, either.
+            test.read().ok().map(|_| format!("Rotor {rotor}: {}. ", test.conditions()))
+        });
         let says = if rows.is_empty() {
             String::new()
         } else {

@@ -64,19 +64,9 @@ impl Source<'_> {
     fn decisions(&self) -> Section {
         let past = past_limits(self.book, self.build, self.sheet);
         let past = past.iter().map(|past| {
-            let what =
-                self.sheet.row(&past.figure.row).map_or(past.figure.row.as_str(), |row| &row.what);
             let (choice, why) =
                 past.decision.map_or(("not decided", ""), |(choice, why)| (choice.word(), why));
-            Row {
-                call: Some(past.call),
-                ..row([
-                    &format!("{} {what}", past.figure.place),
-                    &format!("{} {}", past.figure.text, past.figure.unit.symbol()),
-                    choice,
-                    why,
-                ])
-            }
+            Row { call: Some(past.call), ..row([&past.name(), &past.reading, choice, why]) }
         });
         let fates = fates(self.book, self.build);
         let fates = fates.iter().map(|(part, choice, why)| row([part, "", choice.word(), why]));

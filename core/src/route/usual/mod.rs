@@ -68,6 +68,11 @@ pub(super) fn steps() -> Vec<Step> {
     TABLES.iter().flat_map(|(stage, lines)| lines.iter().map(|line| step(*stage, line))).gather()
 }
 
+/// The words of a step of the usual route.
+pub(super) fn words_of(id: &str) -> Option<&'static str> {
+    TABLES.iter().flat_map(|(_, lines)| *lines).find(|line| line.id == id).map(|line| line.words)
+}
+
 fn step(stage: Stage, line: &Line) -> Step {
     Step {
         id: line.id.to_owned(),

@@ -1,0 +1,85 @@
+//! What the book itself says of a hold.
+
+use super::progress::{done_by, key};
+use super::{Answer, Kind, Standing};
+use crate::book::{Book, BuildId, Fact, Slot};
+use crate::faces::Survey;
+use crate::gather::Gather;
+use crate::joints::oil_feed::Feed;
+use crate::joints::plan::{Plan, joints, passes_done};
+
+/// Whether the book finds a hold true; none where it does not answer it. With what is missing.
+pub(super) fn asked(
+    book: &Book,
+    build: &BuildId,
+    rotors: u8,
+    answer: Answer,
+    before: &[Standing],
+) -> (Option<bool>, String) {
+    let missing = match answer {
+        Answer::Builder => return (None, String::new()),
+        Answer::OilFeed => match Feed::of(book, build) {
+            Feed::Outside | Feed::Passage => String::new(),
+            feed => feed.to_string(),
+        },
+        Answer::Tightened => untightened(book, build),
+        Answer::SlotsFitted => {
+            let slots = Slot::of_engine(rotors);
+            let open: Vec<String> = slots
+                .into_iter()
+                .filter(|&slot| !book.is_fitted(build, slot))
+                .map(|slot| slot.to_string())
+                .gather();
+            if open.is_empty() {
+                String::new()
+            } else {
+                format!("No seal is written down as fitted in {}.", open.join(", "))
+            }
+        }
+        Answer::EndPlayAfter => end_play_after(book, build, before),
+    };
+    (Some(missing.is_empty()), missing)
+}
+
+fn untightened(book: &Book, build: &BuildId) -> String {
+    let joints = joints(book, build);
+    if joints.is_empty() {
+        return "No tightening order is written down yet.".to_owned();
+    }
+    let open = joints.iter().find_map(|joint| {
+        let plan = Plan::of(book, build, joint)?;
+        let done = passes_done(book, build, joint).len();
+        (done < plan.passes().len())
+            .then(|| format!("{joint}: {done} of {} passes are ticked off.", plan.passes().len()))
+    });
+    open.unwrap_or_default()
+}
+
+fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
+    let last = |is: &dyn Fn(&Fact) -> bool| {
+        let lines = book.lines(build).rev().filter(|line| !line.withdrawn);
+        lines.map(|line| line.entry).find(|entry| is(&entry.fact)).map(key)
+    };
+    let read = last(&|fact| match fact {
+        Fact::Figure(figure) => figure.row == "end-play",
+        Fact::Readings(set) => matches!(set.of, Survey::EndPlay | Survey::EndPlayAfter),
+        _ => false,
+    });
+    // Where the passes were not ticked off, somebody wrote down why: then that was the moment.
+    let passed_over = before
+        .iter()
+        .filter(|other| other.station.step.kind == Kind::Hold(Answer::Tightened))
+        .filter_map(|other| done_by(book, build, other).map(key));
+    let tightened = last(&|fact| matches!(fact, Fact::Tightened { .. }));
+    match (read, tightened.into_iter().chain(passed_over).max()) {
+        (None, _) => "End play was not measured yet.".to_owned(),
+        (_, None) => {
+            "No tightening is written down yet: end play counts when it is measured after it."
+                .to_owned()
+        }
+        (read, tightened) if read < tightened => {
+            "Bolts were tightened after end play was measured: measure it again.".to_owned()
+        }
+        _ => String::new(),
+    }
+}
