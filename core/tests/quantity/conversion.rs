@@ -122,7 +122,7 @@ fn what_is_no_number_becomes_no_amount() {
 
 #[track_caller]
 fn shown(text: &str, unit: Unit, large: &str, beside: &str) {
-    let rows = conversions(&read(text, Millimetre));
+    let rows = conversions(&read(text, unit));
     let row = rows.iter().find(|row| row.unit == unit).expect("a unit of its dimension");
     assert_eq!(row.shown(), (large, beside.to_owned()), "{text} in {}", unit.symbol());
 }

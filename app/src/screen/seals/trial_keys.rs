@@ -123,8 +123,10 @@ impl TrialKeys {
         };
         let pair = el("div")
             .class("pair trial-pair")
-            .with(button("key action", "Goes", move || self.write(Outcome::Goes)))
-            .with(button("key action", "Does not go", move || self.write(Outcome::DoesNotGo)));
+            .with(button("key action", "Goes", move || self.write(Outcome::Goes, false)))
+            .with(button("key action", "Does not go", move || {
+                self.write(Outcome::DoesNotGo, false)
+            }));
         let more =
             button("quiet more", "Without a leaf…", move || self.alone.update(|on| *on = !*on))
                 .attr_live("aria-expanded", move || Some(self.alone.get().to_string()));
