@@ -1,12 +1,15 @@
 //! The draft in hand: what is typed and not yet written, kept loosely.
 
 use crate::dom::follow;
+use crate::route::Route;
 use crate::signal::*;
+use crate::state::App;
 use crate::store::keep;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::kept_fields;
 use pitleaf_core::quantity::Unit;
+use std::cell::Cell;
 
 /// Under which key it is kept.
 pub const KEY: &str = "pitleaf.draft";
@@ -23,29 +26,62 @@ pub struct Draft {
     pub text: String,
     /// The unit set.
     pub unit: Option<Unit>,
+    /// The build it was typed for; none where none was open, or where it is of no engine.
+    pub build: Option<String>,
 }
 
-kept_fields!(Draft { hash, text, unit });
+kept_fields!(Draft { hash, text, unit, build: left_out });
 
-/// The draft of a place, if the last one was made there.
+thread_local! {
+    /// Whose build in hand drafts are of.
+    static APP: Cell<Option<App>> = const { Cell::new(None) };
+}
+
+/// From now on, drafts are of this app's build in hand.
+pub fn belong_to(app: App) {
+    APP.set(Some(app));
+}
+
+/// The build in hand; none while none is open, or the book is not.
+fn in_hand() -> Option<String> {
+    let build = untrack(|| APP.get()?.build())?;
+    Some(build.0.into())
+}
+
+impl Draft {
+    /// Whether it may be shown: what was typed for one engine does not belong to another.
+    pub fn is_of(&self, build: Option<&str>) -> bool {
+        self.build.is_none() || build.is_none() || self.build.as_deref() == build
+    }
+}
+
+/// The draft of a place, if the last one was made there, and for the build in hand.
 pub fn at(hash: &str) -> Option<Draft> {
-    keep::get::<Draft>(KEY).filter(|draft| draft.hash == hash)
+    let is_here = |draft: &Draft| draft.hash == hash && draft.is_of(in_hand().as_deref());
+    keep::get::<Draft>(KEY).filter(is_here)
 }
 
-/// What was typed last and waits to be written, at whatever place.
+/// What was typed last while no build was open, and waits for one, at whatever place.
 pub fn waiting() -> Option<Draft> {
-    keep::get::<Draft>(KEY).filter(|draft| !draft.text.is_empty())
+    keep::get::<Draft>(KEY).filter(|draft| !draft.text.is_empty() && draft.build.is_none())
 }
 
 /// Keeps the draft of a place; an empty text lets it go.
 pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
+    let before = at(hash);
     if text.is_empty() {
-        if at(hash).is_some() {
+        if before.is_some() {
             keep::forget(KEY);
         }
-    } else {
-        keep::set(KEY, &Draft { hash: hash.to_owned(), text: text.to_owned(), unit });
+        return;
     }
+    let build = match Route::read(hash) {
+        // Of no engine.
+        Route::Convert | Route::Leaves => None,
+        // Before the book is open, nothing is known better than what stands there.
+        _ => in_hand().or_else(|| before.and_then(|draft| draft.build)),
+    };
+    keep::set(KEY, &Draft { hash: hash.to_owned(), text: text.to_owned(), unit, build });
 }
 
 /// Keeps a form's texts, beginning with those of its last draft, for as long as they are not what is `known`.
@@ -54,14 +90,29 @@ pub fn form(
     fields: Vec<RwSignal<String>>,
     known: impl Fn() -> Vec<String> + 'static,
 ) {
-    let kept = at(&hash).and_then(|draft| kept::read::<Vec<String>>(&draft.text).ok());
+    form_in(hash, None, fields, known);
+}
+
+/// The same of a form whose figures are typed in a unit that is set.
+pub fn form_in(
+    hash: String,
+    unit: Option<RwSignal<Unit>>,
+    fields: Vec<RwSignal<String>>,
+    known: impl Fn() -> Vec<String> + 'static,
+) {
+    let draft = at(&hash);
+    if let (Some(unit), Some(kept)) = (unit, draft.as_ref().and_then(|draft| draft.unit)) {
+        unit.set(kept);
+    }
+    let kept = draft.and_then(|draft| kept::read::<Vec<String>>(&draft.text).ok());
     for (field, text) in fields.iter().zip(kept.unwrap_or_default()) {
         field.set(text);
     }
     follow(move || {
         let texts: Vec<String> = fields.iter().map(|field| field.get()).gather();
         let is_known = texts == known();
-        put(&hash, &if is_known { String::new() } else { kept::write(&texts) }, None);
+        let text = if is_known { String::new() } else { kept::write(&texts) };
+        put(&hash, &text, unit.map(RwSignal::get));
     });
 }
 

@@ -38,6 +38,7 @@ fn shell() -> El {
     let app = App::new();
     provide_context(app);
     provide_context(update::Version::watch());
+    draft::belong_to(app);
     app.open_book();
     let listener = window_event_listener(leptos::ev::hashchange, move |_| {
         app.arrive(&window().location().hash().unwrap_or_default());

@@ -79,25 +79,36 @@ pub fn app() -> App {
     expect_context::<App>()
 }
 
+fn in_hand(book: RwSignal<Book>, settings: RwSignal<Settings>) -> Option<BuildId> {
+    let chosen = settings.with(|settings| settings.build.clone()).map(|id| EntryId(id.into()));
+    book.with(|book| {
+        chosen.filter(|id| book.opening(id).is_some()).or_else(|| book.builds().into_iter().next())
+    })
+}
+
 impl App {
     /// The state at the start, with settings and place as they were left.
     pub fn new() -> Self {
         let book = RwSignal::new(Book::default());
         let hash =
             web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
-        // The sheet is made anew only when the shop's own rows and gauges change, not for every entry.
-        let shop = Memo::new(move || {
-            book.with(|book| book.of_the_shop().map(|entry| entry.id.clone()).gather::<Vec<_>>())
+        let settings = RwSignal::new(keep::get(settings::KEY).unwrap_or_default());
+        // The sheet is made anew only for another build, or when rows and gauges change, not for every entry.
+        let behind = Memo::new(move || {
+            let build = in_hand(book, settings);
+            let ids = book.with(|book| {
+                book.behind_sheet(build.as_ref()).map(|entry| entry.id.clone()).gather::<Vec<_>>()
+            });
+            (build, ids)
         });
         Self {
             book,
             sheet: Memo::new(move || {
-                shop.track();
-                book.with_untracked(Book::sheet)
+                behind.with(|(build, _)| book.with_untracked(|book| book.sheet_for(build.as_ref())))
             }),
             keeping: RwSignal::new(Keeping::Opening),
             aside: RwSignal::default(),
-            settings: RwSignal::new(keep::get(settings::KEY).unwrap_or_default()),
+            settings,
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
             reserved: RwSignal::default(),
@@ -111,13 +122,7 @@ impl App {
 
     /// The build in hand: the one chosen, else the last opened.
     pub fn build(self) -> Option<BuildId> {
-        let chosen =
-            self.settings.with(|settings| settings.build.clone()).map(|id| EntryId(id.into()));
-        self.book.with(|book| {
-            chosen
-                .filter(|id| book.opening(id).is_some())
-                .or_else(|| book.builds().into_iter().next())
-        })
+        in_hand(self.book, self.settings)
     }
 
     /// The name, kind and rotors of the build in hand.

@@ -45,7 +45,7 @@ fn on_the_page() {
     phone.until_notice("30 leaves");
     phone.go("#/slot/1F-AB");
     let tried = |leaf: &str, answer: &str, ground: &str, known: &str| {
-        phone.fill(&textbox("Leaf or stack tried"), leaf);
+        phone.fill(&textbox("Leaf or stack tried").starting(), leaf);
         phone.fill(&textbox("Ground off since the last trial"), ground);
         phone.tap(&button(answer));
         phone.until_in(&status("What is known of the gap"), known);

@@ -1,6 +1,6 @@
 //! The book's pages: history, and signing off.
 
-use pitleaf_tests::{Browser, Server, button, link, list, textbox};
+use pitleaf_tests::{Browser, Server, button, link, list, status, textbox};
 
 fn gap(phone: &Browser, keys: &[&str], said: &str) {
     phone.go("#/check/side-seal-gap-na/1F-AB");
@@ -68,4 +68,33 @@ fn a_build_signed_off_is_read_only_until_it_is_reopened() {
     phone.until_in(&list("Entries"), "a seal had turned");
     mark(&phone, "two dots");
     assert_eq!(phone.entries(), count + 2, "the reopening is itself an entry");
+}
+
+#[test]
+fn a_reading_tells_its_verdict_and_is_put_right_from_its_page() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    gap(&phone, &["8"], "8 thou on 1F-AB");
+    phone.go("#/book");
+    phone.tap(&link("8 thou").starting());
+    let verdict = phone.until_in(&status("Verdict"), "Does not meet");
+    assert!(verdict.contains("5 thou over the upper limit"), "{verdict}");
+    phone.until_says("Limit 1.5…3.0\u{a0}thou (0.0015…0.0030\u{a0}in), read with: feeler leaf.");
+    phone.until_says("Common practice, no published source");
+    phone.tap(&link("Slot 1F-AB"));
+    phone.until_says("rotor 1, front face");
+    phone.go("#/book");
+    phone.tap(&link("8 thou").starting());
+    phone.tap(&link("Put it right"));
+    phone.until("the check of the same row and place", |phone| {
+        phone.run("return location.hash;", &[]) == "#/check/side-seal-gap-na/1F-AB"
+    });
+    phone.tap_keys(&["2"]);
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written 2 thou on 1F-AB");
+    phone.tap(&button("Undo"));
+    phone.until_notice("Withdrawn; still in the book");
+    phone.go("#/book");
+    phone.until_says("1F-AB · Side seal to corner seal, naturally aspirated: 2 thou");
 }

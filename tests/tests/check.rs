@@ -51,7 +51,7 @@ fn bad_input_gets_its_sentence_and_changes_nothing_else() {
         ("−0", "Can’t read that", "Minus zero is no reading. Type 0, or a value below it."),
         ("1e9", "Can’t read that", "Powers of ten are not read. Write the number out in full."),
         (&digits, "Can’t read that", "Too many digits. At most 12 can be held exactly."),
-        ("", "Limit", "1.5…3.0\u{a0}thou. Type the reading."),
+        ("", "Limit", "1.5…3.0\u{a0}thou (0.0015…0.0030\u{a0}in). Type the reading."),
     ] {
         phone.fill(&textbox("Reading"), typed);
         let verdict = phone.until_in(&status("Verdict"), sentence);
@@ -234,4 +234,69 @@ fn on_the_smallest_phone_the_verdict_stands_above_the_keys() {
         &[],
     );
     assert!(room.as_f64() >= Some(0.0), "the verdict's word is cut off by {room}");
+}
+
+#[test]
+fn a_limit_goes_along_with_its_unit_and_a_far_one_is_asked_about() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/own-limit/side-housing-warp");
+    let upper = |phone: &Browser| phone.property(&textbox("Upper limit"), "value");
+    assert_eq!(upper(&phone), "0.04", "as it ships, in mm");
+    phone.tap(&button("in"));
+    assert_eq!(upper(&phone), "0.00157", "inward: 0.001 574 8… in");
+    phone.tap(&button("mm"));
+    assert_eq!(upper(&phone), "0.04", "and back, as it was");
+    phone.tap(&button("in"));
+    phone.fill(&textbox("Upper limit"), "0.04");
+    phone.fill(&textbox("From"), "the engine’s manual, page 4");
+    phone.tap(&button("Put it in"));
+    phone.until_in(
+        &alert(""),
+        "The upper limit of 0.04 in, that is 1.016 mm, is more than twice the 0.04 mm that came with the app.",
+    );
+    assert_eq!(phone.entries(), 1, "asked first, and nothing written");
+    // What is changed is asked anew.
+    phone.fill(&textbox("Upper limit"), "0.05");
+    phone.until("no question is left", |phone| !phone.shows(&button("Keep it all the same")));
+    phone.tap(&button("Put it in"));
+    phone.tap(&button("Keep it all the same"));
+    phone.until_notice("Written your own limit, this engine only");
+    phone.until_in(&status("Verdict"), "(at most 0.05\u{a0}in)");
+}
+
+#[test]
+fn a_limit_and_a_draft_stay_with_the_engine_they_were_typed_for() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    let limit = |phone: &Browser, upper: &str, every: bool| {
+        phone.go("#/own-limit/end-play");
+        phone.fill(&textbox("Upper limit"), upper);
+        phone.fill(&textbox("From"), "page 12");
+        if every {
+            phone.tap(&button("every engine"));
+        }
+        phone.tap(&button("Put it in"));
+        phone.until_notice("Written your own limit");
+    };
+    let tells = |phone: &Browser, edges: &str| {
+        phone.go("#/check/end-play");
+        phone.until_in(&status("Verdict"), edges);
+    };
+    limit(&phone, "0.06", false);
+    tells(&phone, "0.04…0.06\u{a0}mm");
+    phone.fill(&textbox("Reading"), "0.055");
+    phone.until_verdict("Meets");
+    // Another engine: neither the limit nor what was typed.
+    phone.open_build("Plover");
+    tells(&phone, "0.04…0.07\u{a0}mm. Type the reading.");
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "", "typed for the other engine");
+    phone.go("#/work/sheet");
+    phone.until_says("the starter sheet, nothing in it published");
+    // Said of every engine, it holds for one opened later.
+    limit(&phone, "0.065", true);
+    phone.open_build("Avocet");
+    tells(&phone, "0.04…0.065\u{a0}mm");
 }

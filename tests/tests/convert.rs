@@ -1,6 +1,6 @@
 //! One figure in every unit, and a drawing's tolerance as limits.
 
-use pitleaf_tests::{Browser, Server, combobox, table, textbox};
+use pitleaf_tests::{Browser, Server, button, combobox, status, table, textbox};
 
 /// The rows of the table, each as its cells.
 fn rows(phone: &Browser, of: &str) -> Vec<Vec<String>> {
@@ -25,7 +25,7 @@ fn thousandths_are_millimetres_exactly() {
     // 25.4 mm an inch, by definition.
     let (rounded, beside) = figure(&phone, "In every unit", "mm");
     assert_eq!((rounded.as_str(), beside.as_str()), ("0.0635", "exact"), "in millimetres");
-    assert_eq!(figure(&phone, "In every unit", "thou").0, "2.50", "in thousandths");
+    assert_eq!(figure(&phone, "In every unit", "thou").0, "2.5", "in thousandths");
     let near = phone.text(&table("Nearest"));
     assert!(near.contains("0 in") && near.contains("0.06 mm"), "fraction and leaf: {near}");
 }
@@ -40,8 +40,8 @@ fn a_foreign_torque_is_read() {
     phone.until_in(&table("In every unit"), "N·m");
     // 9.80665 N a kilogram-force (NIST SP 811), so 34.323275 N·m; over 1.3558179483314004, 25.3155… lbf·ft.
     let newton_metres = figure(&phone, "In every unit", "N·m");
-    assert!(newton_metres.0.starts_with("34.3"), "{newton_metres:?}");
-    assert_eq!(newton_metres.1, "exactly 34.323275", "in newton metres");
+    let exact = ("34.323275".to_owned(), "rounded 34.32".to_owned());
+    assert_eq!(newton_metres, exact, "in newton metres");
     let pound_feet = figure(&phone, "In every unit", "lbf·ft");
     assert!(pound_feet.0.starts_with("25.3"), "{pound_feet:?}");
 }
@@ -74,4 +74,26 @@ fn bad_figures_get_their_sentence() {
         phone.until_says(sentence);
         assert!(!phone.shows(&table("In every unit")), "no figure for {typed:?}");
     }
+}
+
+#[test]
+fn an_exact_figure_stands_large_and_the_unit_chosen_stays_here() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.tap_screen("Convert");
+    phone.tap(&button("in"));
+    phone.fill(&textbox("Figure"), "1/2");
+    phone.until_in(&table("In every unit"), "12.7");
+    let millimetres = ("12.7".to_owned(), "rounded 13".to_owned());
+    assert_eq!(figure(&phone, "In every unit", "mm"), millimetres, "half an inch");
+    phone.go("#/check/rotor-housing-width");
+    let verdict = phone.until_in(&status("Verdict"), "Type the reading.");
+    assert!(verdict.contains("at least 79.94\u{a0}mm. Type"), "in its own unit alone: {verdict}");
+    // Chosen at a check, the limit stands in both.
+    phone.tap(&button("in"));
+    let verdict = phone.until_in(&status("Verdict"), "in (");
+    assert!(verdict.contains("at least 3.14725\u{a0}in (at least 79.94\u{a0}mm)"), "{verdict}");
+    phone.fill(&textbox("Reading"), "3.1");
+    let verdict = phone.until_in(&status("Verdict"), "as written");
+    assert!(verdict.contains("The limit as written: at least 79.94\u{a0}mm."), "{verdict}");
 }

@@ -85,8 +85,12 @@ fn a_fit_by_class_by_inch_limits_and_of_a_measured_pair() {
     phone.choose(&combobox("Shaft"), "s");
     phone.until_says("0.0180…0.0590 mm tight");
     fill(&phone, &[("Nominal size", "200")]);
-    phone.until_says("The tables here hold sizes above 3 and up to 120 mm.");
+    phone.until_says("A nominal size lies between 3.01 and 120 mm.");
+    fill(&phone, &[("Nominal size", "3")]);
+    phone.until_says("A nominal size lies between 3.01 and 120 mm.");
     phone.tap(&button("Limits"));
+    fill(&phone, &[("Pin or shaft, least", "0.5 mm")]);
+    phone.until_says("A pin’s or shaft’s diameter lies between 1 and 200 mm.");
     for (field, text) in [
         ("Hole, least", "0.6250 in"),
         ("Hole, greatest", "0.6257 in"),

@@ -74,7 +74,8 @@ fn as_core_says(phone: &Browser, slot: &str, by: GroundBy) -> String {
 
 #[track_caller]
 fn tried(phone: &Browser, leaf: &str, answer: &str, said: &str) {
-    phone.fill(&textbox(LEAF), leaf);
+    phone.tap(&button("mm"));
+    phone.fill(&textbox(LEAF).starting(), leaf);
     phone.tap(&button(answer));
     phone.until_notice(said);
     phone

@@ -57,7 +57,7 @@ fn fit(phone: &Browser, slot: &str, seal: &mut Seal) -> usize {
             phone.until_in(&known, "itted");
             return tries;
         }
-        let leaf = phone.property(&textbox(LEAF), "value");
+        let leaf = phone.property(&textbox(LEAF).starting(), "value");
         let leaf = leaf.as_str().unwrap_or_default().to_owned();
         let strokes = allowed(phone);
         if ground == 0 && tries > 0 && (state.contains("too tight") || leaf.is_empty()) {
@@ -83,7 +83,7 @@ fn fit(phone: &Browser, slot: &str, seal: &mut Seal) -> usize {
             );
         } else {
             let leaf = if leaf.is_empty() { "0.05 mm".to_owned() } else { leaf };
-            phone.fill(&textbox(LEAF), &leaf);
+            phone.fill(&textbox(LEAF).starting(), &leaf);
             let (answer, seen) = if thickness(&leaf) <= seal.gap {
                 ("Goes", "goes")
             } else {
@@ -131,8 +131,9 @@ fn a_bracket_of_two_leaves_is_judged_and_a_contradiction_is_named() {
     phone.open_build("Saltmarsh");
     phone.go("#/slot/1F-AB");
     phone.until_says("Nothing tried yet");
+    phone.tap(&button("mm"));
     let tried = |leaf: &str, answer: &str, said: &str| {
-        phone.fill(&textbox(LEAF), leaf);
+        phone.fill(&textbox(LEAF).starting(), leaf);
         phone.tap(&button(answer));
         phone.until_notice(said);
     };
@@ -145,10 +146,10 @@ fn a_bracket_of_two_leaves_is_judged_and_a_contradiction_is_named() {
     );
     tried("0.04", "Does not go", "1F-AB: 0.04 mm does not go");
     phone.until_in(&known, "0.05 mm went, but 0.04 mm did not: one of the two is wrong.");
-    phone.fill(&textbox(LEAF), "0");
+    phone.fill(&textbox(LEAF).starting(), "0");
     phone.tap(&button("Goes"));
     phone.until_in(&alert(""), "A leaf is thicker than 0. Type the thickness marked on it.");
-    assert_eq!(phone.property(&textbox(LEAF), "value"), "0", "what was typed stays");
+    assert_eq!(phone.property(&textbox(LEAF).starting(), "value"), "0", "what was typed stays");
 }
 
 #[test]
@@ -186,4 +187,29 @@ fn springs_are_typed_place_by_place_and_a_set_is_undone_as_one() {
     phone.until_notice("Holds again");
     phone.until_says("12 of 12");
     assert_eq!(phone.entries(), before + 30, "ten readings, ten withdrawals, ten that hold again");
+}
+
+#[test]
+fn a_leaf_is_in_the_unit_the_limit_is_spoken_in_and_an_unlikely_one_is_asked_about() {
+    let server = Server::start();
+    let phone = Browser::open_on(Phone::SMALL, Profile::fresh(), server.url());
+    phone.open_build("Saltmarsh");
+    phone.go("#/slot/1F-AB");
+    phone.until_says("Nothing tried yet");
+    phone.fill(&textbox("Leaf or stack tried, in thou"), "1.5");
+    phone.tap(&button("Goes"));
+    phone.until_notice("1F-AB: 1.5 thou goes");
+    // A leaf of no thickness to speak of: there is no tolerance to type here.
+    phone.fill(&textbox("Leaf or stack tried, in thou"), "0.0020");
+    phone.tap(&button("Goes"));
+    let told = phone.until_in(&alert(""), "one of 0.0020 thou proves nothing.");
+    assert!(told.contains("Check the unit, or try a thicker leaf."), "{told}");
+    phone.tap(&button("mm"));
+    phone.fill(&textbox("Leaf or stack tried, in mm"), "1.5");
+    let count = phone.entries();
+    phone.tap(&button("Does not go"));
+    phone.until_in(&alert(""), "1.5 mm is thicker than 1.016 mm (0.04 in)");
+    assert_eq!(phone.entries(), count, "asked first, and nothing written");
+    phone.tap(&button("Write it all the same"));
+    phone.until_notice("1F-AB: 1.5 mm does not go");
 }

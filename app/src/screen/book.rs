@@ -87,7 +87,9 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
                     .rev()
                     // Where the work was left says nothing of the engine.
                     .filter(|line| !line.entry.fact.is_bookmark())
-                    .filter(|line| query.is_empty() || line.entry.words(sheet).answers(query));
+                    .filter(|line| {
+                        query.is_empty() || book.words(line.entry, sheet).answers(query)
+                    });
                 lines.take(shown).map(|line| line.entry.id.clone()).gather()
             })
         })
@@ -124,8 +126,7 @@ fn export(app: App) {
 }
 
 fn table(app: App) {
-    let text =
-        app.book.with_untracked(|book| app.sheet.with_untracked(|sheet| csv::write(book, sheet)));
+    let text = app.book.with_untracked(csv::write);
     let name = named("readings", "csv");
     match device::save_file(&name, "text/csv", &text) {
         Ok(()) => app

@@ -13,7 +13,7 @@ use crate::widget::{
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{
-    Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_line, place_words, places, slip,
+    Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_lines, place_words, places, slip,
 };
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use pitleaf_core::spoken;
@@ -155,7 +155,7 @@ pub(super) fn shown(
         Err(Fault::Empty) => Shown {
             call: None,
             word: "Limit".to_owned(),
-            words: format!("{}. Type the reading.", limit_line(limit, unit)),
+            words: format!("{}. Type the reading.", limit_lines(limit, unit)),
         },
         Err(fault) => {
             Shown { call: None, word: "Can’t read that".to_owned(), words: fault.to_string() }

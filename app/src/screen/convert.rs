@@ -6,7 +6,7 @@ use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::app;
-use crate::widget::{figure_input, frame, help, keypad, unit_keys};
+use crate::widget::{figure_input, frame, help, keypad, switch};
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{
@@ -53,9 +53,7 @@ pub fn screen() -> Vec<El> {
                 .attr_live("selected", move || (dimension.get() == choice).then(String::new))
         }))
         .on("change", choose);
-    let units = el("div")
-        .class("units-live")
-        .live(move || vec![unit_keys(&dimension.get().units().take(4).gather::<Vec<_>>(), unit)]);
+    let units = el("div").class("units-live").live(move || vec![units_of(dimension.get(), unit)]);
     let slash = button("key", "/", move || typed.update(|typed| typed.push('/')))
         .attr("aria-label", "Fraction bar");
     let clear = button("key", "Clear", move || typed.set(String::new()));
@@ -69,6 +67,13 @@ pub fn screen() -> Vec<El> {
         false,
         check_frame(app, answer, keys),
     )
+}
+
+/// The unit switch. What is chosen here is not remembered: a check speaks in the unit chosen there.
+fn units_of(dimension: Dimension, unit: RwSignal<Unit>) -> El {
+    let choices: Vec<(Unit, &str)> =
+        dimension.units().take(4).map(|unit| (unit, unit.symbol())).gather();
+    switch("Unit", &choices, move |choice| unit.get() == choice, move |choice| unit.set(choice))
 }
 
 fn answer(typed: &str, unit: Unit) -> Vec<El> {
@@ -112,12 +117,8 @@ fn table(label: &str, rows: impl IntoIterator<Item = El>) -> El {
 
 fn every_unit(reading: &Reading) -> El {
     let rows = conversions(reading).into_iter().map(|converted| {
-        let beside = match converted.exact {
-            Some(exact) if exact == converted.rounded => "exact".to_owned(),
-            Some(exact) => format!("exactly {exact}"),
-            None => "rounded".to_owned(),
-        };
-        row(converted.unit.symbol(), &converted.rounded, &beside)
+        let (large, beside) = converted.shown();
+        row(converted.unit.symbol(), large, &beside)
     });
     table("In every unit", rows)
 }

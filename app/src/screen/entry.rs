@@ -1,13 +1,17 @@
 //! One entry, and every value its subject ever had.
 
 use super::bench::list;
+use super::check;
 use super::entry_line::entry_line;
 use crate::device;
-use crate::dom::{El, button, el, text};
+use crate::dom::{El, button, el, link, text};
+use crate::route::Route;
+use crate::signal::*;
 use crate::state::{App, app};
-use crate::widget::frame;
-use pitleaf_core::book::{EntryId, Fact};
+use crate::widget::{frame, verdict_card};
+use pitleaf_core::book::{EntryId, Fact, Figure, judged};
 use pitleaf_core::gather::Gather;
+use pitleaf_core::limits::{Sheet, limit_lines};
 
 /// An entry with its history; withdraw it, or let it hold again.
 pub fn screen(id: EntryId) -> Vec<El> {
@@ -16,7 +20,7 @@ pub fn screen(id: EntryId) -> Vec<El> {
         let id = id.clone();
         move || {
             let words = app.book.with(|book| {
-                book.entry(&id).map(|entry| app.sheet.with(|sheet| entry.words(sheet)))
+                book.entry(&id).map(|entry| app.sheet.with(|sheet| book.words(entry, sheet)))
             });
             words.map_or_else(|| "No such entry".to_owned(), |words| words.about)
         }
@@ -28,7 +32,9 @@ pub fn screen(id: EntryId) -> Vec<El> {
 fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
     app.book.with(|book| {
         let entry = book.entry(id)?;
-        let says = app.sheet.with(|sheet| entry.words(sheet)).says;
+        // As its own build has it, which need not be the one in hand.
+        let sheet = book.sheet_for(Some(&entry.build));
+        let says = book.words(entry, &sheet).says;
         let withdrawn = book.is_withdrawn(id);
         let at = device::moment(entry.at);
         let when = if withdrawn {
@@ -40,7 +46,22 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
             text("p", if withdrawn { "entry-figure withdrawn" } else { "entry-figure" }, &says),
             text("p", "dim", &when),
         ];
-        if !matches!(entry.fact, Fact::Withdrawn { .. } | Fact::Restored { .. }) {
+        if let Fact::Figure(figure) = &entry.fact {
+            lines.extend(judgement(figure, &sheet));
+            let is_right_here = !withdrawn && app.build().is_some_and(|build| build == entry.build);
+            if is_right_here && judged(figure, &sheet).is_some() {
+                let (row, place) = (figure.row.clone(), figure.place.clone());
+                let again = Route::Check { row, place };
+                lines.push(link("button action", &again.hash()).text("Put it right"));
+            }
+        }
+        if let Some(slot) = entry.fact.slot() {
+            let words = format!("Slot {slot}");
+            lines.push(link("plate-link", &Route::Slot(slot).hash()).text(&words));
+        }
+        if let Some(of) = entry.fact.of_entry() {
+            lines.push(list("entries", "The entry", [entry_line(of.clone())]));
+        } else {
             let id = [id.clone()];
             lines.push(button(
                 "button",
@@ -66,4 +87,18 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
         }
         Some(lines)
     })
+}
+
+/// A reading's verdict, with the limit, where that is from, and the gauge.
+fn judgement(figure: &Figure, sheet: &Sheet) -> Vec<El> {
+    let Some((row, reading, gauge)) = judged(figure, sheet) else { return Vec::new() };
+    let unit = reading.unit();
+    let shown = check::shown(&row.limit, &Ok(reading), &gauge, unit);
+    let limit =
+        format!("Limit {}, read with: {}.", limit_lines(&row.limit, unit), gauge.kind.name());
+    vec![
+        verdict_card(Memo::new(move || shown.clone())),
+        text("p", "plain", &limit),
+        text("p", "source", &row.source.to_string()),
+    ]
 }

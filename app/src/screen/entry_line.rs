@@ -12,7 +12,7 @@ pub(super) fn entry_line(id: EntryId) -> El {
     let app = app();
     let known = app.book.with(|book| {
         let entry = book.entry(&id)?;
-        Some((app.sheet.with(|sheet| entry.words(sheet)), book.is_withdrawn(&id), entry.at))
+        Some((app.sheet.with(|sheet| book.words(entry, sheet)), book.is_withdrawn(&id), entry.at))
     });
     let Some((words, withdrawn, at)) = known else { return el("span") };
     let mut line =

@@ -1,15 +1,17 @@
 //! The builder's own limit, in place of the sheet's, with where it is from.
 
 use crate::device;
-use crate::dom::{El, el, text};
+use crate::dom::{El, button, el, follow, text};
+use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{fault_list, field, frame, no_such_limit, switch};
 use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{Edge, Limit, Row, Source};
+use pitleaf_core::limits::{Edge, Limit, Row, Source, TypedEdges};
 use pitleaf_core::quantity::Unit;
+use std::rc::Rc;
 
 /// The form for one row.
 pub fn screen(row: &str) -> Vec<El> {
@@ -23,39 +25,83 @@ pub fn screen(row: &str) -> Vec<El> {
 /// What stands in the form.
 #[derive(Clone, Copy)]
 struct Typed {
-    lower: RwSignal<String>,
-    upper: RwSignal<String>,
-    wear: RwSignal<String>,
+    /// Lower, upper, wear.
+    edges: [RwSignal<String>; 3],
     from: RwSignal<String>,
     who: RwSignal<String>,
     unit: RwSignal<Unit>,
+    /// Whether it is to hold for every engine, not for the one in hand alone.
+    every: RwSignal<bool>,
+    /// What was typed before the unit was switched.
+    before: RwSignal<TypedEdges>,
 }
 
 impl Typed {
+    /// The figures in force, in the unit they are written in.
+    fn of(row: &Row) -> Self {
+        let unit = row.limit.unit().unwrap_or(row.unit);
+        let limit = &row.limit;
+        let texts = [&limit.lower, &limit.upper, &limit.wear].map(|edge| match edge {
+            Some(edge) if edge.unit() != unit => {
+                format!("{} {}", edge.text(), edge.unit().symbol())
+            }
+            Some(edge) => edge.text().to_owned(),
+            None => String::new(),
+        });
+        Self {
+            edges: texts.clone().map(RwSignal::new),
+            from: RwSignal::default(),
+            who: RwSignal::default(),
+            unit: RwSignal::new(unit),
+            every: RwSignal::new(false),
+            before: RwSignal::new(TypedEdges::of(texts, unit)),
+        }
+    }
+
+    /// Begins with what was typed here last and not put in, and keeps what is typed.
+    fn keep(self, row: &Row) {
+        let [lower, upper, wear] = self.edges;
+        let fields = vec![lower, upper, wear, self.from, self.who];
+        let known: Vec<String> = fields.iter().map(|field| field.get_untracked()).gather();
+        let hash = Route::OwnLimit(row.id.clone()).hash();
+        draft::form_in(hash, Some(self.unit), fields, move || known.clone());
+        let texts = self.edges.map(RwSignal::get_untracked);
+        self.before.set(TypedEdges::of(texts, self.unit.get_untracked()));
+    }
+
+    /// Another unit: what stands there goes along.
+    fn switch(self, to: Unit) {
+        let now = self.edges.map(RwSignal::get_untracked);
+        let from = self.unit.get_untracked();
+        self.before.update(|before| {
+            for (edge, text) in self.edges.into_iter().zip(before.switch(now, from, to)) {
+                edge.set(text);
+            }
+        });
+        self.unit.set(to);
+    }
+
     /// The row as typed, or everything wrong with it.
     fn row(self, old: &Row) -> Result<Row, Vec<String>> {
+        let unit = self.unit.get_untracked();
         let mut faults = Vec::new();
-        let mut edge = |name: &str, typed: RwSignal<String>| {
+        let names = ["Lower", "Upper", "Wear"];
+        let mut edges = names.into_iter().zip(self.edges).map(|(name, typed)| {
             let typed = typed.get_untracked();
             if typed.trim().is_empty() {
                 return None;
             }
-            Edge::read(&typed, self.unit.get_untracked())
-                .map_err(|fault| faults.push(format!("{name}: {fault}")))
-                .ok()
-        };
-        let limit = Limit {
-            lower: edge("Lower", self.lower),
-            upper: edge("Upper", self.upper),
-            wear: edge("Wear", self.wear),
-        };
+            Edge::read(&typed, unit).map_err(|fault| faults.push(format!("{name}: {fault}"))).ok()
+        });
+        let [lower, upper, wear] = std::array::from_fn(|_| edges.next().flatten());
+        drop(edges);
         let words = |typed: RwSignal<String>| typed.get_untracked().trim().to_owned();
         let source = Source::Yours {
             who: words(self.who),
             when: device::moment(device::now()),
             from: words(self.from),
         };
-        let row = Row { limit, unit: self.unit.get_untracked(), source, ..old.clone() };
+        let row = Row { limit: Limit { lower, upper, wear }, unit, source, ..old.clone() };
         faults.extend(row.faults().iter().map(ToString::to_string));
         if words(self.from).is_empty() {
             faults.push("Say where it is from: the manual and its page.".to_owned());
@@ -65,53 +111,82 @@ impl Typed {
 }
 
 fn form(app: App, row: Row) -> Vec<El> {
-    let text_of = |edge: &Option<Edge>| {
-        RwSignal::new(edge.as_ref().map(|edge| edge.text().to_owned()).unwrap_or_default())
-    };
-    let typed = Typed {
-        lower: text_of(&row.limit.lower),
-        upper: text_of(&row.limit.upper),
-        wear: text_of(&row.limit.wear),
-        from: RwSignal::default(),
-        who: RwSignal::default(),
-        unit: RwSignal::new(row.limit.unit().unwrap_or(row.unit)),
-    };
+    let typed = Typed::of(&row);
+    typed.keep(&row);
     let wrong = RwSignal::new(Vec::<String>::new());
+    let doubts = RwSignal::new(Vec::<String>::new());
+    // A question is about what stood there when it was asked.
+    follow(move || {
+        typed.edges.iter().for_each(|edge| edge.track());
+        typed.unit.track();
+        doubts.set(Vec::new());
+    });
     let units: Vec<(Unit, &str)> =
         row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).gather();
     let what = row.what.clone();
-    let save = move || match typed.row(&row) {
+    let save = Rc::new(move |is_sure: bool| match typed.row(&row) {
         Ok(own) => {
+            wrong.set(Vec::new());
+            let asked = if is_sure { Vec::new() } else { own.doubts() };
+            if !asked.is_empty() {
+                doubts.set(asked);
+                return;
+            }
             let back = Route::Check { row: own.id.clone(), place: String::new() };
-            app.write(vec![Fact::Limit(Box::new(own))], "your own limit".to_owned(), move || {
-                app.go(&back)
+            let hash = Route::OwnLimit(own.id.clone()).hash();
+            let own = Box::new(own);
+            let (fact, whose) = if typed.every.get_untracked() {
+                (Fact::Limit(own), "every engine")
+            } else {
+                (Fact::BuildLimit(own), "this engine only")
+            };
+            app.write(vec![fact], format!("your own limit, {whose}"), move || {
+                draft::put(&hash, "", None);
+                app.go(&back);
             });
         }
         Err(faults) => wrong.set(faults),
+    });
+    let faults = fault_list(move || [wrong.get(), doubts.get()].concat());
+    let [lower, upper, wear] = typed.edges;
+    let anyway = {
+        let save = save.clone();
+        move || {
+            let save = save.clone();
+            let asked = doubts.with(|doubts| !doubts.is_empty());
+            let key = || button("button", "Keep it all the same", move || save(true));
+            asked.then(key).into_iter().gather()
+        }
     };
-    let faults = fault_list(move || wrong.get());
+    let whose = switch(
+        "Holds for",
+        &[(false, "this engine only"), (true, "every engine")],
+        move |every| typed.every.get() == every,
+        move |every| typed.every.set(every),
+    );
     let form = el("form")
         .class("form")
-        .on_submit(save)
+        .on_submit(move || save(false))
         .with(switch(
             "Unit",
             &units,
             move |unit| typed.unit.get() == unit,
-            move |unit| typed.unit.set(unit),
+            move |unit| typed.switch(unit),
         ))
         .with_all([
-            field("Lower limit", "none", typed.lower),
-            field("Upper limit", "none", typed.upper),
-            field("Wear limit", "none", typed.wear),
+            field("Lower limit", "none", lower),
+            field("Upper limit", "none", upper),
+            field("Wear limit", "none", wear),
             field("From", "the manual, its page", typed.from),
             field("Entered by", "may stay empty", typed.who),
+            whose,
             faults,
             text("button", "button action", "Put it in").attr("type", "submit"),
-        ]);
-    frame(
-        || "My own limit".to_owned(),
-        move || what.clone(),
-        true,
-        el("main").class("page").with(form),
-    )
+        ])
+        .live(anyway);
+    let under = move || {
+        let engine = app.opening().map(|(name, ..)| format!(" · {name}"));
+        what.clone() + &engine.unwrap_or_default()
+    };
+    frame(|| "My own limit".to_owned(), under, true, el("main").class("page").with(form))
 }

@@ -170,8 +170,10 @@ pub enum Fact {
     Outline(TypedOutline),
     /// The holes a side housing's template is laid on by.
     Datums(TypedDatums),
-    /// A limit of the builder's own, in place of the sheet's row of the same id.
+    /// A limit of the builder's own for every build, in place of the sheet's row of the same id.
     Limit(Box<Row>),
+    /// A limit of the builder's own for this build alone: its engine's manual says so.
+    BuildLimit(Box<Row>),
     /// The order of work: steps, decisions, compression, what is said of the build.
     Route(RouteFact),
     /// The build is signed off: read-only until it is reopened.
@@ -218,12 +220,38 @@ kept_variants!(Fact {
     "outline" = Outline(inside),
     "datums" = Datums(inside),
     "limit" = Limit(inside),
+    "build-limit" = BuildLimit(inside),
     "signed-off" = SignedOff { who: or_usual },
     "reopened" = Reopened { why: or_usual },
     "withdrawn" = Withdrawn { entry },
     "restored" = Restored { entry },
     "route" = Route(inside),
 });
+
+impl Fact {
+    /// The entry it is about, where it withdraws one or lets it hold again.
+    #[must_use]
+    pub fn of_entry(&self) -> Option<&EntryId> {
+        match self {
+            Self::Withdrawn { entry } | Self::Restored { entry } => Some(entry),
+            _ => None,
+        }
+    }
+
+    /// The side-seal slot it is about.
+    #[must_use]
+    pub fn slot(&self) -> Option<Slot> {
+        match self {
+            Self::Figure(figure) => Slot::named(&figure.place),
+            Self::Mark { slot, .. }
+            | Self::Drawing { slot, .. }
+            | Self::Trial { slot, .. }
+            | Self::FreshSeal { slot }
+            | Self::Fitted { slot, .. } => Some(*slot),
+            _ => None,
+        }
+    }
+}
 
 /// A reading as written down.
 #[derive(Clone, Debug, PartialEq, Eq)]

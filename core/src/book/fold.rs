@@ -76,7 +76,7 @@ impl Fact {
             Self::PortFace(face) => Some(Subject::PortFace(face.view.housing)),
             Self::Outline(outline) => Some(Subject::Outline(outline.port)),
             Self::Datums(datums) => Some(Subject::Datums(datums.housing)),
-            Self::Limit(row) => Some(Subject::Limit(row.id.clone())),
+            Self::Limit(row) | Self::BuildLimit(row) => Some(Subject::Limit(row.id.clone())),
             Self::Gauge { kind, .. } => Some(Subject::Gauge(*kind)),
             Self::Route(fact) => Some(Subject::Route(fact.subject())),
             Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),
@@ -118,6 +118,8 @@ pub struct Book {
 struct Build {
     histories: FxHashMap<Subject, Vec<u32>>,
     lines: Vec<u32>,
+    /// Limits for this build alone.
+    limits: Vec<u32>,
 }
 
 /// An entry with what later entries made of it.
@@ -182,6 +184,9 @@ impl Book {
             None => self.builds.entry(entry.build.clone()).or_default(),
         };
         put_in_order(entries, &mut build.lines, number);
+        if matches!(entry.fact, Fact::BuildLimit(_)) {
+            put_in_order(entries, &mut build.limits, number);
+        }
         if let Some(subject) = entry.fact.subject() {
             put_in_order(entries, build.histories.entry(subject).or_default(), number);
         }
@@ -351,24 +356,51 @@ impl Book {
         lines.filter(|line| !line.withdrawn).map(|line| line.entry)
     }
 
-    /// The limit rows of the builder's own in force.
-    pub fn own_limits(&self) -> impl Iterator<Item = &Row> {
-        self.of_the_shop().filter_map(|entry| match &entry.fact {
-            Fact::Limit(row) => Some(&**row),
+    /// What the sheet of a build is made of besides the rows that ship, what counts most last: what belongs
+    /// to the shop, and then the limits of the build alone, unless one for every build was put in at it later.
+    ///
+    /// Without a build: what belongs to the shop.
+    pub fn behind_sheet(&self, build: Option<&BuildId>) -> impl Iterator<Item = &Entry> {
+        let limits = build
+            .and_then(|build| self.builds.get(build))
+            .into_iter()
+            .flat_map(|build| &build.limits)
+            .map(|&number| &self.entries[number as usize])
+            .filter(|entry| {
+                let subject = entry.fact.subject();
+                subject.and_then(|subject| self.current(&entry.build, &subject)) == Some(entry)
+            });
+        self.of_the_shop().chain(limits)
+    }
+
+    /// The limit rows of the builder's own that hold for a build.
+    pub fn own_limits(&self, build: Option<&BuildId>) -> impl Iterator<Item = &Row> {
+        self.behind_sheet(build).filter_map(|entry| match &entry.fact {
+            Fact::Limit(row) | Fact::BuildLimit(row) => Some(&**row),
             _ => None,
         })
     }
 
-    /// The sheet in force: the starter sheet with the builder's own rows and gauges put in, the latest last.
+    /// The sheet that holds for every build: the starter sheet with the shop's own rows and gauges put in,
+    /// the latest last.
     #[must_use]
     pub fn sheet(&self) -> Sheet {
+        self.sheet_for(None)
+    }
+
+    /// The sheet in force for a build: the shop's, with the build's own limits put in.
+    #[must_use]
+    pub fn sheet_for(&self, build: Option<&BuildId>) -> Sheet {
         let mut sheet = Sheet::starter();
-        for row in self.own_limits().filter(|row| row.faults().is_empty()) {
-            sheet.put(row.clone());
-        }
-        for entry in self.of_the_shop() {
-            if let Fact::Gauge { kind, resolution, error } = &entry.fact {
-                sheet.put_gauge(Gauge::own(*kind, resolution, error));
+        for entry in self.behind_sheet(build) {
+            match &entry.fact {
+                Fact::Limit(row) | Fact::BuildLimit(row) if row.faults().is_empty() => {
+                    sheet.put((**row).clone());
+                }
+                Fact::Gauge { kind, resolution, error } => {
+                    sheet.put_gauge(Gauge::own(*kind, resolution, error));
+                }
+                _ => {}
             }
         }
         sheet

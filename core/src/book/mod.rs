@@ -19,4 +19,4 @@ pub use entry::{BuildId, Entry, EntryId, FORMAT, Fact, Figure};
 pub use fold::{Book, Line, Subject};
 pub use join::{Coming, Conflict, coming};
 pub use slot::{Face, Slot};
-pub use words::{Words, call};
+pub use words::{Words, call, judged};

@@ -1,9 +1,10 @@
 //! An entry in words: one line for the book's pages and its search.
 
-use super::{Entry, Fact, Figure};
+use super::{Book, Entry, Fact, Figure};
 use crate::gather::Gather;
 use crate::letters;
-use crate::limits::{Call, Edge, Row, Sheet, decide, place_words};
+use crate::limits::{Call, Edge, Gauge, Row, Sheet, decide, place_words};
+use crate::quantity::Reading;
 
 /// An entry's line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -25,14 +26,39 @@ impl Words {
     }
 }
 
-/// The verdict on a figure by the row it names; none where the row or the text can't be read, or the row
-/// has no edge.
+/// What a figure is judged by: the row it names, the reading and its gauge; none where the row or the text
+/// can't be read, or the row has no edge.
 #[must_use]
-pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
+pub fn judged<'sheet>(
+    figure: &Figure,
+    sheet: &'sheet Sheet,
+) -> Option<(&'sheet Row, Reading, Gauge)> {
     let row = sheet.row(&figure.row)?;
     let reading = figure.reading().ok()?;
     (row.limit.has_edge() && reading.amount().dimension() == row.unit.dimension())
-        .then(|| decide(&row.limit, &reading, &sheet.gauge(figure.gauge)).call)
+        .then(|| (row, reading, sheet.gauge(figure.gauge)))
+}
+
+/// The verdict on a figure by the row it names; none as for [`judged`].
+#[must_use]
+pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
+    let (row, reading, gauge) = judged(figure, sheet)?;
+    Some(decide(&row.limit, &reading, &gauge).call)
+}
+
+impl Book {
+    /// An entry in words; one about another entry names that.
+    #[must_use]
+    pub fn words(&self, entry: &Entry, sheet: &Sheet) -> Words {
+        let words = entry.words(sheet);
+        match entry.fact.of_entry().map(|of| self.entry(of)) {
+            Some(Some(of)) => {
+                let of = of.words(sheet);
+                Words { says: format!("{}: {}", of.about, of.says), ..words }
+            }
+            _ => words,
+        }
+    }
 }
 
 impl Entry {
@@ -124,10 +150,14 @@ impl Entry {
                 &format!("{} side housing · datum holes", capital(datums.housing.name())),
                 datums.rows.lines().gather::<Vec<_>>().join("; "),
             ),
-            Fact::Limit(row) => plain(
-                &format!("Own limit · {}", row.what),
-                crate::limits::limit_line(&row.limit, row.unit),
-            ),
+            Fact::Limit(row) | Fact::BuildLimit(row) => {
+                let here = matches!(self.fact, Fact::BuildLimit(_));
+                let whose = if here { "this engine only" } else { "every engine" };
+                plain(
+                    &format!("Own limit, {whose} · {}", row.what),
+                    crate::limits::limit_line(&row.limit, row.unit),
+                )
+            }
             Fact::Gauge { kind, resolution, error } => {
                 let figure = |edge: &Edge| format!("{} {}", edge.text(), edge.unit().symbol());
                 plain(
@@ -152,8 +182,9 @@ impl Entry {
                 "Reopened",
                 if why.is_empty() { "no reason given".to_owned() } else { why.clone() },
             ),
-            Fact::Withdrawn { .. } => plain("Withdrawn", "an entry above".to_owned()),
-            Fact::Restored { .. } => plain("Holds again", "a withdrawn entry".to_owned()),
+            // Which one, only the book knows.
+            Fact::Withdrawn { .. } => plain("Withdrawn", "an entry not in this book".to_owned()),
+            Fact::Restored { .. } => plain("Holds again", "an entry not in this book".to_owned()),
         }
     }
 }

@@ -99,6 +99,13 @@ pub static AFTER_TOP: Bounds = row("An angle after top", 0, 270, Unit::Degree);
 pub static CIRCLE: Bounds = row("A radius of the joint", 5, 1_000, Unit::Millimetre);
 /// A pin, a dowel, or the hole for it.
 pub static PIN: Bounds = row("A pin’s diameter", 1, 200, Unit::Millimetre);
+/// A nominal size in the tables of limits and fits, which begin above 3 mm and end at 120 mm: here to the
+/// next micrometre, so that what is taken has limits.
+pub static FIT_NOMINAL: Bounds = row("A nominal size", 3_001, 120_000, Unit::Micrometre);
+/// A hole that something is fitted into.
+pub static FIT_HOLE: Bounds = row("A hole’s diameter", 1, 200, Unit::Millimetre);
+/// A pin or a shaft that is fitted into a hole.
+pub static FIT_SHAFT: Bounds = row("A pin’s or shaft’s diameter", 1, 200, Unit::Millimetre);
 /// A hole through a pin; 0 for a solid one.
 pub static PIN_BORE: Bounds = row("The hole through a pin", 0, 200, Unit::Millimetre);
 /// The housing around a pin.

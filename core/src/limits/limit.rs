@@ -113,19 +113,23 @@ impl Limit {
     }
 
     /// Whether an amount lies past the wear limit; none where there is no such limit.
-    ///
-    /// The worn side is the one away from the fresh limits: a wear limit above them is passed upwards.
     #[must_use]
     pub fn is_worn_out(&self, amount: Amount) -> Option<bool> {
         let wear = self.wear.as_ref()?.amount();
-        let upwards = match (&self.upper, &self.lower) {
+        let past = if self.wears_upwards() { wear.minus(amount) } else { amount.minus(wear) };
+        Some(past.is_negative())
+    }
+
+    /// Whether wear makes it greater: the worn side is the one away from the fresh limits, so that a wear
+    /// limit above them is passed upwards.
+    pub(super) fn wears_upwards(&self) -> bool {
+        let Some(wear) = self.wear.as_ref().map(Edge::amount) else { return true };
+        match (&self.upper, &self.lower) {
             (Some(upper), _) if !wear.minus(upper.amount()).is_negative() => true,
             (_, Some(lower)) if !lower.amount().minus(wear).is_negative() => false,
             (Some(_), _) => false,
             _ => true,
-        };
-        let past = if upwards { wear.minus(amount) } else { amount.minus(wear) };
-        Some(past.is_negative())
+        }
     }
 
     /// The unit the limit was written in.

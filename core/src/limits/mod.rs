@@ -3,6 +3,7 @@
 mod decide;
 mod gauge;
 mod limit;
+mod own;
 mod picture;
 mod places;
 mod row;
@@ -18,6 +19,7 @@ pub use decide::{
 };
 pub use gauge::{Gauge, GaugeKind};
 pub use limit::{Edge, Limit};
+pub use own::TypedEdges;
 pub use picture::Picture;
 pub use places::{place_words, places};
 pub use row::{BuildKind, Input, Part, Row};
@@ -25,4 +27,4 @@ pub use rule::{Rule, place_on_rule, rule};
 pub use sheet::{RowFault, Sheet};
 pub use slip::{Slip, slip};
 pub use source::Source;
-pub use speak::limit_line;
+pub use speak::{limit_line, limit_lines};

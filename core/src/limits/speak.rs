@@ -36,11 +36,7 @@ impl Verdict {
             }
         }
         if self.call == Call::TooClose {
-            pieces.push(if self.gauge_too_coarse {
-                "The limit is narrower than this gauge’s doubt: no reading with it can prove the part good. Use a finer one.".to_owned()
-            } else {
-                format!("{} likely to meet. Measure again, with a finer gauge if there is one.", percent(self.conformity))
-            });
+            pieces.push(self.too_close(reading, gauge));
         }
         match (self.worn_out, self.call) {
             (Some(true), _) => pieces.push("Past the wear limit.".to_owned()),
@@ -55,6 +51,9 @@ impl Verdict {
             }
             _ => {}
         }
+        if limit.unit().is_some_and(|own| own != unit) {
+            pieces.push(format!("The limit as written: {}.", limit_as_written(limit)));
+        }
         pieces.push(format!(
             "{} doubt ±{} {}.",
             capital(gauge.kind.name()),
@@ -62,6 +61,25 @@ impl Verdict {
             unit.symbol()
         ));
         pieces.join(" ")
+    }
+
+    /// What to do about a reading that proves nothing. Where fewer digits were typed than the gauge shows,
+    /// that is the first thing to mend.
+    fn too_close(&self, reading: &Reading, gauge: &Gauge) -> String {
+        let (step, unit) = (reading.step(), reading.unit());
+        let likely = percent(self.conformity);
+        let is_as_fine = gauge.resolution.is_some_and(|shown| shown >= step);
+        if !is_as_fine {
+            format!(
+                "{likely} likely to meet. The reading was taken as good to its last digit, {} {}: type every digit the gauge shows, or measure again with a finer one.",
+                step.shortest(unit, 9),
+                unit.symbol()
+            )
+        } else if self.gauge_too_coarse {
+            "The limit is narrower than this gauge’s doubt: no reading with it can prove the part good. Use a finer one.".to_owned()
+        } else {
+            format!("{likely} likely to meet. Measure again, with a finer gauge if there is one.")
+        }
     }
 
     fn distances(&self, reading: &Reading) -> String {
@@ -100,17 +118,12 @@ fn short(span: Span, reading: &Reading) -> String {
     span.size().shortest(unit, places_for(reading.step(), unit))
 }
 
-/// A doubt is rounded up, to the reading's own decimals.
+/// A doubt with two significant digits, rounded up; never with fewer decimals than the reading.
 fn doubt(guard: Span, reading: &Reading) -> String {
     let unit = reading.unit();
-    let places = places_for(reading.step(), unit);
-    let coarse = places.saturating_sub(1);
-    let text = guard.show(unit, coarse, Rounding::Up);
-    if text.bytes().all(|b| matches!(b, b'0' | b'.')) {
-        guard.show(unit, places, Rounding::Up)
-    } else {
-        text
-    }
+    let own = places_for(reading.step(), unit).saturating_sub(1);
+    let places = if guard.is_zero() { own } else { places_for(guard, unit).max(own) };
+    guard.show(unit, places, Rounding::Up)
 }
 
 /// A probability, never as a certainty.
@@ -125,6 +138,22 @@ fn percent(probability: f64) -> String {
         let whole = (probability * 100.0).round() as i64;
         format!("{whole} %")
     }
+}
+
+/// A limit in one line in a unit, and behind it as its source wrote it where that is another:
+/// `at least 3.14725 in (at least 79.94 mm)`.
+#[must_use]
+pub fn limit_lines(limit: &Limit, unit: Unit) -> String {
+    let line = limit_line(limit, unit);
+    match limit.unit() {
+        Some(own) if own != unit => format!("{line} ({})", limit_as_written(limit)),
+        _ => line,
+    }
+}
+
+/// A limit in its own unit.
+fn limit_as_written(limit: &Limit) -> String {
+    limit.unit().map_or_else(String::new, |unit| limit_line(limit, unit))
 }
 
 /// A limit in one line: `0.0015 … 0.0040 in`, rounded inward where the unit is not its own.

@@ -14,6 +14,29 @@ pub struct Converted {
     pub exact: Option<String>,
 }
 
+impl Converted {
+    /// What is shown large, and what is said beside it: the exact figure with the rounded one beside it,
+    /// as long as a phone can show it large; otherwise the rounded one.
+    #[must_use]
+    pub fn shown(&self) -> (&str, String) {
+        /// Digits and point that fit a phone's column in large figures.
+        const LARGE: usize = 9;
+        match &self.exact {
+            Some(exact) if exact.chars().count() <= LARGE => {
+                // Zeros behind the exact figure are no rounding.
+                let zeros = self.rounded.strip_prefix(exact.as_str());
+                let is_same =
+                    zeros.is_some_and(|rest| rest.chars().all(|c| matches!(c, '.' | '0')));
+                let beside =
+                    if is_same { "exact".to_owned() } else { format!("rounded {}", self.rounded) };
+                (exact, beside)
+            }
+            Some(exact) => (&self.rounded, format!("exactly {exact}")),
+            None => (&self.rounded, "rounded".to_owned()),
+        }
+    }
+}
+
 /// A reading in all its units.
 pub type Conversion = Vec<Converted>;
 

@@ -63,7 +63,8 @@ pub fn compare(book: &Book, sheet: &Sheet, row: &str, place: &str, most: usize) 
             let point = Point {
                 name: name.to_owned(),
                 figure: format!("{} {}{on}", figure.text, figure.unit.symbol()),
-                call: call(figure, sheet),
+                // Each by the limits of its own build.
+                call: call(figure, &book.sheet_for(Some(&build))),
                 build,
                 x: 0,
                 y: 0,

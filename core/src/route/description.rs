@@ -58,10 +58,10 @@ pub fn said<'book>(book: &'book Book, build: &BuildId, topic: Topic) -> &'book s
     }
 }
 
-/// How many rows of the sheet in force are the builder's own.
+/// How many rows of the sheet in force for a build are the builder's own.
 #[must_use]
-pub fn own_rows(book: &Book) -> usize {
-    let mut ids: Vec<&str> = book.own_limits().map(|row| row.id.as_str()).gather();
+pub fn own_rows(book: &Book, build: &BuildId) -> usize {
+    let mut ids: Vec<&str> = book.own_limits(Some(build)).map(|row| row.id.as_str()).gather();
     ids.sort_unstable();
     ids.dedup();
     ids.len()

@@ -17,6 +17,12 @@ pub fn thickest() -> Amount {
     Amount::whole(1_500, Unit::Micrometre)
 }
 
+/// The thickest leaf or stack that a seal's gap is likely tried with, 0.04 in (1.016 mm): any limit lies far
+/// below, so that beyond it the unit is more likely wrong than the gap.
+fn thickest_likely() -> Amount {
+    Amount::whole(40, Unit::Thou)
+}
+
 /// What is wrong with a leaf, a stack or a set.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum LeafFault {
@@ -201,6 +207,21 @@ impl Stack {
     #[must_use]
     pub fn leaves(&self) -> &[Leaf] {
         &self.0
+    }
+
+    /// What is to be asked before a trial with it is written down: none where it is no thicker than any gap
+    /// is likely to be.
+    #[must_use]
+    pub fn doubt(&self) -> Option<String> {
+        let likely = thickest_likely();
+        let symbol = self.0.first().map_or("", |leaf| leaf.unit().symbol());
+        (self.thickness() > likely).then(|| {
+            format!(
+                "{self} is thicker than {} mm ({} in): more than any such gap. Is {symbol} the right unit?",
+                plain(likely, Unit::Millimetre, Rounding::Nearest),
+                plain(likely, Unit::Inch, Rounding::Nearest),
+            )
+        })
     }
 
     /// As marked, all leaves together, exactly.

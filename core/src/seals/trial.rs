@@ -60,6 +60,8 @@ impl Outcome {
 pub enum TrialFault {
     /// Something is wrong with its leaves.
     Leaf(LeafFault),
+    /// A leaf that may be off by all its thickness: itself, and by how much it may be off.
+    LeafTooThin(String, String),
     /// "Goes" and the like without a leaf.
     LeafMissing,
     /// A leaf where none is in play.
@@ -80,6 +82,10 @@ impl fmt::Display for TrialFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Leaf(fault) => fault.fmt(f),
+            Self::LeafTooThin(leaf, off) => write!(
+                f,
+                "A leaf may be off by {off}, so one of {leaf} proves nothing. Check the unit, or try a thicker leaf."
+            ),
             Self::LeafMissing => f.write_str("No leaf named. Say which leaf or leaves were tried."),
             Self::LeafNotInPlay(outcome) => write!(
                 f,
@@ -150,7 +156,7 @@ impl Trial {
             if let Some(leaf) =
                 leaves.into_iter().find(|leaf| leaf.thickness().above_zero() <= span)
             {
-                return Err(LeafFault::ToleranceEatsLeaf(leaf.to_string()).into());
+                return Err(TrialFault::LeafTooThin(leaf.to_string(), tolerance.to_string()));
             }
         }
         if self.ground.is_some_and(|ground| !(1..=MOST_GROUND).contains(&ground.count)) {

@@ -3,14 +3,13 @@
 use super::order::folded;
 use super::{entry, figure, id, opened};
 use pitleaf_core::book::{Entry, Fact, Figure, csv};
-use pitleaf_core::limits::Sheet;
 use proptest::prelude::*;
 
 const HEAD: &str =
     "build,order,milliseconds since 1970,row,piece,reading,unit,in mm,verdict,withdrawn";
 
 fn written(entries: &[Entry]) -> String {
-    csv::write(&folded(entries), &Sheet::starter())
+    csv::write(&folded(entries))
 }
 
 fn at(place: &str, text: &str) -> Fact {

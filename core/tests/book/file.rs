@@ -67,7 +67,7 @@ pub(super) fn sample() -> Vec<Entry> {
         entry("e3", 3, Fact::Mark { slot: slot("2R-AB"), mark: "two dots".to_owned() }),
         entry("e4", 4, Fact::Fitted { slot: slot("2R-AB"), fitted: true }),
         entry("e5", 5, note),
-        entry("e6", 6, Fact::Limit(Box::new(own))),
+        entry("e6", 6, Fact::Limit(Box::new(own.clone()))),
         entry("e7", 7, Fact::Withdrawn { entry: id("e2") }),
         entry("e8", 8, Fact::Restored { entry: id("e2") }),
         entry("e9", 9, Fact::Drawing { slot: slot("2R-AB"), drawing }),
@@ -81,6 +81,7 @@ pub(super) fn sample() -> Vec<Entry> {
         entry("e17", 17, tightened()),
         entry("e18", 18, Fact::DowelsSolid { solid: true }),
         entry("e19", 19, oil_feed()),
+        entry("e20", 20, Fact::BuildLimit(Box::new(own))),
     ]
 }
 
@@ -154,7 +155,11 @@ const FILE: &str = r#"[
   {"format":1,"id":"e18","build":"kestrel","order":18,"at":1800000018000,
    "fact":{"dowels-solid":{"solid":true}}},
   {"format":1,"id":"e19","build":"kestrel","order":19,"at":1800000019000,
-   "fact":{"oil-feed":{"words":"filter block to front cover","bore":"6","unit":"mm"}}}
+   "fact":{"oil-feed":{"words":"filter block to front cover","bore":"6","unit":"mm"}}},
+  {"format":1,"id":"e20","build":"kestrel","order":20,"at":1800000020000,
+   "fact":{"build-limit":{"id":"end-play","part":"assembly","what":"End play","how":"","gauge":"dial-indicator","input":"gap","unit":"mm",
+   "limit":{"lower":"0.04 mm","upper":"0.07 mm","wear":"0.09 mm"},"build":"any",
+   "source":{"yours":{"who":"J.","when":"3 May","from":"workshop manual, p. 14"}},"note":"","caution":"","words":""}}}
 ]"#;
 
 #[test]

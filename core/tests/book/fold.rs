@@ -150,7 +150,68 @@ fn a_limit_that_cant_be_used_does_not_reach_the_sheet() {
     let useless = Row { limit: Limit::default(), ..own_row() };
     let book = book([opened(), entry("mine", 2, Fact::Limit(Box::new(useless)))]);
     assert_eq!(end_play(&book).as_deref(), Some("0.07"), "the sheet’s");
-    assert_eq!(book.own_limits().count(), 1, "but it stays in the book");
+    assert_eq!(book.own_limits(None).count(), 1, "but it stays in the book");
+}
+
+/// The end play's upper limit as it holds for a build.
+#[track_caller]
+fn holds(book: &Book, build: &str, upper: &str) {
+    let sheet = book.sheet_for(Some(&id(build)));
+    let row = sheet.row("end-play").expect("the sheet has it");
+    assert_eq!(row.limit.upper.as_ref().map(Edge::text), Some(upper), "for {build}");
+}
+
+fn upper(text: &str) -> Box<Row> {
+    let mut row = own_row();
+    row.limit.upper = Edge::read(text, Unit::Millimetre).ok();
+    Box::new(row)
+}
+
+fn of(build: &str, entry: Entry) -> Entry {
+    Entry { build: id(build), ..entry }
+}
+
+#[test]
+fn a_limit_of_one_engine_holds_for_its_build_alone() {
+    let mut book = book([opened(), entry("mine", 2, Fact::BuildLimit(upper("0.06")))]);
+    holds(&book, "kestrel", "0.06");
+    holds(&book, "plover", "0.07");
+    assert_eq!(end_play(&book).as_deref(), Some("0.07"), "the shop’s sheet is as it was");
+    assert_eq!(book.own_limits(Some(&id("kestrel"))).count(), 1, "own rows of the one");
+    assert_eq!(book.own_limits(Some(&id("plover"))).count(), 0, "and of the other");
+    let history = Subject::Limit("end-play".to_owned());
+    assert!(book.current(&id("kestrel"), &history).is_some(), "it has a history");
+    book.take(entry("w", 3, withdrawn("mine")));
+    holds(&book, "kestrel", "0.07");
+}
+
+#[test]
+fn an_engines_own_limit_stands_above_the_shops_and_the_latest_of_its_build_counts() {
+    let mut book = book([
+        opened(),
+        entry("one", 2, Fact::BuildLimit(upper("0.06"))),
+        of("plover", entry("all", 3, Fact::Limit(upper("0.05")))),
+    ]);
+    // Later, but put in at another engine.
+    holds(&book, "kestrel", "0.06");
+    holds(&book, "plover", "0.05");
+    holds(&book, "avocet", "0.05");
+    // Every engine, said at the one that had its own.
+    book.take(entry("every", 4, Fact::Limit(upper("0.055"))));
+    for build in ["kestrel", "plover", "avocet"] {
+        holds(&book, build, "0.055");
+    }
+    book.take(of("plover", entry("again", 5, Fact::Limit(upper("0.065")))));
+    holds(&book, "kestrel", "0.065");
+}
+
+#[test]
+fn a_limit_written_before_there_were_two_kinds_holds_for_all() {
+    let text = r#"{"format":1,"id":"old","build":"kestrel","order":2,"at":0,"fact":{"limit":{"id":"end-play","part":"assembly","what":"End play","gauge":"dial-indicator","input":"gap","unit":"mm","limit":{"upper":"0.06 mm"},"build":"any","source":{"yours":{"who":"","when":"","from":"page 4"}}}}}"#;
+    let old: Entry = pitleaf_core::kept::read(text).expect("an entry of an older version");
+    let book = book([opened(), old]);
+    holds(&book, "kestrel", "0.06");
+    holds(&book, "plover", "0.06");
 }
 
 #[test]
@@ -161,4 +222,35 @@ fn a_figure_reads_back_as_it_was_typed() {
     let bad = pitleaf_core::book::Figure { text: "1..2".to_owned(), ..figure };
     let sentence = bad.reading().unwrap_err().to_string();
     assert_eq!(sentence, "More than one point or comma. Leave only the decimal one.", "refused");
+}
+
+#[test]
+fn a_withdrawal_names_what_it_withdraws() {
+    let book = book([
+        opened(),
+        entry("b", 2, figure("0.025")),
+        entry("c", 3, withdrawn("b")),
+        entry("d", 4, Fact::Restored { entry: id("b") }),
+        entry("e", 5, withdrawn("elsewhere")),
+    ]);
+    let sheet = book.sheet();
+    let words = |name: &str| {
+        let words = book.words(book.entry(&id(name)).expect("an entry"), &sheet);
+        (words.about, words.says)
+    };
+    let named = "1F-AB · Side seal to corner seal, naturally aspirated: 0.025 in";
+    assert_eq!(words("c"), ("Withdrawn".to_owned(), named.to_owned()), "withdrawn");
+    assert_eq!(words("d"), ("Holds again".to_owned(), named.to_owned()), "restored");
+    assert_eq!(words("e").1, "an entry not in this book", "of another phone");
+    assert_eq!(words("b").1, "0.025 in", "any other as it is");
+}
+
+#[test]
+fn what_is_said_of_a_slot_leads_to_it() {
+    let ab = slot("1F-AB");
+    let note = Fact::Note { about: "1F-AB".to_owned(), words: String::new() };
+    assert_eq!(figure("0.002").slot(), Some(ab), "a reading at it");
+    assert_eq!(Fact::FreshSeal { slot: ab }.slot(), Some(ab), "a seal of it");
+    assert_eq!(opened().fact.slot(), None, "a build");
+    assert_eq!(note.slot(), None, "words");
 }

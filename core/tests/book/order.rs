@@ -20,6 +20,7 @@ pub(super) fn facts() -> impl Strategy<Value = Fact> {
         names.prop_map(|entry| Fact::Restored { entry }),
         Just(Fact::Note { about: String::new(), words: "bearing blue".to_owned() }),
         Just(Fact::Limit(Box::new(Sheet::starter().rows()[0].clone()))),
+        Just(Fact::BuildLimit(Box::new(Sheet::starter().rows()[0].clone()))),
         Just(opened().fact),
         Just(Fact::SignedOff { who: String::new() }),
         Just(Fact::Reopened { why: String::new() }),

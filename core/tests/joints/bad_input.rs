@@ -234,7 +234,7 @@ proptest! {
 /// refused.
 #[test]
 fn readings_at_the_edges_are_taken() {
-    let all: [&'static Bounds; 27] = [
+    let all: [&'static Bounds; 30] = [
         &bounds::THREAD_DIAMETER,
         &bounds::PITCH,
         &bounds::DRILL,
@@ -250,6 +250,9 @@ fn readings_at_the_edges_are_taken() {
         &bounds::FIRING_PRESSURE,
         &bounds::CIRCLE,
         &bounds::PIN,
+        &bounds::FIT_NOMINAL,
+        &bounds::FIT_HOLE,
+        &bounds::FIT_SHAFT,
         &bounds::PIN_BORE,
         &bounds::HOUSING,
         &bounds::SEAT,

@@ -386,3 +386,37 @@ fn classes_are_read_and_refused() {
         "swapped"
     );
 }
+
+/// The hint of a field and its refusal come from the same bounds; what they take has limits.
+#[test]
+fn a_size_that_is_taken_has_limits_and_one_refused_is_named() {
+    use pitleaf_core::joints::{bounds, shown};
+    use pitleaf_core::quantity::Reading;
+    let nominal = &bounds::FIT_NOMINAL;
+    assert_eq!(shown::bounds(nominal, Unit::Millimetre), "3.01 to 120 mm", "the hint");
+    let class = Class::read("H7").expect("a class");
+    for text in ["3.01", "120"] {
+        let read = Reading::read(text, Unit::Millimetre, nominal).expect("within the hint");
+        assert!(limits(read.amount(), class).is_ok(), "{text} mm has limits");
+    }
+    for (text, row, sentence) in [
+        (
+            "3",
+            nominal,
+            "A nominal size lies between 3.01 and 120 mm. Check the decimal point and the unit.",
+        ),
+        (
+            "0.5",
+            &bounds::FIT_HOLE,
+            "A hole’s diameter lies between 1 and 200 mm. Check the decimal point and the unit.",
+        ),
+        (
+            "0.5",
+            &bounds::FIT_SHAFT,
+            "A pin’s or shaft’s diameter lies between 1 and 200 mm. Check the decimal point and the unit.",
+        ),
+    ] {
+        let refused = Reading::read(text, Unit::Millimetre, row).expect_err("refused");
+        assert_eq!(refused.to_string(), sentence, "{text} mm");
+    }
+}

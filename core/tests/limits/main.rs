@@ -3,11 +3,13 @@
 mod conformity;
 mod edges;
 mod gauges;
+mod own;
 mod pictures;
 mod properties;
 mod slips;
 mod starter;
 mod wear;
+mod words;
 
 use pitleaf_core::limits::{Edge, Limit};
 use pitleaf_core::quantity::{Bounds, Reading, Span, Unit};

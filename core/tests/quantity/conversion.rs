@@ -119,3 +119,23 @@ fn what_is_no_number_becomes_no_amount() {
     let freezing = read("0 °C", Celsius).amount();
     assert_eq!(Amount::nearest(32.0, Fahrenheit), Some(freezing), "with the unit’s own zero");
 }
+
+#[track_caller]
+fn shown(text: &str, unit: Unit, large: &str, beside: &str) {
+    let rows = conversions(&read(text, unit));
+    let row = rows.iter().find(|row| row.unit == unit).expect("a unit of its dimension");
+    assert_eq!(row.shown(), (large, beside.to_owned()), "{text} in {}", unit.symbol());
+}
+
+#[test]
+fn an_exact_figure_is_shown_large_where_it_fits() {
+    shown("1/2 in", Millimetre, "12.7", "rounded 13");
+    shown("1/2 in", Inch, "0.5", "exact");
+    shown("1/2 in", Foot, "0.042", "rounded");
+    shown("2.0 thou", Thou, "2", "exact");
+    shown("100 mm", Metre, "0.1", "exact");
+    shown("3.5 kgf·m", NewtonMetre, "34.323275", "rounded 34.32");
+    // Ten digits and the point are more than the column holds.
+    shown("123456789 µm", Metre, "123.4568", "exactly 123.456789");
+    shown("1/128 in", Millimetre, "0.1984375", "rounded 0.198");
+}

@@ -150,7 +150,7 @@ fn a_trial_says_what_it_takes() {
     refuses(Trial::without_leaves(Outcome::WillNotEnter, strokes(10_001)), count);
     refuses(
         Trial::with_leaves(Outcome::Goes, stack(&["0.01"]), written("0.01"), None),
-        "0.01 mm is no thicker than the tolerance, so it proves nothing. Leave it out, or type a smaller tolerance.",
+        "A leaf may be off by 0.01 mm, so one of 0.01 mm proves nothing. Check the unit, or try a thicker leaf.",
     );
     assert_eq!(LeafFault::NoLeaf, Stack::of(vec![]).unwrap_err());
 }
@@ -171,4 +171,24 @@ fn a_trial_bounds_the_gap_by_every_leaf_s_doubt() {
         assert_eq!((alone.least_gap(), alone.gap_is_under()), (None, Some(micrometres(0))));
     }
     assert_eq!(set_of_micrometres(&[50], 3).leaves().len(), 1);
+}
+
+#[test]
+fn a_leaf_thicker_than_any_gap_is_asked_about() {
+    use Unit::{Inch, Millimetre, Thou};
+    let doubt = |text: &str, unit: Unit| Stack::read(text, unit).expect("a stack").doubt();
+    for (text, unit) in
+        [("1.00", Millimetre), ("40", Thou), ("0.04", Inch), ("0.9 + 0.1", Millimetre)]
+    {
+        assert_eq!(doubt(text, unit), None, "{text} {}", unit.symbol());
+    }
+    assert_eq!(
+        doubt("1.5", Millimetre).as_deref(),
+        Some(
+            "1.5 mm is thicker than 1.016 mm (0.04 in): more than any such gap. Is mm the right unit?"
+        ),
+        "1½ thou, typed as millimetres"
+    );
+    assert!(doubt("0.8 + 0.25", Millimetre).is_some(), "a stack counts as one");
+    assert!(doubt("41", Thou).is_some(), "a little over");
 }

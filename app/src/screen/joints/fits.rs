@@ -34,15 +34,15 @@ impl Fields {
     fn new() -> Self {
         const LENGTHS: &[Unit] = &[Unit::Millimetre, Unit::Inch];
         let mut form = Form::of("fits");
-        let mut size = |label| form.figure(label, &bounds::PIN, LENGTHS, "");
+        let mut size = |label, bounds| form.figure(label, bounds, LENGTHS, "");
         let fields = [
-            size("Nominal size"),
-            size("Hole, least"),
-            size("Hole, greatest"),
-            size("Pin or shaft, least"),
-            size("Pin or shaft, greatest"),
-            size("Hole, measured"),
-            size("Pin or shaft, measured"),
+            size("Nominal size", &bounds::FIT_NOMINAL),
+            size("Hole, least", &bounds::FIT_HOLE),
+            size("Hole, greatest", &bounds::FIT_HOLE),
+            size("Pin or shaft, least", &bounds::FIT_SHAFT),
+            size("Pin or shaft, greatest", &bounds::FIT_SHAFT),
+            size("Hole, measured", &bounds::FIT_HOLE),
+            size("Pin or shaft, measured", &bounds::FIT_SHAFT),
         ];
         let [
             nominal,

@@ -7,6 +7,7 @@ use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::App;
+use crate::widget::switch;
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
@@ -20,6 +21,8 @@ pub(super) struct TrialKeys {
     app: App,
     slot: Slot,
     leaf: RwSignal<String>,
+    /// The unit of a leaf typed without one.
+    unit: RwSignal<Unit>,
     ground: RwSignal<String>,
     by: RwSignal<GroundBy>,
     /// Whether the leaves lie open, and whether the next one touched is put to those in hand.
@@ -28,7 +31,16 @@ pub(super) struct TrialKeys {
     /// Whether what is seen of the seal alone lies open.
     alone: RwSignal<bool>,
     fault: RwSignal<Option<String>>,
+    /// What is to be written only if it is said once more.
+    asked: RwSignal<Option<Outcome>>,
     known: Memo<Option<SlotAnswer>>,
+}
+
+/// The unit a leaf is typed in where none is chosen: that of the leaves on the bench, else the one the limit
+/// is spoken in on this page.
+fn usual_unit(app: App, spoken: Option<Unit>) -> Unit {
+    let leaf = leaves_on_bench(app).and_then(|set| set.leaves().first().map(|leaf| leaf.unit()));
+    leaf.or(spoken).unwrap_or(Unit::Millimetre)
 }
 
 /// Parts leaf and count in the draft.
@@ -43,18 +55,24 @@ impl TrialKeys {
         known: Memo<Option<SlotAnswer>>,
     ) -> Self {
         let hash = Route::Slot(slot).hash();
-        let kept = draft::at(&hash).map(|draft| draft.text).unwrap_or_default();
+        let draft = draft::at(&hash);
+        let unit = draft.as_ref().and_then(|draft| draft.unit).unwrap_or_else(|| {
+            usual_unit(app, known.with_untracked(|known| known.as_ref().map(|known| known.unit)))
+        });
+        let kept = draft.map(|draft| draft.text).unwrap_or_default();
         let (leaf, ground) = kept.split_once(PARTS).unwrap_or((&kept, ""));
         let keys = Self {
             app,
             slot,
             leaf: RwSignal::new(leaf.to_owned()),
+            unit: RwSignal::new(unit),
             ground: RwSignal::new(ground.to_owned()),
             by,
             open: RwSignal::new(false),
             stacking: RwSignal::new(false),
             alone: RwSignal::new(false),
             fault: RwSignal::new(None),
+            asked: RwSignal::new(None),
             known,
         };
         let proposed = keys.proposed();
@@ -74,12 +92,14 @@ impl TrialKeys {
             let is_as_proposed = leaf == proposed.get_untracked() && ground.is_empty();
             let text =
                 if is_as_proposed { String::new() } else { format!("{leaf}{PARTS}{ground}") };
-            draft::put(&hash, &text, None);
+            draft::put(&hash, &text, Some(keys.unit.get()));
         });
         follow(move || {
             keys.leaf.track();
+            keys.unit.track();
             keys.ground.track();
             keys.fault.set(None);
+            keys.asked.set(None);
         });
         keys
     }
@@ -96,21 +116,17 @@ impl TrialKeys {
         })
     }
 
-    /// The unit of a leaf typed without one: that of the leaves on the bench.
-    fn unit(self) -> Unit {
-        leaves_on_bench(self.app)
-            .and_then(|set| set.leaves().first().map(|leaf| leaf.unit()))
-            .unwrap_or(Unit::Millimetre)
-    }
-
     /// The keys themselves.
     pub(super) fn shown(self) -> Vec<El> {
-        let seen =
-            |words: &str, outcome: Outcome| button("key", words, move || self.write(outcome));
+        let seen = |words: &str, outcome: Outcome| {
+            button("key", words, move || self.write(outcome, false))
+        };
         let pair = el("div")
             .class("pair trial-pair")
-            .with(button("key action", "Goes", move || self.write(Outcome::Goes)))
-            .with(button("key action", "Does not go", move || self.write(Outcome::DoesNotGo)));
+            .with(button("key action", "Goes", move || self.write(Outcome::Goes, false)))
+            .with(button("key action", "Does not go", move || {
+                self.write(Outcome::DoesNotGo, false)
+            }));
         let more =
             button("quiet more", "Without a leaf…", move || self.alone.update(|on| *on = !*on))
                 .attr_live("aria-expanded", move || Some(self.alone.get().to_string()));
@@ -128,7 +144,14 @@ impl TrialKeys {
             .attr_live("hidden", move || self.fault.with(Option::is_none).then(String::new));
         vec![
             self.leaves(),
-            fault.text_live(move || self.fault.get().unwrap_or_default()),
+            fault.text_live(move || self.fault.get().unwrap_or_default()).live(move || {
+                let asked = self.asked.get().into_iter();
+                asked
+                    .map(|outcome| {
+                        button("quiet", "Write it all the same", move || self.write(outcome, true))
+                    })
+                    .gather()
+            }),
             self.leaf_line(),
             self.ground_line(),
             self.burr(),
@@ -140,19 +163,27 @@ impl TrialKeys {
 
     fn leaf_line(self) -> El {
         let input = el("input")
-            .attrs(&[
-                ("aria-label", "Leaf or stack tried"),
-                ("autocomplete", "off"),
-                ("autocapitalize", "off"),
-                ("spellcheck", "false"),
-                ("placeholder", "0.05 mm"),
-            ])
+            .attrs(&[("autocomplete", "off"), ("autocapitalize", "off"), ("spellcheck", "false")])
+            .attr_live("aria-label", move || {
+                Some(format!("Leaf or stack tried, in {}", self.unit.get().symbol()))
+            })
+            .attr_live("placeholder", move || Some(self.unit.get().symbol().to_owned()))
             .class("leaf-input")
             .bound(self.leaf);
-        el("div").class("trial-line").with(input).with(
-            button("unit", "Leaves", move || self.open.update(|open| *open = !*open))
-                .attr_live("aria-expanded", move || Some(self.open.get().to_string())),
-        )
+        let label = el("span")
+            .class("dim")
+            .attr("aria-hidden", "true")
+            .text_live(move || format!("Leaf in {}", self.unit.get().symbol()));
+        let units = [(Unit::Thou, "thou"), (Unit::Inch, "in"), (Unit::Millimetre, "mm")];
+        let units = switch(
+            "Unit of the leaf",
+            &units,
+            move |unit| self.unit.get() == unit,
+            move |unit| self.unit.set(unit),
+        );
+        let leaves = button("unit", "Leaves", move || self.open.update(|open| *open = !*open))
+            .attr_live("aria-expanded", move || Some(self.open.get().to_string()));
+        el("div").class("trial-line leaf-line").with_all([label, units, leaves, input])
     }
 
     fn ground_line(self) -> El {
@@ -262,7 +293,7 @@ impl TrialKeys {
     }
 
     fn stack(self) -> Result<Stack, LeafFault> {
-        self.leaf.with(|leaf| Stack::read(leaf, self.unit()))
+        self.leaf.with(|leaf| Stack::read(leaf, self.unit.get()))
     }
 
     /// The trial as it stands on the keys.
@@ -286,10 +317,17 @@ impl TrialKeys {
         Trial::with_leaves(outcome, stack, tolerance, ground)
     }
 
-    fn write(self, outcome: Outcome) {
+    fn write(self, outcome: Outcome, is_sure: bool) {
+        self.asked.set(None);
         match untrack(|| self.trial(outcome)) {
             Err(fault) => self.fault.set(Some(fault.to_string())),
             Ok(seen) => {
+                if let Some(doubt) = seen.leaves().and_then(Stack::doubt).filter(|_| !is_sure) {
+                    self.fault.set(Some(doubt));
+                    self.asked.set(Some(outcome));
+                    return;
+                }
+                self.fault.set(None);
                 let said = format!("{}: {seen}", self.slot);
                 self.app.write(vec![Fact::Trial { slot: self.slot, seen }], said, move || {
                     self.ground.set(String::new());

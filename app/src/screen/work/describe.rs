@@ -57,7 +57,7 @@ pub fn screen(app: App) -> Vec<El> {
 /// What the engine is by the book.
 fn set_up(app: App) -> Vec<El> {
     let Some((_, kind, rotors, _)) = app.opening() else { return super::no_build() };
-    let own = app.book.with(own_rows);
+    let own = app.build().map_or(0, |build| app.book.with(|book| own_rows(book, &build)));
     vec![
         text("h2", "", "Set-up"),
         text(

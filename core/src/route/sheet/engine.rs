@@ -42,9 +42,9 @@ impl Source<'_> {
             };
             rows.push(row(["Outside oil feed", &format!("{words}{bore}")]));
         }
-        let own = match own_rows(book) {
+        let own = match own_rows(book, build) {
             0 => "the starter sheet, nothing in it published".to_owned(),
-            own => format!("the starter sheet, {own} of its rows the shop’s own"),
+            own => format!("the starter sheet, {own} of its rows the builder’s own"),
         };
         rows.push(row(["Limits", &own]));
         vec![Section { heading: "Engine", heads: &["", ""], rows, ..Section::default() }]

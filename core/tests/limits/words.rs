@@ -1,0 +1,65 @@
+//! A verdict in words: what is taken of the digits typed, the doubt, and the limit in its own unit.
+
+use super::{limit, read};
+use Unit::*;
+use pitleaf_core::limits::{Gauge, GaugeKind, Limit, decide, limit_lines};
+use pitleaf_core::quantity::Unit;
+
+fn explained(limit: &Limit, text: &str, unit: Unit, kind: GaugeKind) -> String {
+    let (reading, gauge) = (read(text, unit), Gauge::usual(kind));
+    decide(limit, &reading, &gauge).explain(limit, &reading, &gauge)
+}
+
+#[track_caller]
+fn says(told: &str, piece: &str) {
+    assert!(told.contains(piece), "“{piece}” is missing in “{told}”");
+}
+
+#[test]
+fn digits_left_out_are_named_before_the_gauge_is_blamed() {
+    let least = limit("79.94", "", Millimetre);
+    let told = explained(&least, "79.9", Millimetre, GaugeKind::OutsideMicrometer);
+    says(&told, "good to its last digit, 0.1 mm: type every digit the gauge shows");
+    // To the gauge's own step, a micrometre, only a finer gauge helps.
+    let told = explained(&least, "79.942", Millimetre, GaugeKind::OutsideMicrometer);
+    says(&told, "Measure again, with a finer gauge if there is one.");
+    assert!(!told.contains("last digit"), "{told}");
+    // Nor is the gauge too coarse for a limit only because digits are missing.
+    let narrow = limit("0.04", "0.07", Millimetre);
+    let told = explained(&narrow, "0.1", Millimetre, GaugeKind::DialIndicator);
+    says(&told, "good to its last digit, 0.1 mm");
+    assert!(!told.contains("narrower"), "{told}");
+    // Of a gauge nothing is known of, the last digit is all there is.
+    let told = explained(&least, "79.94", Millimetre, GaugeKind::Other);
+    says(&told, "good to its last digit, 0.01 mm");
+}
+
+/// u = √(r²/12 + m²/3), guard 1.65 u: r 10 µm and m 4 µm give 0.006 1 mm.
+#[test]
+fn a_doubt_has_two_digits_rounded_up_and_no_fewer_decimals_than_the_reading() {
+    let wide = limit("79", "81", Millimetre);
+    for (text, unit, kind, doubt) in [
+        ("79.94", Millimetre, GaugeKind::OutsideMicrometer, "±0.0061 mm"),
+        ("79.940", Millimetre, GaugeKind::OutsideMicrometer, "±0.0039 mm"),
+        ("80", Millimetre, GaugeKind::OutsideMicrometer, "±0.48 mm"),
+        ("80.000000", Millimetre, GaugeKind::VernierCaliper, "±0.030125 mm"),
+        ("3.15", Inch, GaugeKind::OutsideMicrometer, "±0.0048 in"),
+    ] {
+        says(&explained(&wide, text, unit, kind), &format!("doubt {doubt}."));
+    }
+}
+
+#[test]
+fn a_limit_stands_in_its_own_unit_beside_any_other() {
+    let least = limit("79.94", "", Millimetre);
+    for (unit, lines) in [
+        (Millimetre, "at least 79.94\u{a0}mm"),
+        (Inch, "at least 3.14725\u{a0}in (at least 79.94\u{a0}mm)"),
+    ] {
+        assert_eq!(limit_lines(&least, unit), lines, "in {}", unit.symbol());
+    }
+    let told = explained(&least, "3.15", Inch, GaugeKind::OutsideMicrometer);
+    says(&told, "The limit as written: at least 79.94\u{a0}mm.");
+    let told = explained(&least, "80.00", Millimetre, GaugeKind::OutsideMicrometer);
+    assert!(!told.contains("as written"), "once is enough: {told}");
+}
