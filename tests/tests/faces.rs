@@ -46,11 +46,25 @@ fn a_face_half_read_is_there_again() {
     for text in ["0.011", "0.012", "0.013"] {
         read(&phone, text);
     }
+    let all_there = |away: &str| {
+        phone.until_says("4 of 63: row 1, column 4");
+        for text in ["0.013", "0.012", "0.011"] {
+            phone.tap(&button("Place before"));
+            assert_eq!(phone.property(&textbox("Reading"), "value"), text, "{away}");
+        }
+        for _ in 0..3 {
+            phone.tap(&button("Next place"));
+        }
+    };
     phone.reload();
-    phone.until_says("4 of 63: row 1, column 4");
-    for text in ["0.013", "0.012", "0.011"] {
-        phone.tap(&button("Place before"));
-        assert_eq!(phone.property(&textbox("Reading"), "value"), text, "as it was read");
+    all_there("after a reload");
+    phone.tap(&link("Back"));
+    phone.until("another screen", |phone| phone.place() != "#/faces/grid/front");
+    phone.go("#/faces/grid/front");
+    all_there("gone elsewhere, and back");
+    phone.tap(&button("Show result"));
+    for text in ["0.011", "0.012", "0.013"] {
+        phone.until_says(text);
     }
 }
 
