@@ -10,7 +10,7 @@ use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Fact, Subject};
 use crate::gather::Gather;
 use crate::limits::{
-    BuildKind, Call, Gauge, GaugeKind, Row, Sheet, decide, decide_with_uncertainty,
+    BuildKind, Call, Gauge, GaugeKind, Row, Sheet, decide, decide_with_uncertainty, limit_line,
 };
 use crate::quantity::{Bounds, Fault, Number, Reading, Rounding, Span, Unit, places_for};
 use std::cmp::Ordering;
@@ -137,6 +137,15 @@ impl TypedTest {
 }
 
 impl Finding {
+    /// The limit it stands against and where that is from, to be said behind the verdict; empty where it has none.
+    #[must_use]
+    pub fn limit(&self, sheet: &Sheet) -> String {
+        let row = self.row.as_deref().and_then(|row| sheet.row(row));
+        row.map_or_else(String::new, |row| {
+            format!(". Limit {}, {}", limit_line(&row.limit, row.unit), row.source.kind())
+        })
+    }
+
     /// Whether it is past its limit, so that it has to be decided what becomes of the part.
     #[must_use]
     pub fn is_past(&self) -> bool {

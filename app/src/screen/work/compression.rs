@@ -82,31 +82,35 @@ fn test(app: App, rotor: u8) -> Option<TypedTest> {
 /// What is written of all rotors.
 fn record(app: App) -> Vec<El> {
     let Some(build) = app.build() else { return Vec::new() };
-    app.book.with(|book| {
-        let found = app.sheet.with(|sheet| compression_in(book, &build, sheet));
-        if found.is_empty() {
-            return Vec::new();
-        }
-        let lines = found.into_iter().map(|(finding, decision)| {
-            let words = finding.call.map_or("no limit", |call| call.word());
-            let about = format!("{} · {} · {words}", finding.what, finding.other);
-            let said = el("span")
-                .class("entry-words")
-                .with(text("b", "number", &finding.figure))
-                .with(text("span", "dim", &about));
-            let mark = call_mark(finding.call);
-            // What does not meet its limit asks what becomes of the part.
-            if finding.is_past() {
-                let decided = text("span", "kind", &decision_words(decision));
-                way("entry", WorkPlace::Decisions).with(mark).with(said).with(decided)
-            } else {
-                el("div").class("entry").with(mark).with(said)
+    let (book, sheet) = (app.book, app.sheet);
+    book.with(|book| {
+        sheet.with(|sheet| {
+            let found = compression_in(book, &build, sheet);
+            if found.is_empty() {
+                return Vec::new();
             }
-        });
-        vec![
-            text("h2", "", "Written down"),
-            list("entries", "Written down", lines),
-            text("p", "plain", "Not corrected for speed or altitude."),
-        ]
+            let lines = found.into_iter().map(|(finding, decision)| {
+                let words = finding.call.map_or("no limit", |call| call.word());
+                let limit = finding.limit(sheet);
+                let about = format!("{} · {} · {words}{limit}", finding.what, finding.other);
+                let said = el("span")
+                    .class("entry-words")
+                    .with(text("b", "number", &finding.figure))
+                    .with(text("span", "dim", &about));
+                let mark = call_mark(finding.call);
+                // What does not meet its limit asks what becomes of the part.
+                if finding.is_past() {
+                    let decided = text("span", "kind", &decision_words(decision));
+                    way("entry", WorkPlace::Decisions).with(mark).with(said).with(decided)
+                } else {
+                    el("div").class("entry").with(mark).with(said)
+                }
+            });
+            vec![
+                text("h2", "", "Written down"),
+                list("entries", "Written down", lines),
+                text("p", "plain", "Not corrected for speed or altitude."),
+            ]
+        })
     })
 }
