@@ -27,4 +27,5 @@ pub use rule::{Rule, place_on_rule, rule};
 pub use sheet::{RowFault, Sheet};
 pub use slip::{Slip, slip};
 pub use source::Source;
+pub(crate) use speak::wear_line;
 pub use speak::{limit_line, limit_lines};

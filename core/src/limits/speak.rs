@@ -39,15 +39,9 @@ impl Verdict {
             pieces.push(self.too_close(reading, gauge));
         }
         match (self.worn_out, self.call) {
-            (Some(true), _) => pieces.push("Past the wear limit.".to_owned()),
+            (Some(true), _) => pieces.push(format!("Past {}.", wear_line(limit, unit))),
             (Some(false), Call::DoesNotMeet(_)) => {
-                if let Some(wear) = &limit.wear {
-                    pieces.push(format!(
-                        "Not past the wear limit, {} {}.",
-                        wear.show(unit, Rounding::Nearest),
-                        unit.symbol()
-                    ));
-                }
+                pieces.push(format!("Not past {}.", wear_line(limit, unit)));
             }
             _ => {}
         }
@@ -149,6 +143,13 @@ pub fn limit_lines(limit: &Limit, unit: Unit) -> String {
         Some(own) if own != unit => format!("{line} ({})", limit_as_written(limit)),
         _ => line,
     }
+}
+
+/// Where wear ends a part's life: `the wear limit, 0.1 mm`.
+pub(crate) fn wear_line(limit: &Limit, unit: Unit) -> String {
+    limit.wear.as_ref().map_or_else(String::new, |wear| {
+        format!("the wear limit, {} {}", wear.show(unit, Rounding::Nearest), unit.symbol())
+    })
 }
 
 /// A limit in its own unit.

@@ -2,7 +2,7 @@
 
 use super::{limit, read};
 use Unit::*;
-use pitleaf_core::limits::{Gauge, GaugeKind, Limit, decide, limit_lines};
+use pitleaf_core::limits::{Gauge, GaugeKind, Limit, Sheet, decide, limit_lines};
 use pitleaf_core::quantity::Unit;
 
 fn explained(limit: &Limit, text: &str, unit: Unit, kind: GaugeKind) -> String {
@@ -62,4 +62,14 @@ fn a_limit_stands_in_its_own_unit_beside_any_other() {
     says(&told, "The limit as written: at least 79.94\u{a0}mm.");
     let told = explained(&least, "80.00", Millimetre, GaugeKind::OutsideMicrometer);
     assert!(!told.contains("as written"), "once is enough: {told}");
+}
+
+/// Who is told that a part is past its wear limit is told what that limit is, and so is who is not there yet.
+#[test]
+fn the_wear_limit_is_named_with_its_figure() {
+    let sheet = Sheet::starter();
+    let play = &sheet.row("end-play").expect("a row").limit;
+    let told = |text| explained(play, text, Millimetre, GaugeKind::DialIndicator);
+    says(&told("0.120"), "Past the wear limit, 0.09 mm.");
+    says(&told("0.082"), "Not past the wear limit, 0.09 mm.");
 }

@@ -2,7 +2,7 @@
 
 use super::{at, progress, way};
 use crate::dom::{El, link, text};
-use crate::route::WorkPlace;
+use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
 use crate::state::App;
 use pitleaf_core::route::{Progress, Standing};
@@ -35,7 +35,10 @@ pub fn left_off(app: App) -> Vec<El> {
     }
     let next = progress.ready().filter(|place| Some(*place) != progress.left_at).take(2);
     shown.push(list("rows", "Can be done now", next.map(|place| row(&progress, place))));
-    shown.push(way("quiet", WorkPlace::Stages).text("All stages and steps"));
+    // They stand below already where this is shown on their own screen.
+    if app.route.with_untracked(|route| *route != Route::Work(WorkPlace::Stages)) {
+        shown.push(way("quiet", WorkPlace::Stages).text("All stages and steps"));
+    }
     if !progress.last.is_empty() {
         shown.push(text("h2", "", "Last done"));
         let last = progress.last.iter().map(|&place| row(&progress, place));

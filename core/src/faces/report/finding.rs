@@ -5,7 +5,7 @@ use super::super::clearance::Clearance;
 use super::super::input::mm;
 use super::super::uncertainty::Measured;
 use super::SpacerChoice;
-use crate::limits::{Call, Row, Verdict, limit_line};
+use crate::limits::{Call, Row, Verdict, limit_line, wear_line};
 use crate::quantity::{Amount, Rounding, Span, Unit, places_for};
 use uom::si::f64::Length;
 
@@ -96,7 +96,7 @@ impl Finding {
             self.call = Some(verdict.call);
             self.row = Some(row.id.clone());
             if verdict.worn_out == Some(true) {
-                self.says.push_str(" Past the wear limit.");
+                self.says.push_str(&format!(" Past {}.", wear_line(&row.limit, unit)));
             }
             self = self.with_limit(row, unit);
         }
