@@ -206,10 +206,10 @@ fn a_leaf_is_in_the_unit_the_limit_is_spoken_in_and_an_unlikely_one_is_asked_abo
     assert!(told.contains("Check the unit, or try a thicker leaf."), "{told}");
     phone.tap(&button("mm"));
     phone.fill(&textbox("Leaf or stack tried, in mm"), "1.5");
-    let count = phone.entries();
+    let before = phone.records();
     phone.tap(&button("Does not go"));
     phone.until_in(&alert(""), "1.5 mm is thicker than 1.016 mm (0.04 in)");
-    assert_eq!(phone.entries(), count, "asked first, and nothing written");
+    assert_eq!(phone.records(), before, "asked first, and nothing written");
     phone.tap(&button("Write it all the same"));
     phone.until_notice("1F-AB: 1.5 mm does not go");
 }

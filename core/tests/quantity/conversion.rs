@@ -138,5 +138,5 @@ fn an_exact_figure_is_shown_large_where_it_fits() {
     shown("98765432.1 µm", Metre, "98.7654321", "exact");
     // Ten digits behind the point are more than the column holds.
     shown("1/128 in", Metre, "0.00020", "exactly 0.0001984375");
-    shown("1/128 in", Millimetre, "0.1984375", "rounded 0.198");
+    shown("1/128 in", Millimetre, "0.1984375", "rounded 0.20");
 }
