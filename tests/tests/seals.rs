@@ -199,17 +199,20 @@ fn a_leaf_is_in_the_unit_the_limit_is_spoken_in_and_an_unlikely_one_is_asked_abo
     phone.fill(&textbox("Leaf or stack tried, in thou"), "1.5");
     phone.tap(&button("Goes"));
     phone.until_notice("1F-AB: 1.5 thou goes");
-    // A leaf of no thickness to speak of: there is no tolerance to type here.
+    // A figure in inches, typed as thou; and a leaf of no thickness to speak of, where no tolerance is typed.
     phone.fill(&textbox("Leaf or stack tried, in thou"), "0.0020");
     phone.tap(&button("Goes"));
-    let told = phone.until_in(&alert(""), "one of 0.0020 thou proves nothing.");
-    assert!(told.contains("Check the unit, or try a thicker leaf."), "{told}");
+    phone.until_in(&alert(""), "Too fine to be held exactly in “thou”. Check the unit");
     phone.tap(&button("mm"));
+    phone.fill(&textbox("Leaf or stack tried, in mm"), "0.0020");
+    phone.tap(&button("Goes"));
+    let told = phone.until_in(&alert(""), "one of 0.0020 mm proves nothing.");
+    assert!(told.contains("Check the unit, or try a thicker leaf."), "{told}");
     phone.fill(&textbox("Leaf or stack tried, in mm"), "1.5");
-    let count = phone.entries();
+    let before = phone.records();
     phone.tap(&button("Does not go"));
     phone.until_in(&alert(""), "1.5 mm is thicker than 1.016 mm (0.04 in)");
-    assert_eq!(phone.entries(), count, "asked first, and nothing written");
+    assert_eq!(phone.records(), before, "asked first, and nothing written");
     phone.tap(&button("Write it all the same"));
     phone.until_notice("1F-AB: 1.5 mm does not go");
 }

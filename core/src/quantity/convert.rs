@@ -16,13 +16,13 @@ pub struct Converted {
 
 impl Converted {
     /// What is shown large, and what is said beside it: the exact figure with the rounded one beside it,
-    /// as long as a phone can show it large; otherwise the rounded one.
+    /// as long as a phone can show it large, or as the rounded one is no shorter; otherwise the rounded one.
     #[must_use]
     pub fn shown(&self) -> (&str, String) {
         /// Digits and point that fit a phone's column in large figures.
         const LARGE: usize = 9;
         match &self.exact {
-            Some(exact) if exact.chars().count() <= LARGE => {
+            Some(exact) if exact.len() <= LARGE.max(self.rounded.len()) => {
                 // Zeros behind the exact figure are no rounding.
                 let zeros = self.rounded.strip_prefix(exact.as_str());
                 let is_same =

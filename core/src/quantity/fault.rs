@@ -88,7 +88,7 @@ impl fmt::Display for Fault {
             }
             Self::TooFine(unit) => write!(
                 f,
-                "Too fine to be held exactly in “{}”. Write a decimal with fewer digits.",
+                "Too fine to be held exactly in “{}”. Check the unit, or write a decimal with fewer digits.",
                 unit.symbol()
             ),
             Self::UnknownUnit(text) => {

@@ -107,4 +107,5 @@ fn a_row_of_another_book_or_another_kind_of_unit_has_no_shipped_one_to_be_far_fr
     let row = Row { id: "no-such-row".into(), ..own("end-play", ["", "70", ""], Millimetre) };
     assert!(row.doubts().is_empty(), "nothing to compare with");
     doubts("end-play", ["", "70", ""], NewtonMetre, &[]);
+    doubts("end-play", ["−0.5", "", ""], Bar, &[]);
 }

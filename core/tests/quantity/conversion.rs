@@ -135,7 +135,8 @@ fn an_exact_figure_is_shown_large_where_it_fits() {
     shown("2.0 thou", Thou, "2", "exact");
     shown("100 mm", Metre, "0.1", "exact");
     shown("3.5 kgf·m", NewtonMetre, "34.323275", "rounded 34.32");
-    // Ten digits and the point are more than the column holds.
-    shown("123456789 µm", Metre, "123.4568", "exactly 123.456789");
-    shown("1/128 in", Millimetre, "0.1984375", "rounded 0.198");
+    shown("98765432.1 µm", Metre, "98.7654321", "exact");
+    // Ten digits behind the point are more than the column holds.
+    shown("1/128 in", Metre, "0.00020", "exactly 0.0001984375");
+    shown("1/128 in", Millimetre, "0.1984375", "rounded 0.20");
 }

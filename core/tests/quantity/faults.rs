@@ -54,10 +54,22 @@ const GAPS: &[(&str, &str)] = &[
     ("2.5½", FRACTION),
     ("½½", FRACTION),
     ("1½2", FRACTION),
-    ("1/3 in", "Too fine to be held exactly in “in”. Write a decimal with fewer digits."),
-    ("⅓ mm", "Too fine to be held exactly in “mm”. Write a decimal with fewer digits."),
-    ("0.00000001", "Too fine to be held exactly in “mm”. Write a decimal with fewer digits."),
-    ("0.0001 thou", "Too fine to be held exactly in “thou”. Write a decimal with fewer digits."),
+    (
+        "1/3 in",
+        "Too fine to be held exactly in “in”. Check the unit, or write a decimal with fewer digits.",
+    ),
+    (
+        "⅓ mm",
+        "Too fine to be held exactly in “mm”. Check the unit, or write a decimal with fewer digits.",
+    ),
+    (
+        "0.00000001",
+        "Too fine to be held exactly in “mm”. Check the unit, or write a decimal with fewer digits.",
+    ),
+    (
+        "0.0001 thou",
+        "Too fine to be held exactly in “thou”. Check the unit, or write a decimal with fewer digits.",
+    ),
     ("2 furlongs", "“furlongs” is no unit known here. Use one from the keys, or none."),
     ("12abc", "“abc” is no unit known here. Use one from the keys, or none."),
     ("1e", "“e” is no unit known here. Use one from the keys, or none."),
