@@ -45,15 +45,15 @@ impl Verdict {
             }
             _ => {}
         }
-        if limit.unit().is_some_and(|own| own != unit) {
-            pieces.push(format!("The limit as written: {}.", limit_as_written(limit)));
-        }
         pieces.push(format!(
             "{} doubt ±{} {}.",
             capital(gauge.kind.name()),
             doubt(self.guard, reading),
             unit.symbol()
         ));
+        if limit.unit().is_some_and(|own| own != unit) {
+            pieces.push(format!("The limit as written: {}.", limit_as_written(limit)));
+        }
         pieces.join(" ")
     }
 
