@@ -41,21 +41,27 @@ impl Typed {
     fn of(row: &Row) -> Self {
         let unit = row.limit.unit().unwrap_or(row.unit);
         let limit = &row.limit;
-        let texts = [&limit.lower, &limit.upper, &limit.wear].map(|edge| match edge {
+        let text = |edge: &Option<Edge>| match edge {
             Some(edge) if edge.unit() != unit => {
                 format!("{} {}", edge.text(), edge.unit().symbol())
             }
             Some(edge) => edge.text().to_owned(),
             None => String::new(),
-        });
+        };
+        let field = |edge| RwSignal::new(text(edge));
         Self {
-            edges: texts.clone().map(RwSignal::new),
+            edges: [field(&limit.lower), field(&limit.upper), field(&limit.wear)],
             from: RwSignal::default(),
             who: RwSignal::default(),
             unit: RwSignal::new(unit),
             every: RwSignal::new(false),
-            before: RwSignal::new(TypedEdges::of(texts, unit)),
+            before: RwSignal::new(TypedEdges::of(Vec::new(), unit)),
         }
+    }
+
+    /// What stands in the fields of the edges.
+    fn texts(self) -> Vec<String> {
+        self.edges.iter().map(|edge| edge.get_untracked()).gather()
     }
 
     /// Begins with what was typed here last and not put in, and keeps what is typed.
@@ -65,13 +71,12 @@ impl Typed {
         let known: Vec<String> = fields.iter().map(|field| field.get_untracked()).gather();
         let hash = Route::OwnLimit(row.id.clone()).hash();
         draft::form_in(hash, Some(self.unit), fields, move || known.clone());
-        let texts = self.edges.map(RwSignal::get_untracked);
-        self.before.set(TypedEdges::of(texts, self.unit.get_untracked()));
+        self.before.set(TypedEdges::of(self.texts(), self.unit.get_untracked()));
     }
 
     /// Another unit: what stands there goes along.
     fn switch(self, to: Unit) {
-        let now = self.edges.map(RwSignal::get_untracked);
+        let now = self.texts();
         let from = self.unit.get_untracked();
         self.before.update(|before| {
             for (edge, text) in self.edges.into_iter().zip(before.switch(now, from, to)) {
@@ -85,23 +90,26 @@ impl Typed {
     fn row(self, old: &Row) -> Result<Row, Vec<String>> {
         let unit = self.unit.get_untracked();
         let mut faults = Vec::new();
-        let names = ["Lower", "Upper", "Wear"];
-        let mut edges = names.into_iter().zip(self.edges).map(|(name, typed)| {
+        let mut edge = |name: &str, typed: RwSignal<String>| {
             let typed = typed.get_untracked();
             if typed.trim().is_empty() {
                 return None;
             }
             Edge::read(&typed, unit).map_err(|fault| faults.push(format!("{name}: {fault}"))).ok()
-        });
-        let [lower, upper, wear] = std::array::from_fn(|_| edges.next().flatten());
-        drop(edges);
+        };
+        let [lower, upper, wear] = self.edges;
+        let limit = Limit {
+            lower: edge("Lower", lower),
+            upper: edge("Upper", upper),
+            wear: edge("Wear", wear),
+        };
         let words = |typed: RwSignal<String>| typed.get_untracked().trim().to_owned();
         let source = Source::Yours {
             who: words(self.who),
             when: device::moment(device::now()),
             from: words(self.from),
         };
-        let row = Row { limit: Limit { lower, upper, wear }, unit, source, ..old.clone() };
+        let row = Row { limit, unit, source, ..old.clone() };
         faults.extend(row.faults().iter().map(ToString::to_string));
         if words(self.from).is_empty() {
             faults.push("Say where it is from: the manual and its page.".to_owned());
@@ -114,22 +122,25 @@ fn form(app: App, row: Row) -> Vec<El> {
     let typed = Typed::of(&row);
     typed.keep(&row);
     let wrong = RwSignal::new(Vec::<String>::new());
-    let doubts = RwSignal::new(Vec::<String>::new());
+    let asked = RwSignal::new(false);
     // A question is about what stood there when it was asked.
     follow(move || {
         typed.edges.iter().for_each(|edge| edge.track());
         typed.unit.track();
-        doubts.set(Vec::new());
+        if asked.get_untracked() {
+            asked.set(false);
+            wrong.set(Vec::new());
+        }
     });
     let units: Vec<(Unit, &str)> =
         row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).gather();
     let what = row.what.clone();
     let save = Rc::new(move |is_sure: bool| match typed.row(&row) {
         Ok(own) => {
-            wrong.set(Vec::new());
-            let asked = if is_sure { Vec::new() } else { own.doubts() };
-            if !asked.is_empty() {
-                doubts.set(asked);
+            let doubts = if is_sure { Vec::new() } else { own.doubts() };
+            if !doubts.is_empty() {
+                wrong.set(doubts);
+                asked.set(true);
                 return;
             }
             let back = Route::Check { row: own.id.clone(), place: String::new() };
@@ -145,17 +156,19 @@ fn form(app: App, row: Row) -> Vec<El> {
                 app.go(&back);
             });
         }
-        Err(faults) => wrong.set(faults),
+        Err(faults) => {
+            asked.set(false);
+            wrong.set(faults);
+        }
     });
-    let faults = fault_list(move || [wrong.get(), doubts.get()].concat());
+    let faults = fault_list(move || wrong.get());
     let [lower, upper, wear] = typed.edges;
     let anyway = {
         let save = save.clone();
         move || {
             let save = save.clone();
-            let asked = doubts.with(|doubts| !doubts.is_empty());
             let key = || button("button", "Keep it all the same", move || save(true));
-            asked.then(key).into_iter().gather()
+            asked.get().then(key).into_iter().gather()
         }
     };
     let whose = switch(

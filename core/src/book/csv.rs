@@ -3,7 +3,6 @@
 use super::{Book, BuildId, Fact};
 use crate::limits::Sheet;
 use crate::quantity::{Dimension, Unit};
-use rustc_hash::FxHashMap;
 
 const HEAD: &str =
     "build,order,milliseconds since 1970,row,piece,reading,unit,in mm,verdict,withdrawn";
@@ -11,13 +10,17 @@ const HEAD: &str =
 /// Every reading of every build, one a line, in order; each judged by the limits of its build.
 #[must_use]
 pub fn write(book: &Book) -> String {
-    let mut sheets = FxHashMap::<&BuildId, Sheet>::default();
+    let mut sheets: Vec<(&BuildId, Sheet)> = Vec::new();
     let mut text = String::from(HEAD);
     text.push_str("\r\n");
     for entry in book.entries() {
         let Fact::Figure(figure) = &entry.fact else { continue };
-        let sheet: &Sheet =
-            sheets.entry(&entry.build).or_insert_with(|| book.sheet_for(Some(&entry.build)));
+        let known = sheets.iter().position(|(build, _)| **build == entry.build);
+        let at = known.unwrap_or_else(|| {
+            sheets.push((&entry.build, book.sheet_for(Some(&entry.build))));
+            sheets.len() - 1
+        });
+        let sheet = &sheets[at].1;
         let build = book.opening(&entry.build).map_or(&*entry.build.0, |(name, ..)| name);
         let what = sheet.row(&figure.row).map_or(figure.row.as_str(), |row| row.what.as_str());
         let metric = figure

@@ -8,41 +8,42 @@ use crate::quantity::{Amount, Reading, Rounding, Unit};
 /// The lower, upper and wear limit as a form holds them, with what was typed before the unit was switched.
 #[derive(Clone, Debug)]
 pub struct TypedEdges {
-    typed: [(String, Unit); 3],
-    shown: [String; 3],
+    typed: Vec<(String, Unit)>,
+    shown: Vec<String>,
 }
 
 impl TypedEdges {
     /// As they stand in the form when it is opened.
     #[must_use]
-    pub fn of(texts: [String; 3], unit: Unit) -> Self {
-        Self { typed: texts.clone().map(|text| (text, unit)), shown: texts }
+    pub fn of(texts: Vec<String>, unit: Unit) -> Self {
+        Self { typed: texts.iter().map(|text| (text.clone(), unit)).gather(), shown: texts }
     }
 
     /// What is to stand there when the unit is switched, `now` standing there: exact where a decimal can
     /// be, otherwise rounded inward. What can't be read, or names its own unit, stays as typed.
     ///
     /// Switched back, it is again what was typed: rounding does not add up.
-    pub fn switch(&mut self, now: [String; 3], from: Unit, to: Unit) -> [String; 3] {
-        for ((now, shown), typed) in now.into_iter().zip(&self.shown).zip(&mut self.typed) {
-            if now != *shown {
-                *typed = (now, from);
+    pub fn switch(&mut self, now: Vec<String>, from: Unit, to: Unit) -> Vec<String> {
+        for (place, now) in now.into_iter().enumerate() {
+            if now != self.shown[place] {
+                self.typed[place] = (now, from);
             }
         }
-        let edges = self.typed.each_ref().map(|(text, unit)| Edge::read(text, *unit).ok());
-        let [lower, upper, wear] = edges.clone();
-        let wears_upwards = Limit { lower, upper, wear }.wears_upwards();
-        let inward = [false, true, wears_upwards];
-        let mut shown = self.typed.iter().zip(edges).zip(inward);
-        self.shown = std::array::from_fn(|_| match shown.next() {
-            Some((((text, unit), Some(edge)), down))
-                if *unit != to && Reading::unit_behind(text).is_none() =>
-            {
-                edge.figure(to, down)
-            }
-            Some((((text, _), _), _)) => text.clone(),
-            None => String::new(),
-        });
+        let edge = |place: usize| {
+            let (text, unit) = self.typed.get(place)?;
+            Edge::read(text, *unit).ok()
+        };
+        let limit = Limit { lower: edge(0), upper: edge(1), wear: edge(2) };
+        let inward = [false, true, limit.wears_upwards()];
+        for (place, edge) in [&limit.lower, &limit.upper, &limit.wear].into_iter().enumerate() {
+            let (text, unit) = &self.typed[place];
+            self.shown[place] = match edge {
+                Some(edge) if *unit != to && Reading::unit_behind(text).is_none() => {
+                    edge.figure(to, inward[place])
+                }
+                _ => text.clone(),
+            };
+        }
         self.shown.clone()
     }
 }
@@ -90,24 +91,20 @@ impl Row {
             ("upper", &own.upper, &usual.upper, true),
             ("wear", &own.wear, &usual.wear, usual.wears_upwards()),
         ];
-        let mut doubts: Vec<String> = edges
-            .into_iter()
-            .filter_map(|(name, own, usual, down)| {
-                let (own, usual) = (own.as_ref()?, usual.as_ref()?);
-                let far = own.is_far_from(usual)?;
-                let (unit, symbol) = (usual.unit(), usual.unit().symbol());
-                let typed = format!("{} {}", own.text(), own.unit().symbol());
-                let typed = if own.unit() == unit {
-                    typed
-                } else {
-                    format!("{typed}, that is {} {symbol},", own.figure(unit, down))
-                };
-                Some(format!(
-                    "The {name} limit of {typed} is {far} the {} {symbol} that came with the app.",
-                    usual.text()
-                ))
-            })
-            .gather();
+        let mut doubts = Vec::new();
+        for (name, own, usual, down) in edges {
+            let (Some(own), Some(usual)) = (own, usual) else { continue };
+            let Some(far) = own.is_far_from(usual) else { continue };
+            let (unit, symbol) = (usual.unit(), usual.unit().symbol());
+            let mut typed = format!("{} {}", own.text(), own.unit().symbol());
+            if own.unit() != unit {
+                typed = format!("{typed}, that is {} {symbol},", own.figure(unit, down));
+            }
+            doubts.push(format!(
+                "The {name} limit of {typed} is {far} the {} {symbol} that came with the app.",
+                usual.text()
+            ));
+        }
         if !doubts.is_empty() {
             doubts.push("Check the unit and the decimal point.".to_owned());
         }

@@ -4,8 +4,8 @@ use Unit::*;
 use pitleaf_core::limits::{Edge, Limit, Row, Sheet, TypedEdges};
 use pitleaf_core::quantity::Unit;
 
-fn texts(texts: [&str; 3]) -> [String; 3] {
-    texts.map(str::to_owned)
+fn texts(texts: [&str; 3]) -> Vec<String> {
+    texts.map(str::to_owned).to_vec()
 }
 
 /// What stands in the form after one switch of its unit.
@@ -40,7 +40,7 @@ fn switched_back_it_is_what_was_typed() {
     let inch = edges.switch(texts(["0.040", "0.07", ""]), Millimetre, Inch);
     assert_eq!(inch, ["0.001575", "0.00275", ""], "in inches");
     // The upper one is typed anew in between: that one counts from there.
-    let thou = edges.switch([inch[0].clone(), "0.003".into(), inch[2].clone()], Inch, Thou);
+    let thou = edges.switch(texts([&inch[0], "0.003", &inch[2]]), Inch, Thou);
     assert_eq!(thou, ["1.575", "3", ""], "the lower one is rounded from what was typed");
     let back = edges.switch(thou, Thou, Millimetre);
     assert_eq!(back, ["0.040", "0.0762", ""], "and back");
