@@ -196,7 +196,7 @@ fn a_seal_fitted_although_too_wide_does_not_pass_for_fitted() {
     let server = Server::start();
     let phone = small(&server);
     phone.go("#/slot/1F-BC");
-    phone.fill(&textbox(LEAF), "0.5");
+    phone.fill(&textbox(LEAF).starting(), "0.5 mm");
     phone.tap(&button("Goes"));
     let known = status("What is known of the gap");
     phone.until_in(&known, "oo wide");
