@@ -3,7 +3,7 @@
 use crate::{Browser, percentile};
 
 /// What the work below takes at four-fold throttling where nothing else runs, in milliseconds.
-const QUIET: f64 = 40.0;
+const QUIET: f64 = 60.0;
 
 /// How many times slower the page runs than where the budgets were set, with nothing else running; at least 1.
 /// By a fixed piece of work that has nothing to do with the app: a little arithmetic, and a list to be drawn.
