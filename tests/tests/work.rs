@@ -104,7 +104,10 @@ fn a_low_compression_asks_for_a_decision() {
     let low = link("655 kPa").starting();
     let line = phone.text(&low);
     assert!(line.contains("not decided"), "{line}");
-    assert!(line.contains("Limit at least 690\u{a0}kPa, from memory"), "what it stands against: {line}");
+    assert!(
+        line.contains("Limit at least 690\u{a0}kPa, from memory"),
+        "what it stands against: {line}"
+    );
     phone.tap(&low);
     phone.until_says("Rotor 2, face 2 Compression, each face, forced induction");
     let accept = button("accept Rotor 2, face 2").starting();
