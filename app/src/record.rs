@@ -187,9 +187,7 @@ impl App {
             self.set(|settings| settings.build = Some(id.0.into()));
             self.back_to_draft();
         };
-        let waits = if draft::waiting().is_some() { ". What you typed still waits" } else { "" };
-        let said = format!("a new build: {name}{waits}");
-        spawn_local(self.commit(entries, said, Box::new(then)));
+        spawn_local(self.commit(entries, format!("a new build: {name}"), Box::new(then)));
     }
 
     /// Takes in entries of another book.

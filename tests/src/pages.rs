@@ -78,6 +78,21 @@ impl Browser {
         )
     }
 
+    /// What lies in the book: the facts of every entry, in order.
+    ///
+    /// # Panics
+    /// The storage can't be read.
+    #[must_use]
+    pub fn facts(&self) -> Vec<Value> {
+        let records = self.records();
+        let records = records.as_object().expect("records by their keys").values();
+        let mut entries: Vec<Value> = records
+            .filter_map(|record| serde_json::from_str(record.as_str()?.split_once(' ')?.1).ok())
+            .collect();
+        entries.sort_by_key(|entry| entry["order"].as_u64());
+        entries.iter().map(|entry| entry["fact"].clone()).collect()
+    }
+
     /// Puts a record into the book's storage behind the app's back.
     ///
     /// # Panics

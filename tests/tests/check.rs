@@ -213,7 +213,7 @@ fn a_reading_without_a_build_waits_until_one_is_open() {
     assert!(breathes.to_string().contains("forced induction"), "as the limit says: {breathes}");
     phone.fill(&textbox("Name"), "Merlin");
     phone.tap(&button("Open"));
-    phone.until_notice("Written a new build: Merlin. What you typed still waits");
+    phone.until_notice("Written a new build: Merlin");
     assert_eq!(phone.place(), "#/check/side-seal-gap-fi");
     phone.until_verdict("Meets");
     phone.tap(&button("Write down"));

@@ -1,7 +1,7 @@
 //! Wet hands, tired eyes, a turned phone, a tablet, and ears.
 
 use pitleaf_tests::places::{each_place, with_a_full_book, with_a_full_book_in};
-use pitleaf_tests::{Browser, Engine, Phone, Server, button, textbox};
+use pitleaf_tests::{Browser, Engine, Phone, Profile, Server, button, textbox};
 use serde_json::{Value, json};
 
 /// The screens a person touches with the job in the other hand.
@@ -131,6 +131,32 @@ fn a_line_of_what_was_done_moves_no_key_and_hides_no_verdict() {
         &[],
     );
     assert_eq!(over, json!(true), "nothing lies over the verdict");
+}
+
+/// However long a build's name is, what was typed stays in sight, and the line can be closed.
+#[test]
+fn a_long_line_of_what_was_done_hides_no_figure() {
+    let server = Server::start();
+    for phone in [Phone::USUAL, Phone::SMALL] {
+        let browser = Browser::open_on(phone, Profile::fresh(), server.url());
+        browser.go("#/check/side-seal-gap-fi");
+        browser.fill(&textbox("Reading"), "2.5");
+        browser.tap(&button("Write down"));
+        browser.fill(&textbox("Name"), &"Dampfschifffahrtsmotor ".repeat(4));
+        browser.tap(&button("Open"));
+        browser.until_notice("Written a new build: Dampf");
+        browser.until_verdict("Meets");
+        browser.picture(&format!("written-long-{}", phone.width));
+        let room = browser.run(
+            "const box = (name) => document.querySelector(name).getBoundingClientRect();
+             return [box('.figure').top - box('.notices').bottom,
+                     innerWidth - box('[aria-label=\"Close this line\"]').right];",
+            &[],
+        );
+        for (at, what) in ["the figure is free", "the line can be closed"].iter().enumerate() {
+            assert!(room[at].as_f64() >= Some(0.0), "{what} at {}: {room}", phone.width);
+        }
+    }
 }
 
 #[test]

@@ -8,14 +8,10 @@ const SIZE: f64 = 8.0;
 
 /// The strokes of a slot's mark, as they lie on the disk: points 0 to 255 from the upper left.
 fn drawn(phone: &Browser, slot: &str) -> Vec<Vec<[u8; 2]>> {
-    let records = phone.records();
-    let entries = records.as_object().expect("records by their keys").values();
-    let mut drawing = entries.filter_map(|record| {
-        let entry: Value = serde_json::from_str(record.as_str()?.split_once(' ')?.1).ok()?;
-        let drawing = &entry["fact"]["drawing"];
-        (drawing["slot"] == slot).then(|| drawing["drawing"].clone())
-    });
-    serde_json::from_value(drawing.next().expect("a drawing")).expect("strokes")
+    let facts = phone.facts();
+    let mut drawings = facts.iter().map(|fact| &fact["drawing"]);
+    let drawing = drawings.find(|drawing| drawing["slot"] == slot).expect("a drawing");
+    serde_json::from_value(drawing["drawing"].clone()).expect("strokes")
 }
 
 #[test]

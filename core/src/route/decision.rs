@@ -34,15 +34,33 @@ pub enum DecisionFault {
     PastLimit,
 }
 
+/// The entries of a build in force, in the order they were written.
+fn in_force<'book>(book: &'book Book, build: &BuildId) -> impl Iterator<Item = &'book Entry> {
+    book.lines(build).filter_map(move |line| {
+        let now = book.current(build, &line.entry.fact.subject()?)?;
+        (now.id == line.entry.id).then_some(now)
+    })
+}
+
 /// The figures of a build in force, in the order they were written.
 pub(super) fn figures<'book>(
     book: &'book Book,
     build: &BuildId,
 ) -> impl Iterator<Item = (&'book Entry, &'book Figure)> {
-    book.lines(build).filter_map(move |line| {
-        let Fact::Figure(figure) = &line.entry.fact else { return None };
-        let now = book.current(build, &line.entry.fact.subject()?)?;
-        (now.id == line.entry.id).then_some((now, figure))
+    in_force(book, build).filter_map(|entry| match &entry.fact {
+        Fact::Figure(figure) => Some((entry, figure)),
+        _ => None,
+    })
+}
+
+/// The surveys of a build in force, in the order they were written.
+pub(super) fn surveys<'book>(
+    book: &'book Book,
+    build: &BuildId,
+) -> impl Iterator<Item = (&'book Entry, &'book ReadingSet)> {
+    in_force(book, build).filter_map(|entry| match &entry.fact {
+        Fact::Readings(set) => Some((entry, set)),
+        _ => None,
     })
 }
 
@@ -123,18 +141,6 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
         }
     }
     all
-}
-
-/// The surveys of a build in force, in the order they were written.
-pub(super) fn surveys<'book>(
-    book: &'book Book,
-    build: &BuildId,
-) -> impl Iterator<Item = (&'book Entry, &'book ReadingSet)> {
-    book.lines(build).filter_map(move |line| {
-        let Fact::Readings(set) = &line.entry.fact else { return None };
-        let now = book.current(build, &line.entry.fact.subject()?)?;
-        (now.id == line.entry.id).then_some((now, set))
-    })
 }
 
 /// Slots whose seal is fitted although its trials prove the gap past the limit, with the order of the last

@@ -226,11 +226,15 @@ fn standing(
     });
     let row = station.row().and_then(|row| sheet.row(row));
     let pieces: Vec<(String, Option<Call>)> = row.map_or_else(Vec::new, |row| {
+        let is_again = before.iter().any(|other| {
+            other.station.row() == station.row() && other.station.place == station.place
+        });
         let read = |piece: &str| {
             let subject = Subject::Figure(row.id.clone(), piece.to_owned());
             let entry = book.current(build, &subject)?;
             let Fact::Figure(figure) = &entry.fact else { return None };
-            is_of(book, build, &station, before, entry).then(|| call(figure, sheet)).flatten()
+            let counts = !is_again || is_behind(book, build, &station, before, entry);
+            counts.then(|| call(figure, sheet)).flatten()
         };
         station.pieces(row, rotors).into_iter().map(|piece| (piece.clone(), read(&piece))).gather()
     });
@@ -260,25 +264,22 @@ fn standing(
     Standing { station, state, open, done, who, at, why, answer, pieces }
 }
 
-/// Whether a reading of a station's row is of this station.
+/// Whether a reading was written when all was done that a station needs.
 ///
-/// Where a row is measured more than once on the way, only what is written when all is done that a later
-/// station needs is of it: the end play of an engine as it came is not that of the engine put together.
-fn is_of(
+/// Where a row is measured more than once on the way, only such a reading is of the later station: the end play
+/// of an engine as it came is not that of the engine put together.
+fn is_behind(
     book: &Book,
     build: &BuildId,
     station: &Station,
     before: &[Standing],
     read: &Entry,
 ) -> bool {
-    let is_again = before
-        .iter()
-        .any(|other| other.station.row() == station.row() && other.station.place == station.place);
-    let is_behind = |need: &Standing| {
+    station.needs.iter().all(|&need| {
+        let need = &before[need];
         let by = done_by(book, build, need);
         need.state == State::Done && by.is_none_or(|by| key(by) < key(read))
-    };
-    !is_again || station.needs.iter().all(|&need| is_behind(&before[need]))
+    })
 }
 
 /// The entry by which a station is done: the mark, or its last reading; none where the book answers it.
