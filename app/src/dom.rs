@@ -4,9 +4,11 @@
 //! of a page came to more than half of all bytes (DEVELOPERS.md has the figures), where calls of these
 //! few functions come to next to nothing. Text is always set as text, never as markup.
 
+use crate::finger::Finger;
 use crate::signal::*;
+use leptos::ev::Custom;
 use leptos::reactive::effect::RenderEffect;
-use leptos::reactive::owner::on_cleanup;
+use leptos::reactive::owner::Owner;
 use send_wrapper::SendWrapper;
 use std::cell::RefCell;
 use wasm_bindgen::prelude::*;
@@ -69,6 +71,12 @@ pub fn follow(change: impl FnMut() + 'static) {
         on_cleanup(move || drop(effect));
     }
     boxed(Box::new(change));
+}
+
+/// Calls `act` on an event that reaches the window, until the screen around this goes.
+pub fn listen(event: &'static str, act: impl Fn(Event) + 'static) {
+    let listener = window_event_listener(Custom::<Event>::new(event), act);
+    on_cleanup(move || listener.remove());
 }
 
 impl El {
@@ -159,15 +167,22 @@ impl El {
         self
     }
 
-    /// With elements that follow a signal, behind what is there: made anew whenever it changes.
+    /// With elements that follow a signal, behind what is there: made anew whenever it changes, but not
+    /// under a finger.
     #[must_use]
     pub fn live(self, make: impl Fn() -> Vec<El> + 'static) -> Self {
         fn boxed(parent: Element, make: Live<Vec<El>>) {
             let end = document().create_comment("");
             add(&parent, &end);
             let shown = RefCell::new(Vec::<El>::new());
+            let finger = expect_context::<Finger>();
+            // What is on the page goes on until there is something else, so it does not belong to the run.
+            let owner = Owner::current().unwrap_or_default().child();
             follow(move || {
-                let made = make();
+                if finger.is_down() {
+                    return;
+                }
+                let made = owner.with_cleanup(&make);
                 for old in shown.take() {
                     old.0.remove();
                 }

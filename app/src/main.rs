@@ -4,6 +4,7 @@
 mod device;
 mod dom;
 mod draft;
+mod finger;
 mod record;
 mod route;
 mod screen;
@@ -37,13 +38,13 @@ fn main() {
 fn shell() -> El {
     let app = App::new();
     provide_context(app);
+    provide_context(finger::Finger::watch());
     provide_context(update::Version::watch());
     draft::belong_to(app);
     app.open_book();
-    let listener = window_event_listener(leptos::ev::hashchange, move |_| {
+    dom::listen("hashchange", move |_| {
         app.arrive(&window().location().hash().unwrap_or_default());
     });
-    on_cleanup(move || listener.remove());
     follow(move || {
         let (light, hands) = app.settings.with(|settings| (settings.light, settings.hands));
         let light = match light {

@@ -7,13 +7,19 @@ use crate::signal::*;
 use crate::state::{App, Aside, Keeping, Notice};
 use crate::store::{Channel, Database, Fault, persist};
 use js_sys::{Array, Uint8Array};
+use leptos::prelude::set_timeout_with_handle;
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::RouteFact;
+use std::time::Duration;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::spawn_local;
+
+/// What is said of a write that takes longer than [`PATIENCE`].
+const SLOW: &str = "Not written yet: the phone is slow to answer. Leave this page open.";
+const PATIENCE: Duration = Duration::from_secs(2);
 
 /// How many records make a sheaf.
 const SHEAF: u32 = 4096;
@@ -198,10 +204,17 @@ impl App {
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
         let records: Vec<_> = entries.iter().map(written::record).gather();
         let store = self.store.get_untracked();
+        let slow = set_timeout_with_handle(move || self.wrong(SLOW), PATIENCE);
         let result = match &store {
             Some((database, _)) => database.add(&records).await,
             None => Ok(()),
         };
+        if let Ok(slow) = slow {
+            slow.clear();
+        }
+        if self.notice.with_untracked(|notice| *notice == Some(Notice::Wrong(SLOW.to_owned()))) {
+            self.notice.set(None);
+        }
         if let Err(fault) = result {
             self.wrong(&fault.to_string());
             return;

@@ -3,9 +3,9 @@
 //! The start script tells both on `<html>` and by an event (app/build/templates/start.js). A new version
 //! is taken only when asked for, and not offered while something typed would be cut short.
 
+use crate::dom::listen;
 use crate::signal::*;
-use leptos::ev::Custom;
-use web_sys::{CustomEvent, Event};
+use web_sys::CustomEvent;
 
 /// The news. Copy: only handles.
 #[derive(Clone, Copy)]
@@ -29,14 +29,14 @@ impl Version {
             waits: RwSignal::new(told("data-update")),
             typing: RwSignal::new(false),
         };
-        listen("pitleaf-offline-ready", move || version.is_on_device.set(true));
-        listen("pitleaf-update-ready", move || {
+        listen("pitleaf-offline-ready", move |_| version.is_on_device.set(true));
+        listen("pitleaf-update-ready", move |_| {
             version.waits.set(true);
             version.look();
         });
         // What can begin or end typing; the keys on the screen send a click as well.
         for event in ["input", "click", "hashchange"] {
-            listen(event, move || version.look());
+            listen(event, move |_| version.look());
         }
         version
     }
@@ -74,9 +74,4 @@ impl Version {
 fn told(topic: &str) -> bool {
     let root = document().document_element();
     root.and_then(|root| root.get_attribute(topic)).as_deref() == Some("ready")
-}
-
-fn listen(event: &'static str, act: impl Fn() + 'static) {
-    let listener = window_event_listener(Custom::<Event>::new(event), move |_| act());
-    on_cleanup(move || listener.remove());
 }

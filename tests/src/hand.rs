@@ -4,6 +4,7 @@ use crate::Browser;
 use crate::browser::{Asked, id};
 use crate::locate::Named;
 use serde_json::{Value, json};
+use std::time::Duration;
 
 impl Browser {
     /// Touches a thing with a finger, in its middle, once it can be touched there.
@@ -12,23 +13,36 @@ impl Browser {
     /// It is not there, can't be used, or something else lies over it.
     #[track_caller]
     pub fn tap(&self, named: &Named) {
+        self.press(named, Duration::ZERO);
+    }
+
+    /// Touches a thing as [`Browser::tap`] does, and lifts the finger only so much later.
+    ///
+    /// # Panics
+    /// As there.
+    #[track_caller]
+    pub fn press(&self, named: &Named, rest: Duration) {
         self.until_some(&format!("{named} can be touched"), |browser| {
             let element = browser.seen(named)?;
             (browser.run_on(&element, CAN_BE_TOUCHED, &[])? == json!(true)).then_some(())?;
-            browser.touch(&element)
+            browser.touch(&element, rest)
         });
         self.taps.set(self.taps.get() + 1);
     }
 
     /// Touches an element; none if that was made anew before the finger came down.
-    fn touch(&self, element: &Value) -> Option<()> {
+    fn touch(&self, element: &Value, rest: Duration) -> Option<()> {
+        let mut actions = vec![
+            json!({ "type": "pointerMove", "origin": element, "x": 0, "y": 0, "duration": 0 }),
+            json!({ "type": "pointerDown", "button": 0 }),
+            json!({ "type": "pointerUp", "button": 0 }),
+        ];
+        if !rest.is_zero() {
+            actions.insert(2, json!({ "type": "pause", "duration": rest.as_millis() }));
+        }
         let finger = json!({
             "type": "pointer", "id": "finger", "parameters": { "pointerType": "touch" },
-            "actions": [
-                { "type": "pointerMove", "origin": element, "x": 0, "y": 0, "duration": 0 },
-                { "type": "pointerDown", "button": 0 },
-                { "type": "pointerUp", "button": 0 },
-            ],
+            "actions": actions,
         });
         let body = Some(json!({ "actions": [finger] }));
         self.attempt(Asked { method: http::Method::POST, path: "actions".to_owned(), body })?;

@@ -332,19 +332,34 @@ fn text_from_a_file_is_only_ever_text() {
     }
 }
 
-/// From the next page on, each write takes half a second.
-fn slow_disk(phone: &Browser) {
-    phone.before_every_page(
+/// From the next page on, each write takes so many milliseconds.
+fn slow_disk(phone: &Browser, takes: u32) {
+    phone.before_every_page(&format!(
         "const add = IDBObjectStore.prototype.add;
-         IDBObjectStore.prototype.add = function (...record) {
+         IDBObjectStore.prototype.add = function (...record) {{
              // The transaction is kept busy.
              const start = performance.now(), store = this;
-             const again = () => { if (performance.now() - start < 500) store.count().onsuccess = again; };
+             const again = () => {{ if (performance.now() - start < {takes}) store.count().onsuccess = again; }};
              again();
              return add.apply(this, record);
-         };",
-    );
+         }};"
+    ));
     phone.reload();
+}
+
+#[test]
+fn a_write_that_takes_long_says_so_until_it_is_done() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    slow_disk(&phone, 4000);
+    phone.go("#/book");
+    phone.fill(&textbox("Note"), "slow");
+    phone.tap(&button("Write down"));
+    phone.until_notice("Not written yet: the phone is slow to answer.");
+    assert_eq!(phone.property(&textbox("Note"), "value"), "slow", "it stays typed");
+    phone.until_notice("Written a note");
+    assert!(!phone.notice().contains("Not written"), "{}", phone.notice());
 }
 
 #[test]
@@ -352,7 +367,7 @@ fn two_writes_on_their_way_at_once_have_an_order_of_their_own() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
-    slow_disk(&phone);
+    slow_disk(&phone, 500);
     phone.go("#/slot/1F-BC");
     phone.run(
         "const press = () => Array.from(document.querySelectorAll('button'))
@@ -381,7 +396,7 @@ fn a_slow_write_takes_away_neither_what_is_typed_next_nor_the_place() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_demo();
-    slow_disk(&phone);
+    slow_disk(&phone, 500);
     phone.go("#/book");
     phone.fill(&textbox("Note"), "first note");
     phone.tap(&button("Write down"));

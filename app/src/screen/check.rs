@@ -1,7 +1,7 @@
 //! Checking a reading against a limit: type it, and the verdict stands there.
 
 use crate::device::Awake;
-use crate::dom::{El, button, el, follow, link, text};
+use crate::dom::{El, button, el, follow, link, listen, text};
 use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
@@ -117,11 +117,8 @@ pub(super) fn stay_awake() {
     awake.hold();
     // The browser lets go while the page is hidden: held again when it is back.
     let again = SendWrapper::new(awake.clone());
-    let back = window_event_listener(leptos::ev::visibilitychange, move |_| again.hold());
-    on_cleanup(move || {
-        back.remove();
-        awake.release();
-    });
+    listen("visibilitychange", move |_| again.hold());
+    on_cleanup(move || awake.release());
 }
 
 /// Text and unit as they were left here, kept again with every change.

@@ -1,0 +1,49 @@
+//! A page that draws itself anew takes no control away from under a finger.
+
+use pitleaf_tests::{Browser, Server, button};
+use std::time::Duration;
+
+/// The bench says so once it is told, which draws it anew.
+const TOLD: &str = "Everything is on this phone";
+
+#[test]
+fn a_control_stays_under_the_finger_until_it_is_lifted() {
+    let server = Server::start();
+    let browser = Browser::open(server.url());
+    browser.until_says(TOLD);
+    browser.run(
+        "setTimeout(() => window.dispatchEvent(new Event('pitleaf-offline-ready')), 150);",
+        &[],
+    );
+    browser.press(&button("Look at the demo engine"), Duration::from_millis(400));
+    browser.until_says("invented figures");
+}
+
+#[test]
+fn a_finger_lifted_without_a_click_holds_nothing_back() {
+    let server = Server::start();
+    for end in ["pointerup", "pointercancel"] {
+        let browser = Browser::open(server.url());
+        browser.until_says(TOLD);
+        let was = browser.run_until_called(
+            "const [end, done] = arguments;
+             const link = document.querySelector('.page .plate-link');
+             const finger = (kind) => link.dispatchEvent(
+                 new PointerEvent(kind, { bubbles: true, isPrimary: true, button: 0 }));
+             const news = () => window.dispatchEvent(new Event('pitleaf-offline-ready'));
+             finger('pointerdown');
+             news();
+             setTimeout(() => {
+                 const rests = link.isConnected;
+                 finger(end);
+                 setTimeout(() => done([rests, link.isConnected]), 1000);
+             }, 100);",
+            &[end.into()],
+        );
+        assert_eq!(
+            was,
+            serde_json::json!([true, false]),
+            "there while it rests, made anew after {end}"
+        );
+    }
+}
