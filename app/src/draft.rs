@@ -1,7 +1,10 @@
-//! The draft in hand: what is typed and not yet written, kept loosely.
+//! What is typed and not yet written, kept loosely.
+//!
+//! A single reading is soon typed anew, and an old one must not stand where a new one is wanted: of those
+//! only the last is kept. Readings of a whole survey, an outline or a sentence stay until they are written.
 
 use crate::dom::follow;
-use crate::route::Route;
+use crate::route::{PortsPlace, Route};
 use crate::signal::*;
 use crate::state::App;
 use crate::store::keep;
@@ -11,8 +14,8 @@ use pitleaf_core::kept_fields;
 use pitleaf_core::quantity::Unit;
 use std::cell::Cell;
 
-/// Under which key it is kept.
-pub const KEY: &str = "pitleaf.draft";
+/// Under which key what was typed last is kept, wherever that was.
+const LAST: &str = "pitleaf.draft";
 
 /// Under which key what was last looked for is kept: finding leaves the draft of the place it was begun at.
 pub const SOUGHT: &str = "pitleaf.sought";
@@ -55,33 +58,67 @@ impl Draft {
     }
 }
 
-/// The draft of a place, if the last one was made there, and for the build in hand.
+/// The draft of a place, for the build in hand.
 pub fn at(hash: &str) -> Option<Draft> {
-    let is_here = |draft: &Draft| draft.hash == hash && draft.is_of(in_hand().as_deref());
-    keep::get::<Draft>(KEY).filter(is_here)
+    let build = in_hand();
+    let is_here = |draft: &Draft| draft.hash == hash && draft.is_of(build.as_deref());
+    let own = |build: &Option<String>| keep::get::<Draft>(&own_key(hash, build));
+    let last = keep::get::<Draft>(LAST).filter(is_here);
+    last.or_else(|| own(&build)).or_else(|| own(&None))
 }
 
 /// What was typed last while no build was open, and waits for one, at whatever place.
 pub fn waiting() -> Option<Draft> {
-    keep::get::<Draft>(KEY).filter(|draft| !draft.text.is_empty() && draft.build.is_none())
+    let waits = |draft: &Draft| draft.build.is_none() && is_of_an_engine(&Route::read(&draft.hash));
+    keep::get::<Draft>(LAST).filter(waits)
 }
 
 /// Keeps the draft of a place; an empty text lets it go.
 pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
+    let place = Route::read(hash);
     let before = at(hash);
-    if text.is_empty() {
-        if before.is_some() {
-            keep::forget(KEY);
+    if let Some(before) = &before {
+        if text.is_empty() && keep::get::<Draft>(LAST).as_ref() == Some(before) {
+            keep::forget(LAST);
         }
+        keep::forget(&own_key(hash, &before.build));
+    }
+    if text.is_empty() {
         return;
     }
-    let build = match Route::read(hash) {
-        // Of no engine.
-        Route::Convert | Route::Leaves => None,
-        // Before the book is open, nothing is known better than what stands there.
-        _ => in_hand().or_else(|| before.and_then(|draft| draft.build)),
-    };
-    keep::set(KEY, &Draft { hash: hash.to_owned(), text: text.to_owned(), unit, build });
+    // Before the book is open, nothing is known better than what stands there.
+    let build = in_hand().or_else(|| before.and_then(|draft| draft.build));
+    let build = build.filter(|_| is_of_an_engine(&place));
+    let draft = Draft { hash: hash.to_owned(), text: text.to_owned(), unit, build };
+    if lasts(&place) {
+        keep::set(&own_key(hash, &draft.build), &draft);
+    }
+    keep::set(LAST, &draft);
+}
+
+fn is_of_an_engine(place: &Route) -> bool {
+    !matches!(place, Route::Convert | Route::Leaves)
+}
+
+/// Whether what is typed at a place stays until it is written.
+fn lasts(place: &Route) -> bool {
+    use PortsPlace::{Engine, Outline};
+    matches!(
+        place,
+        Route::Convert
+            | Route::Leaves
+            | Route::OwnLimit(_)
+            | Route::Survey(..)
+            | Route::Mark(_)
+            | Route::Ports(Engine | Outline(_))
+            | Route::Work(_)
+            | Route::Book
+    )
+}
+
+/// The key of a draft that lasts: one for each place of each build.
+fn own_key(hash: &str, build: &Option<String>) -> String {
+    format!("{LAST} {} {hash}", build.as_deref().unwrap_or_default())
 }
 
 /// Keeps a form's texts, beginning with those of its last draft, for as long as they are not what is `known`.

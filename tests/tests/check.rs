@@ -67,10 +67,12 @@ fn bad_input_gets_its_sentence_and_changes_nothing_else() {
     assert_eq!(phone.entries(), 1, "only the opening of the build");
 }
 
-/// Everything on the device but the draft.
+/// Everything on the device but drafts.
 fn kept(phone: &Browser) -> serde_json::Value {
-    let storage =
-        phone.run("const all = { ...localStorage }; delete all['pitleaf.draft']; return all;", &[]);
+    let storage = phone.run(
+        "return Object.entries(localStorage).filter(([key]) => !key.startsWith('pitleaf.draft'));",
+        &[],
+    );
     json!([storage, phone.records()])
 }
 

@@ -185,8 +185,8 @@ fn seals_out_of_a_box_find_their_slots() {
     );
     let placed = phone.text(&list("What goes where"));
     let (ab, bc) = placed.split_once("1F-BC").expect("both slots");
-    assert!(ab.contains("Seal 2: fits as it is, with a gap of 0.050 mm."), "{placed}");
-    assert!(bc.contains("Seal 1: fits as it is, with a gap of 0.050 mm."), "{placed}");
+    assert!(ab.contains("Seal 2: fits as it is, with a gap of about 0.050 mm."), "{placed}");
+    assert!(bc.contains("Seal 1: fits as it is, with a gap of about 0.050 mm."), "{placed}");
     // Without seal 2 the longer one is ground for the slot that is left, or the slot stays empty.
     phone.tap(&button("Withdraw Seal 2"));
     phone.until_notice("Withdrawn");

@@ -134,6 +134,8 @@ pub enum Fact {
         torque: String,
         /// Its unit.
         unit: Unit,
+        /// Whether it is a joint that does not hold the stack together.
+        elsewhere: bool,
     },
     /// A pass of a joint's order was done.
     Tightened {
@@ -211,7 +213,7 @@ kept_variants!(Fact {
     "readings" = Readings(inside),
     "spacer" = Spacer(inside),
     "note" = Note { about: or_usual, words },
-    "tightening-order" = TighteningOrder { joint, order, shares, torque, unit },
+    "tightening-order" = TighteningOrder { joint, order, shares, torque, unit, elsewhere: left_out },
     "tightened" = Tightened { joint, pass, of, torque, unit },
     "dowels-solid" = DowelsSolid { solid },
     "oil-feed" = OilFeed { words, bore: or_usual, unit },

@@ -318,11 +318,19 @@ impl Book {
         }
     }
 
-    /// Whether a slot's seal is fitted.
+    /// Whether a slot's seal is fitted: the seal in hand, not one that a fresh seal has replaced since.
     #[must_use]
     pub fn is_fitted(&self, build: &BuildId, slot: Slot) -> bool {
+        let is_fresh =
+            |line: &Line<'_>| !line.withdrawn && matches!(line.entry.fact, Fact::FreshSeal { .. });
+        let fresh = self.history(build, &Subject::Seal(slot)).rev().find(is_fresh);
         let last = self.current(build, &Subject::Fitted(slot));
-        last.is_some_and(|entry| matches!(entry.fact, Fact::Fitted { fitted: true, .. }))
+        last.is_some_and(|last| {
+            matches!(last.fact, Fact::Fitted { fitted: true, .. })
+                && fresh.is_none_or(|Line { entry: fresh, .. }| {
+                    (fresh.order, &fresh.id) < (last.order, &last.id)
+                })
+        })
     }
 
     /// The readings in force of a survey on a piece. Spacers at hand belong to the shop: the latest of any

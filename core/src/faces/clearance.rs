@@ -65,12 +65,16 @@ impl Clearance {
     #[must_use]
     pub fn against(&self, limit: &Limit) -> Option<Verdict> {
         let (tight, loose) = (self.least.against(limit)?, self.most.against(limit)?);
-        let rank = |verdict: &Verdict| match verdict.call {
-            Call::DoesNotMeet(_) => 2,
-            Call::TooClose => 1,
-            Call::Meets => 0,
-        };
-        let loose_is_worse = (rank(&loose), -loose.conformity) > (rank(&tight), -tight.conformity);
-        Some(if loose_is_worse { loose } else { tight })
+        Some(if is_worse(&loose, &tight) { loose } else { tight })
     }
+}
+
+/// Whether a verdict is worse than another.
+pub(super) fn is_worse(one: &Verdict, other: &Verdict) -> bool {
+    let rank = |verdict: &Verdict| match verdict.call {
+        Call::DoesNotMeet(_) => 2,
+        Call::TooClose => 1,
+        Call::Meets => 0,
+    };
+    (rank(one), -one.conformity) > (rank(other), -other.conformity)
 }

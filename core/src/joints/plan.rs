@@ -22,6 +22,8 @@ pub struct Plan {
     pub shares: String,
     /// The full torque.
     pub torque: Reading,
+    /// Whether it does not hold the stack together: the gears' bolts, the oil pan's.
+    pub elsewhere: bool,
     passes: Vec<Pass>,
 }
 
@@ -37,7 +39,7 @@ pub enum PlanFault {
 }
 
 impl Plan {
-    /// The plan of a joint: crosswise where `order` is empty, else the builder's own. The last pass
+    /// The plan of a joint of the stack: crosswise where `order` is empty, else the builder's own. The last pass
     /// is followed by one more, once around at the full torque.
     ///
     /// # Errors
@@ -66,7 +68,7 @@ impl Plan {
         let around = Order::around(count).map_err(PlanFault::Order)?;
         passes.extend(passes.last().map(|last| Pass { order: around, ..last.clone() }));
         let shares = shares.trim().to_owned();
-        Ok(Self { joint: joint.to_owned(), order, shares, torque, passes })
+        Ok(Self { joint: joint.to_owned(), order, shares, torque, elsewhere: false, passes })
     }
 
     /// The plan in force of a joint in a build.
@@ -74,9 +76,10 @@ impl Plan {
     pub fn of(book: &Book, build: &BuildId, joint: &str) -> Option<Self> {
         let subject = Subject::TighteningOrder(joint.to_owned());
         match &book.current(build, &subject)?.fact {
-            Fact::TighteningOrder { joint, order, shares, torque, unit } => {
+            Fact::TighteningOrder { joint, order, shares, torque, unit, elsewhere } => {
                 let count = u16::try_from(pieces(order).count()).ok()?;
-                Self::read(joint, count, order, shares, torque, *unit).ok()
+                let plan = Self::read(joint, count, order, shares, torque, *unit).ok()?;
+                Some(Self { elsewhere: *elsewhere, ..plan })
             }
             _ => None,
         }
@@ -91,6 +94,7 @@ impl Plan {
             shares: self.shares.clone(),
             torque: self.torque.number().to_owned(),
             unit: self.torque.unit(),
+            elsewhere: self.elsewhere,
         }
     }
 

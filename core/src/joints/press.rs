@@ -63,6 +63,23 @@ pub enum Reach {
     TooCold,
 }
 
+/// What stands under the stresses of a press fit.
+pub const SPRINGS_BACK: &str = "Reckoned as springing back. Where the pull round the hole passes what the housing’s metal yields at, the boss stretches or cracks, and grips less than this.";
+
+/// Below this, in degrees Celsius, metals shrink clearly less for each degree than near room temperature.
+const DEEP_COLD: f64 = -50.0;
+
+impl Reach {
+    /// What is to be known of a pin so cold. How much less it shrinks: from memory.
+    #[must_use]
+    pub fn care(self) -> Option<&'static str> {
+        let Self::Can(temperature) = self else { return None };
+        (temperature.get::<degree_celsius>() < DEEP_COLD).then_some(
+            "So cold, metals shrink up to a quarter less than reckoned: go colder, or warm the housing as well.",
+        )
+    }
+}
+
 impl PressFit {
     fn check(&self) -> Result<(), Refusal> {
         bounds::check(&PIN, self.diameter.get::<millimeter>())?;

@@ -4,12 +4,12 @@ use super::bounds::{self, STRENGTH};
 use super::strength_rows::{ROWS, Row};
 use super::{Range, Refusal};
 use crate::letters;
-use crate::quantity::Amount;
+use crate::quantity::{Amount, Rounding, Unit};
 use std::fmt;
 use uom::si::f64::{Area, Force, Pressure, Ratio};
 use uom::si::pressure::megapascal;
 
-/// A property class of the tables; thread diameters up to 16 mm (ISO) or 1 in (SAE).
+/// A property class of the tables.
 #[derive(Clone, Copy)]
 pub struct PropertyClass(&'static Row);
 
@@ -68,6 +68,17 @@ impl PropertyClass {
         Amount::whole(self.0.4, self.0.2)
     }
 
+    /// The greatest thread diameter the stresses hold for: larger bolts of the class bear less.
+    #[must_use]
+    pub fn greatest_diameter(self) -> Amount {
+        let count = self.0.5;
+        match self.0.2 {
+            Unit::Psi => Amount::exact(count, 16, Unit::Inch),
+            _ => Amount::exact(count, 1, Unit::Millimetre),
+        }
+        .unwrap_or_else(|| Amount::whole(0, Unit::Millimetre))
+    }
+
     /// Both stresses, for physics.
     #[must_use]
     pub fn strength(self) -> Strength {
@@ -87,6 +98,23 @@ impl Strength {
             bounds::check(&STRENGTH, stress.get::<megapascal>())?;
         }
         if proof > tensile { Err(Refusal::ProofAboveTensile) } else { Ok(Self { proof, tensile }) }
+    }
+
+    /// What is to be said where the stresses are those of a class that bears less at so great a diameter.
+    #[must_use]
+    pub fn too_large(self, diameter: Amount) -> Option<String> {
+        let is_past = |class: &PropertyClass| {
+            class.strength() == self && diameter > class.greatest_diameter()
+        };
+        let class = PropertyClass::all().find(is_past)?;
+        let (unit, places) =
+            if class.0.2 == Unit::Psi { (Unit::Inch, 2) } else { (Unit::Millimetre, 0) };
+        Some(format!(
+            "These are the stresses of {} up to {} {} across; a larger bolt of it bears less. Type what its maker states.",
+            class.name(),
+            class.greatest_diameter().show(unit, places, Rounding::Nearest),
+            unit.symbol()
+        ))
     }
 
     /// The stress a bolt must bear without growing longer for good.

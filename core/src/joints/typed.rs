@@ -22,7 +22,7 @@ fn inner_hyphen(text: &str) -> Option<(&str, &str)> {
     Some((&text[..place], &text[place + 1..]))
 }
 
-/// Reads one figure or two ends of a quantity; a unit behind the last end holds for both.
+/// Reads one figure or two ends of a quantity; a unit behind one end alone holds for both.
 ///
 /// # Errors
 /// As [`Reading::read`]; [`Refusal::EndsSwapped`] where the first end is the greater.
@@ -38,6 +38,8 @@ fn inner_hyphen(text: &str) -> Option<(&str, &str)> {
 /// ```
 pub fn range(text: &str, unit: Unit, bounds: &'static Bounds) -> Result<(Amount, Amount), Refusal> {
     let (least, greatest) = ends(text);
+    // A unit behind the first end alone holds for both as well.
+    let unit = Reading::read(least, unit, bounds).map_or(unit, |least| least.unit());
     let greatest = Reading::read(greatest, unit, bounds)?;
     let least = Reading::read(least, greatest.unit(), bounds)?.amount();
     match least.order(greatest.amount()) {

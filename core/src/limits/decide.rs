@@ -8,7 +8,7 @@ use super::{Gauge, GaugeKind, Limit};
 use crate::quantity::{Amount, Reading, Span, Unit};
 
 /// The guard band's factor for 95 % (ISO 14253-1:2017).
-const GUARD: f64 = 1.65;
+pub(crate) const GUARD: f64 = 1.65;
 
 /// Which edge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

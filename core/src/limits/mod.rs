@@ -14,6 +14,7 @@ mod source;
 mod speak;
 mod starter;
 
+pub(crate) use decide::GUARD;
 pub use decide::{
     Call, Side, Verdict, decide, decide_computed, decide_unassisted, decide_with_uncertainty,
 };

@@ -42,17 +42,25 @@ pub(super) fn asked(
 }
 
 fn untightened(book: &Book, build: &BuildId) -> String {
-    let joints = joints(book, build);
+    let mut joints = joints(book, build);
+    joints.retain(|joint| is_of_stack(book, build, joint));
     if joints.is_empty() {
-        return "No tightening order is written down yet.".to_owned();
+        return "No tightening order of the stack is written down yet.".to_owned();
     }
     let open = joints.iter().find_map(|joint| {
-        let plan = Plan::of(book, build, joint)?;
+        let Some(plan) = Plan::of(book, build, joint) else {
+            return Some(format!("{joint}: the order can’t be read. Write it anew."));
+        };
         let done = passes_done(book, build, joint).len();
         (done < plan.passes().len())
             .then(|| format!("{joint}: {done} of {} passes are ticked off.", plan.passes().len()))
     });
     open.unwrap_or_default()
+}
+
+/// Whether a joint holds the stack together, so far as its order says.
+fn is_of_stack(book: &Book, build: &BuildId, joint: &str) -> bool {
+    Plan::of(book, build, joint).is_none_or(|plan| !plan.elsewhere)
 }
 
 fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
@@ -70,7 +78,12 @@ fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
         .iter()
         .filter(|other| other.station.step.kind == Kind::Hold(Answer::Tightened))
         .filter_map(|other| done_by(book, build, other).map(key));
-    let tightened = last(&|fact| matches!(fact, Fact::Tightened { .. }));
+    let tightened = last(&|fact| match fact {
+        Fact::Tightened { joint, .. } => is_of_stack(book, build, joint),
+        Fact::Figure(figure) => figure.row == "front-bolt-torque",
+        _ => false,
+    });
+    let spacer = last(&|fact| matches!(fact, Fact::Spacer(_)));
     match (read, tightened.into_iter().chain(passed_over).max()) {
         (None, _) => "End play was not measured yet.".to_owned(),
         (_, None) => {
@@ -79,6 +92,10 @@ fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
         }
         (read, tightened) if read < tightened => {
             "Bolts were tightened after end play was measured: measure it again.".to_owned()
+        }
+        (read, _) if read < spacer => {
+            "A spacer was chosen after end play was measured: measure it again with that one in."
+                .to_owned()
         }
         _ => String::new(),
     }

@@ -264,7 +264,9 @@ fn difference(
     let other = other(unit);
     let places = places_for(of.step(), unit).saturating_sub(1);
     let text = span.show(unit, places, Rounding::Nearest);
-    let reading = Reading::read(&text, unit, Bounds::widest(unit.dimension())).ok();
+    // Judged before it is rounded for showing.
+    let exact = span.show(unit, places + 4, Rounding::Nearest);
+    let reading = Reading::read(&exact, unit, Bounds::widest(unit.dimension())).ok();
     let row = row.filter(|row| row.unit.dimension() == unit.dimension());
     let call = row
         .zip(reading)

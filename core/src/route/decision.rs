@@ -3,11 +3,11 @@
 use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
 use super::{Choice, RouteFact};
-use crate::book::{Book, BuildId, Entry, Fact, Figure, Subject, call};
+use crate::book::{Book, BuildId, Entry, Fact, Figure, Slot, Subject, call};
 use crate::faces::ReadingSet;
 use crate::faces::report::{on_bench, report};
 use crate::limits::{Call, Row, Sheet, place_words};
-use crate::seals::{SlotReport, SlotState, engine_report, gap_row};
+use crate::seals::{SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row};
 use std::fmt;
 
 /// A reading past its limit, with the decision on it.
@@ -125,6 +125,9 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
     let mut all = Vec::new();
     for (entry, figure) in figures(book, build) {
         let Figure { row, place, text, unit, .. } = figure;
+        if is_of_earlier_seal(book, build, entry, figure) {
+            continue;
+        }
         if let (Some(row), Some(call)) = (sheet.row(row), call(figure, sheet)) {
             let reading = format!("{text} {}", unit.symbol());
             all.push(Read { row, place: place.clone(), reading, call, order: entry.order });
@@ -141,6 +144,14 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
         }
     }
     all
+}
+
+/// Whether a gap was typed before the slot's last trial or fresh seal, which tell more of it as it is now.
+fn is_of_earlier_seal(book: &Book, build: &BuildId, entry: &Entry, figure: &Figure) -> bool {
+    figure.row.starts_with(SIDE_SEAL_GAP)
+        && Slot::named(&figure.place)
+            .and_then(|slot| book.current(build, &Subject::Seal(slot)))
+            .is_some_and(|seal| (entry.order, &entry.id) < (seal.order, &seal.id))
 }
 
 /// Slots whose seal is fitted although its trials prove the gap past the limit, with the order of the last

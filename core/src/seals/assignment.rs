@@ -213,16 +213,27 @@ fn weigh(costs: &[Cost], rows: usize) -> Option<Vec<i128>> {
 }
 
 impl Placed {
-    /// "Seal 3: grind off 0.120 mm at most, to a gap of 0.075 mm." `number` is the one marked on the seal.
+    /// "Seal 3: grind off 0.120 mm at most, then by leaf to a gap of 0.075 mm." `number` is the one marked on
+    /// the seal; what is ground off before a leaf is tried stays back by the `doubt` of the two lengths.
     #[must_use]
-    pub fn words(&self, number: usize, unit: Unit) -> String {
+    pub fn words(&self, number: usize, unit: Unit, doubt: Span) -> String {
         let gap = figure(self.gap, unit, Rounding::Nearest);
-        let remove = Amount::whole(0, Unit::Millimetre).plus(self.remove);
-        if remove == Amount::whole(0, Unit::Millimetre) {
-            return format!("Seal {number}: fits as it is, with a gap of {gap}.");
+        let zero = Amount::whole(0, Unit::Millimetre);
+        if zero.plus(self.remove) == zero {
+            return format!(
+                "Seal {number}: fits as it is, with a gap of about {gap}. Prove it by leaf."
+            );
         }
-        let off = figure(remove, unit, Rounding::Down);
-        format!("Seal {number}: grind off {off} at most, to a gap of {gap}.")
+        let off = zero.plus(self.remove.minus(doubt));
+        if off > zero {
+            let off = figure(off, unit, Rounding::Down);
+            return format!(
+                "Seal {number}: grind off {off} at most, then by leaf to a gap of {gap}."
+            );
+        }
+        format!(
+            "Seal {number}: grind by leaf alone, to a gap of {gap}: what is to come off is less than the doubt of the lengths."
+        )
     }
 }
 

@@ -1,4 +1,4 @@
-//! Grinding: what a stroke removes, and how many can be taken. Never one more than is known to be safe.
+//! Grinding: what a stroke removes, and how many can be taken: never one more than is safe in an even hand.
 //!
 //! A stage of s strokes took the gap from one bracket to another, so it removed no less than the gap
 //! between the brackets and less than their whole span, and a stroke removed an s-th of that on average.
@@ -6,7 +6,8 @@
 //! bracket, of ten in a row ten times as much. So on one seal the stages in a row are taken together, as a
 //! *run*, and each stage goes by the run with it in that says most. What is proved comes first: a run that
 //! averages a fast stage with slow ones, and so comes out under a rate that another run proves, says
-//! nothing.
+//! nothing. What such a run hides, no leaf has seen: a hand that bore down now and then. So the advice
+//! says that it counts on an even one.
 //!
 //! Hands and stones differ from seal to seal, so seals are not averaged. The seal in hand tells its own
 //! rate; until it does, the others speak for it. A rate proved on any of them counts always. All of it is
@@ -275,7 +276,7 @@ impl Advice {
             None => format!("{} or more", strokes.fewest),
         };
         format!(
-            "Up to {} {} now, even at the fastest rate seen. Until it fits: {}. Until it is too wide: {}.",
+            "Up to {} {} now in an even hand, even at the fastest rate seen. Until it fits: {}. Until it is too wide: {}.",
             self.now,
             self.by.words(self.now),
             range(self.until_it_fits),

@@ -6,8 +6,8 @@
 use super::Written;
 use crate::book::{Book, BuildId, EntryId, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
-use crate::limits::GaugeKind;
-use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
+use crate::limits::{GUARD, GaugeKind, Sheet};
+use crate::quantity::{Amount, Bounds, Fault, Reading, Span, Unit};
 
 /// What was measured of a loose piece.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -105,6 +105,14 @@ pub fn slot_lengths(book: &Book, build: &BuildId, rotors: u8) -> Vec<(Slot, Entr
             Some((slot, entry, reading))
         })
         .gather()
+}
+
+/// How far the room between a seal and a slot may lie from what their lengths say, in 95 of 100 cases.
+#[must_use]
+pub fn length_doubt(sheet: &Sheet, seal: &Reading, slot: &Reading) -> Span {
+    let of = |kind, reading| sheet.gauge(kind).uncertainty(reading, Unit::Millimetre);
+    let both = of(GaugeKind::OutsideMicrometer, seal).hypot(of(GaugeKind::VernierCaliper, slot));
+    Span::nearest(GUARD * both, Unit::Millimetre).unwrap_or(Span::whole(0, Unit::Millimetre))
 }
 
 /// A slot's length from a seal of known length and the gap it left: as a reading, exact.

@@ -50,7 +50,8 @@ pub use hot_gap_sheet::{HotGap, PIECES, RUNNING, TypedHotGap, TypedPiece};
 pub use leaf_set::{LeafSet, usual_tolerance};
 pub use leaves::{Leaf, LeafFault, MOST_LEAVES, Stack, thickest};
 pub use loose::{
-    Loose, LooseKind, MOST_LOOSE, free_number, slot_from_gap, slot_length_fact, slot_lengths,
+    Loose, LooseKind, MOST_LOOSE, free_number, length_doubt, slot_from_gap, slot_length_fact,
+    slot_lengths,
 };
 pub use materials::{Expansion, MATERIALS, Material, SOURCE_COLD, SOURCE_HOT};
 pub use next_leaf::{NextLeaf, Try, halving_leaf, next_leaf};
@@ -59,7 +60,8 @@ pub use set::{Matched, SetCheck, SetFault, match_by_height, match_by_weight};
 pub use set_words::set_readings;
 pub use spread::SpreadCheck;
 pub use state::{
-    SlotReport, SlotState, engine_report, gap_row, leaf_set, slot_report, stages, trials,
+    SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row, leaf_set, slot_report, stages,
+    trials,
 };
 pub use trial::{Outcome, Trial, TrialFault};
 pub use usual_sets::{USUAL_SETS, UsualSet};

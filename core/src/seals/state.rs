@@ -113,10 +113,13 @@ impl SlotReport<'_> {
     }
 }
 
+/// How the ids of the rows begin that a side seal's gap is held against.
+pub const SIDE_SEAL_GAP: &str = "side-seal-gap";
+
 /// The row that a side seal's gap is held against in a build of this kind.
 #[must_use]
 pub fn gap_row(sheet: &Sheet, kind: BuildKind) -> Option<&Row> {
-    sheet.of_part(Part::SideSeal, kind).find(|row| row.id.starts_with("side-seal-gap"))
+    sheet.of_part(Part::SideSeal, kind).find(|row| row.id.starts_with(SIDE_SEAL_GAP))
 }
 
 /// What a build's entries say of a slot, against the gap's limit row.
@@ -130,16 +133,14 @@ pub fn slot_report<'book>(
     let trials = trials(book, build, slot);
     let history = History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).gather::<Vec<_>>());
     let drawing = book.drawing(build, slot);
-    // The latest word counts: a fresh seal is neither fitted nor measured yet.
+    // The latest word counts: a fresh seal is not measured yet.
     let last =
         |subject: &Subject| book.current(build, subject).map(|entry| (entry.order, &entry.id));
     let seal = last(&Subject::Seal(slot));
     let figure = last(&Subject::Figure(row.id.clone(), slot.to_string()));
     let measured =
         if figure > seal { book.figure(build, &row.id, &slot.to_string()) } else { None };
-    let is_fresh = trials.is_empty() && seal.is_some();
-    let is_fitted =
-        book.is_fitted(build, slot) && !(is_fresh && seal > last(&Subject::Fitted(slot)));
+    let is_fitted = book.is_fitted(build, slot);
     let gap_state = if let Some(figure) = measured {
         state_by(figure, row)
     } else if trials.is_empty() {

@@ -92,6 +92,7 @@ fn joint_order() -> Fact {
         shares: "33, 67, 100".to_owned(),
         torque: "38".to_owned(),
         unit: Unit::NewtonMetre,
+        elsewhere: false,
     }
 }
 

@@ -107,13 +107,21 @@ fn the_three_aims_come_in_their_order() {
 #[test]
 fn what_can_t_be_made_to_fit_is_said() {
     let found = ours(&[42_000, 41_800, 42_100], &[42_075, 42_060], 75);
+    let words = |placed: usize, number, doubt| {
+        let doubt = Span::whole(doubt, Unit::Micrometre);
+        found.placed[placed].words(number, Unit::Millimetre, doubt)
+    };
     assert_eq!(
-        found.placed[0].words(3, Unit::Millimetre),
-        "Seal 3: grind off 0.100 mm at most, to a gap of 0.075 mm."
+        words(0, 3, 30),
+        "Seal 3: grind off 0.070 mm at most, then by leaf to a gap of 0.075 mm."
     );
     assert_eq!(
-        found.placed[1].words(1, Unit::Millimetre),
-        "Seal 1: fits as it is, with a gap of 0.060 mm."
+        words(0, 3, 100),
+        "Seal 3: grind by leaf alone, to a gap of 0.075 mm: what is to come off is less than the doubt of the lengths."
+    );
+    assert_eq!(
+        words(1, 1, 30),
+        "Seal 1: fits as it is, with a gap of about 0.060 mm. Prove it by leaf."
     );
     assert_eq!(found.unused, [1]);
     let found = ours(&[41_800, 42_000], &[42_075, 42_200, 42_080], 75);

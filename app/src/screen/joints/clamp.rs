@@ -197,6 +197,7 @@ fn clamp(fields: Fields) -> Result<Vec<El>, Why> {
         vec![show::key(&clamps[0], &clamps[1])]
     };
     made.extend(proof(&got, strength, thread));
+    made.extend(strength.too_large(thread.diameter()).map(|words| show::line(&words)));
     made.push(show::line(&got.weakest.to_string()));
     made.extend(stretches(fields, thread, &got)?);
     made.push(hand_on(got.force));

@@ -5,7 +5,7 @@ use super::{Job, show};
 use crate::dom::{El, button, el, svg, text};
 use crate::signal::*;
 use crate::state::{App, app};
-use crate::widget::frame;
+use crate::widget::{frame, switch};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
@@ -13,9 +13,14 @@ use pitleaf_core::joints::{Caution, bounds, shown};
 use pitleaf_core::quantity::Unit;
 use uom::si::ratio::percent;
 
+const STACK: &str = "stack";
+const ELSEWHERE: &str = "elsewhere";
+
 #[derive(Clone, Copy)]
 struct Fields {
     joint: Field,
+    /// What it holds together: [`STACK`] or [`ELSEWHERE`].
+    holds: Field,
     count: Field,
     order: Field,
     shares: Field,
@@ -30,6 +35,7 @@ impl Fields {
         let units = &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre];
         let fields = Self {
             joint: form.words("Joint", "Tension bolts"),
+            holds: form.words("Holds together", STACK),
             count: form.count("How many bolts", MOST_BOLTS, ""),
             torque: form.figure("Full torque", &bounds::TORQUE, units, ""),
             read: form.figure("Wrench read, if not that", &bounds::TORQUE, units, ""),
@@ -44,7 +50,7 @@ impl Fields {
         let count = self.count.counted()?;
         let torque = self.torque.given()?;
         self.torque.amount()?;
-        Plan::read(
+        let mut plan = Plan::read(
             &self.joint.text(),
             count,
             &self.order.text(),
@@ -52,7 +58,9 @@ impl Fields {
             &torque,
             self.torque.unit.get(),
         )
-        .map_err(|fault| Why::Refused(fault.to_string()))
+        .map_err(|fault| Why::Refused(fault.to_string()))?;
+        plan.elsewhere = self.holds.text() == ELSEWHERE;
+        Ok(plan)
     }
 }
 
@@ -61,22 +69,29 @@ pub fn screen() -> Vec<El> {
     let app = app();
     let fields = Fields::new();
     let needed = [fields.count, fields.torque];
+    let holds = switch(
+        "Holds together",
+        &[(STACK, "The stack"), (ELSEWHERE, "Something else")],
+        move |what| fields.holds.typed.with(|holds| holds == what),
+        move |what| fields.holds.typed.set(what.to_owned()),
+    );
     let shown = Memo::new(move || written(app, &fields.joint.text()).is_some());
-    let body = el("main")
-        .class("page joint")
-        .with(el("section").class("joint-answer").attr("aria-label", "Order").live(move || {
-            let joint = fields.joint.text();
-            match written(app, joint.trim()) {
-                Some(plan) => passes(app, fields, &plan),
-                None => answer(&needed, fields.plan().map(|plan| planned(app, &plan))),
-            }
-        }))
-        .live(move || if shown.get() { vec![start_over(app, fields)] } else { Vec::new() })
-        .with(el("div").class("form").with_all(
-            [fields.joint, fields.count, fields.torque, fields.order, fields.shares].map(Field::el),
-        ))
-        .live(move || others(app, fields))
-        .with_all(show::cautions(&[Caution::YieldingBolt]));
+    let body =
+        el("main")
+            .class("page joint")
+            .with(el("section").class("joint-answer").attr("aria-label", "Order").live(move || {
+                let joint = fields.joint.text();
+                match written(app, joint.trim()) {
+                    Some(plan) => passes(app, fields, &plan),
+                    None => answer(&needed, fields.plan().map(|plan| planned(app, &plan))),
+                }
+            }))
+            .live(move || if shown.get() { vec![start_over(app, fields)] } else { Vec::new() })
+            .with(el("div").class("form").with(fields.joint.el()).with(holds).with_all(
+                [fields.count, fields.torque, fields.order, fields.shares].map(Field::el),
+            ))
+            .live(move || others(app, fields))
+            .with_all(show::cautions(&[Caution::YieldingBolt]));
     frame(|| Job::Order.name().to_owned(), || Job::Order.about().to_owned(), true, body)
 }
 

@@ -4,7 +4,7 @@ use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, el, text};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::joints::press::{PressFit, Pressed, Reach};
+use pitleaf_core::joints::press::{PressFit, Pressed, Reach, SPRINGS_BACK};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
 use uom::si::f64::{Length, Pressure, ThermodynamicTemperature};
@@ -184,6 +184,7 @@ fn pressed(fields: Fields) -> Result<Vec<El>, Why> {
     let freezing = fit.cold_pin(gap, shop, shop)?;
     let grip = pushes(&cold);
     let metal = fit.housing_material.name();
+    let deep_cold = freezing.care();
     let (warm, freezing) = (reach(warm, metal), reach(freezing, metal));
     let interference = |range: Range<Length>, unit| shown::range(range, Amount::of_length, unit);
     Ok(vec![
@@ -212,6 +213,8 @@ fn pressed(fields: Fields) -> Result<Vec<El>, Why> {
                 ),
             ],
         ),
+        show::line(SPRINGS_BACK),
+        el("div").with_all(deep_cold.map(show::line)),
         show::line(&cold.weakest.to_string()),
         show::write_down(
             "Press fit",

@@ -14,7 +14,8 @@ use pitleaf_core::limits::{Row, limit_line};
 use pitleaf_core::order::InOrder;
 use pitleaf_core::quantity::{Amount, Bounds, Dimension, Fault, Reading, Unit};
 use pitleaf_core::seals::{
-    Loose, LooseKind, Written, assign, free_number, slot_from_gap, slot_length_fact, slot_lengths,
+    Loose, LooseKind, Written, assign, free_number, length_doubt, slot_from_gap, slot_length_fact,
+    slot_lengths,
 };
 
 /// What is being entered.
@@ -303,7 +304,11 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
     let mut lines: Vec<(Slot, String)> = found
         .placed
         .iter()
-        .map(|placed| (slots[placed.slot].0, placed.words(seals[placed.seal].number, unit)))
+        .map(|placed| {
+            let (seal, (slot, _, length)) = (&seals[placed.seal], &slots[placed.slot]);
+            let doubt = app.sheet.with(|sheet| length_doubt(sheet, &seal.reading, length));
+            (*slot, placed.words(seal.number, unit, doubt))
+        })
         .chain(found.empty.iter().map(|empty| (slots[empty.slot].0, empty.words(unit))))
         .gather();
     lines.order_by_key(|(slot, _)| *slot);

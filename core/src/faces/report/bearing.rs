@@ -3,11 +3,13 @@
 use super::face::{bracketed, brackets};
 use super::finding::figure;
 use super::{Bench, Finding};
+use crate::faces::clearance::is_worse;
 use crate::faces::{
     Clearance, Cylinder, Measured, Refusal, Strip, Strips, Survey, Taken, bearing_clearance,
     cylinder, strips,
 };
 use crate::gather::Gather;
+use crate::limits::Call;
 use uom::si::f64::Length;
 
 /// Two directions at each place; places not read in both are left out. The first place number of each.
@@ -67,26 +69,22 @@ fn own(survey: Survey, taken: &Taken, main: bool, bench: &Bench<'_>) -> Vec<Find
         Err(refusal) => return vec![Finding::refused(survey.name(), refusal)],
     };
     let unit = taken.unit;
-    let (row, size, what, place) = match (survey, main) {
-        (Survey::Bore, true) => (
-            "main-bearing-bore",
-            &cylinder.sizes.greatest,
-            "Greatest diameter",
-            cylinder.greatest_at,
-        ),
-        (Survey::Bore, false) => (
-            "rotor-bearing-bore",
-            &cylinder.sizes.greatest,
-            "Greatest diameter",
-            cylinder.greatest_at,
-        ),
-        (_, true) => {
-            ("shaft-main-journal", &cylinder.sizes.least, "Least diameter", cylinder.least_at)
-        }
-        (_, false) => {
-            ("shaft-rotor-journal", &cylinder.sizes.least, "Least diameter", cylinder.least_at)
-        }
-    };
+    let row = bench.row(match (survey, main) {
+        (Survey::Bore, true) => "main-bearing-bore",
+        (Survey::Bore, false) => "rotor-bearing-bore",
+        (_, true) => "shaft-main-journal",
+        (_, false) => "shaft-rotor-journal",
+    });
+    let sizes = &cylinder.sizes;
+    let greatest = ("Greatest diameter", &sizes.greatest, cylinder.greatest_at);
+    let least = ("Least diameter", &sizes.least, cylinder.least_at);
+    // Where it is worn; the other end stands there instead where it is the worse against the limit.
+    let (worn, other) = if survey == Survey::Bore { (greatest, least) } else { (least, greatest) };
+    let verdict = |size: &Measured| row.and_then(|row| size.against(&row.limit));
+    let is_other = verdict(other.1)
+        .zip(verdict(worn.1))
+        .is_some_and(|(other, worn)| other.call != Call::Meets && is_worse(&other, &worn));
+    let (what, size, place) = if is_other { other } else { worn };
     let roundness =
         (survey == Survey::Journal).then(|| bench.row("shaft-journal-roundness")).flatten();
     let single = taken.doubt.single();
@@ -99,7 +97,7 @@ fn own(survey: Survey, taken: &Taken, main: bool, bench: &Bench<'_>) -> Vec<Find
         name.rsplit_once(',').map_or(name, |(end, _)| end).to_owned()
     };
     let mut findings = vec![
-        Finding::measured(what, size, unit).against(size, bench.row(row), unit).saying(&format!(
+        Finding::measured(what, size, unit).against(size, row, unit).saying(&format!(
             "At the {}. Mean {}.",
             taken.name(at[place.0] + place.1),
             figure(cylinder.sizes.mean.value, unit)

@@ -5,7 +5,7 @@ use super::super::clearance::Clearance;
 use super::super::input::mm;
 use super::super::uncertainty::Measured;
 use super::SpacerChoice;
-use crate::limits::{Call, Row, Verdict, limit_line, wear_line};
+use crate::limits::{Call, Row, Side, Verdict, limit_line, wear_line};
 use crate::quantity::{Amount, Rounding, Span, Unit, places_for};
 use uom::si::f64::Length;
 
@@ -74,7 +74,8 @@ impl Finding {
         self.judged(verdict, row, unit)
     }
 
-    /// A clearance: the mean, with the tight and the loose end; the worse of both counts.
+    /// A clearance: the mean, with the tight and the loose end; the worse of both counts, and stands for it
+    /// where it is past the limit.
     pub(super) fn clearance(
         what: &str,
         clearance: &Clearance,
@@ -87,8 +88,15 @@ impl Finding {
             figure(clearance.most.value, unit),
             figure(clearance.least.expanded().max(clearance.most.expanded()), unit)
         );
-        let finding = Self::new(what, both(clearance.mean.value, unit), ends);
-        finding.judged(row.and_then(|row| clearance.against(&row.limit)), row, unit)
+        let verdict = row.and_then(|row| clearance.against(&row.limit));
+        let (shown, ends) = match verdict.as_ref().map(|verdict| verdict.call) {
+            Some(Call::DoesNotMeet(side)) => {
+                let end = if side == Side::Below { clearance.least } else { clearance.most };
+                (end, format!("Mean {}. {ends}", figure(clearance.mean.value, unit)))
+            }
+            _ => (clearance.mean, ends),
+        };
+        Self::new(what, both(shown.value, unit), ends).judged(verdict, row, unit)
     }
 
     fn judged(mut self, verdict: Option<Verdict>, row: Option<&Row>, unit: Unit) -> Self {

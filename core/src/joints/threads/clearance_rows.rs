@@ -23,5 +23,5 @@ pub(super) const INCH: &[(i64, [Drill; 3])] = &[
     (7, [Fraction(29), Fraction(30), Fraction(31)]),
     (8, [Fraction(34), Fraction(36), Fraction(39)]),
     (10, [Fraction(42), Fraction(44), Fraction(47)]),
-    (12, [Fraction(51), Fraction(52), Fraction(58)]),
+    (12, [Fraction(50), Fraction(52), Fraction(58)]),
 ];

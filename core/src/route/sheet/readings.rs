@@ -9,7 +9,7 @@ use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, surveys};
 use crate::route::{Choice, TypedTest, decision_words};
-use crate::seals::{gap_row, slot_report};
+use crate::seals::{SIDE_SEAL_GAP, gap_row, slot_report};
 
 /// The other system's unit for what is read in one.
 fn other(unit: Unit) -> Option<Unit> {
@@ -117,7 +117,7 @@ impl Source<'_> {
     fn slots(&self) -> Section {
         let gaps: Vec<&Figure> = figures(self.book, self.build)
             .map(|(_, figure)| figure)
-            .filter(|figure| figure.row.starts_with("side-seal-gap"))
+            .filter(|figure| figure.row.starts_with(SIDE_SEAL_GAP))
             .gather();
         let slot = |slot: Slot| {
             let place = slot.to_string();
