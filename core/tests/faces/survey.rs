@@ -319,6 +319,30 @@ fn a_bearing_joins_bore_journal_and_strips() {
     assert!(finding(&all, "By plastic strips").says.contains("do not agree"), "apart");
 }
 
+/// A bore wears wide, but one too tight is past its limit as well; and a clearance past it shows the end that is.
+#[test]
+fn the_end_that_is_past_the_limit_is_the_one_shown() {
+    let tight = set(Survey::Bore, "main-front", &["43.005", "43.006", "43.040", "43.040"]);
+    let all = with(&tight, &[], None);
+    let least = finding(&all, "Least diameter");
+    assert_eq!(least.call, Some(Call::DoesNotMeet(Side::Below)), "the tight place");
+    assert!(least.figure.starts_with("43.005 mm"), "{}", least.figure);
+    let good = set(Survey::Bore, "main-front", &["43.035", "43.036", "43.034", "43.036"]);
+    let all = with(&good, &[], None);
+    assert_eq!(finding(&all, "Greatest diameter").call, Some(Call::Meets), "where it wears");
+    let thick = set(Survey::Journal, "main-front", &["42.975", "42.976", "43.030", "43.030"]);
+    let all = with(&thick, &[], None);
+    assert_eq!(finding(&all, "Greatest diameter").call, Some(Call::DoesNotMeet(Side::Above)));
+
+    let thin = set(Survey::Journal, "main-front", &["42.800", "42.975", "42.975", "42.976"]);
+    let all = with(&good, &[thin], None);
+    let clearance = finding(&all, "Clearance");
+    assert_eq!(clearance.call, Some(Call::DoesNotMeet(Side::Above)));
+    // By hand: 43.036 less 42.800.
+    assert!(clearance.figure.starts_with("0.236 mm"), "the loose end: {}", clearance.figure);
+    assert!(clearance.says.starts_with("Mean 0.1"), "{}", clearance.says);
+}
+
 #[test]
 fn runout_points_to_its_high_side() {
     // 0.05 mm off centre towards place 3 of 8, a quarter turn on.

@@ -85,6 +85,27 @@ fn a_share_of_proof_load_says_what_it_means() {
     assert_eq!(ProofVerdict::of(share(34.0, 40.0)), ProofVerdict::Yields, "above");
 }
 
+/// SAE J429 (from memory): grade 2 to 3/4 in, grade 5 to 1 in; larger bolts of them have lower figures.
+#[test]
+fn a_class_is_not_taken_past_the_diameter_its_figures_hold_for() {
+    let said = |name: &str, of: &str| class(name).strength().too_large(thread(of).diameter());
+    assert_eq!(said("grade 2", "3/4-16 UNF"), None, "at its end");
+    assert_eq!(
+        said("grade 2", "7/8-14 UNF").as_deref(),
+        Some(
+            "These are the stresses of grade 2 up to 0.75 in across; a larger bolt of it bears less. Type what its maker states."
+        )
+    );
+    assert_eq!(said("grade 8", "1 1/16-12 UN"), None, "to 1 1/2 in");
+    assert!(said("grade 5", "1 1/16-12 UN").is_some(), "past 1 in");
+    assert_eq!(said("10.9", "M16 × 2"), None, "at its end");
+    let own = Strength::of_material(
+        Pressure::new::<megapascal>(700.0),
+        Pressure::new::<megapascal>(900.0),
+    );
+    assert_eq!(own.expect("stated").too_large(thread("7/8-14 UNF").diameter()), None, "no class");
+}
+
 #[test]
 fn a_stated_material_must_make_sense() {
     let mpa = Pressure::new::<megapascal>;

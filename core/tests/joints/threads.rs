@@ -215,7 +215,8 @@ fn the_nearest_drill_of_each_kind_is_offered() {
     assert_eq!(found, ["6.8 mm", "letter H", "17/64 in"], "drills near 6.8 mm");
 }
 
-/// ISO 273 (M): the holes grow by the clearance class; ASME B18.2.8 normal holes (P) for 1/4 to 7/16.
+/// ISO 273 (M): the holes grow by the clearance class; ASME B18.2.8 normal holes (P) for 1/4 to 7/16, 3/4 from
+/// memory.
 #[test]
 fn clearance_holes() {
     for (name, close, normal, loose) in [
@@ -230,6 +231,7 @@ fn clearance_holes() {
         ("5/16-18 UNC", "21/64", "11/32", "23/64"),
         ("3/8-16 UNC", "25/64", "13/32", "27/64"),
         ("7/16-20 UNF", "29/64", "15/32", "31/64"),
+        ("3/4-16 UNF", "25/32", "13/16", "29/32"),
     ] {
         for (fit, wanted) in [
             (ClearanceFit::Close, close),

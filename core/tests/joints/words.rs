@@ -147,9 +147,17 @@ fn reads(text: &str, least: i64, greatest: i64) {
 
 #[test]
 fn a_range_is_typed_in_any_of_its_ways() {
-    for text in
-        ["12…18", "12...18", "12..18 kN", "12 to 18", "12-18", "12 kN – 18 kN", "12000…18000 N"]
-    {
+    for text in [
+        "12…18",
+        "12...18",
+        "12..18 kN",
+        "12 to 18",
+        "12-18",
+        "12 kN – 18 kN",
+        "12000…18000 N",
+        "12000 N…18000",
+        "12 kN…18000 N",
+    ] {
         reads(text, 12, 18);
     }
     reads("15", 15, 15);

@@ -71,6 +71,16 @@ fn a_mixed_pair_is_compared_in_one_unit() {
     assert_eq!(tests[0].1.lowest().number(), "110", "the lowest face");
 }
 
+/// By hand: means of 7 and 8.49 bar are 1.49 apart, 0.49 over the limit of 1 bar; shown to the bar it is 1.
+#[test]
+fn evenness_is_judged_before_it_is_rounded() {
+    let tests =
+        [(1, read("1", ["7", "7", "7"], "bar")), (2, read("2", ["8.49", "8.49", "8.49"], "bar"))];
+    let findings = compression_record(&tests, BuildKind::NaturallyAspirated, &Sheet::starter());
+    let last = findings.last().expect("a finding");
+    assert_eq!(last.call, Some(Call::DoesNotMeet(Side::Above)), "{}", last.figure);
+}
+
 #[test]
 fn what_is_missing_or_absurd_gets_its_sentence() {
     let sane = || test("1", ["700", "710", "705"], "kPa");

@@ -184,3 +184,16 @@ fn the_last_word_on_a_part_holds() {
     shop.withdraw_last();
     assert_eq!(fates(&shop.book, &shop.build), [("shaft", Choice::Reuse, "")], "withdrawn");
 }
+
+/// A gap typed before the seal was ground is not that of the seal that goes in.
+#[test]
+fn a_gap_typed_before_grinding_is_past_no_more() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let slot = Slot::named("1F-AB").expect("a slot");
+    shop.read("side-seal-gap-na", "1F-AB", "0.01", Unit::Millimetre);
+    assert_eq!(decisions(&shop), [("1F-AB".to_owned(), None)], "too tight");
+    shop.write(Fact::FreshSeal { slot });
+    assert_eq!(decisions(&shop), [], "of another seal");
+    shop.read("side-seal-gap-na", "1F-AB", "0.01", Unit::Millimetre);
+    assert_eq!(decisions(&shop), [("1F-AB".to_owned(), None)], "of this one");
+}

@@ -236,3 +236,71 @@ fn a_tick_without_a_reason_does_not_answer_for_the_book() {
     shop.mark("slots-fitted", "J.", "all twelve are on the paper of the shop");
     assert_eq!(state(&shop), State::Done, "with a reason");
 }
+
+/// A joint that does not hold the stack together is no part of closing it, nor does it undo the end play.
+#[test]
+fn only_the_joints_of_the_stack_close_it() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let answer = |shop: &Shop, key: &str| {
+        let progress = shop.progress();
+        progress.standings[progress.place(key).expect("a step")].answer.clone()
+    };
+    let tick = |shop: &mut Shop, plan: &Plan| {
+        shop.write(plan.fact());
+        for number in 1..=3 {
+            let pass = plan.tightened(number, "", Unit::NewtonMetre);
+            shop.write(pass.expect("no reading").expect("a pass"));
+        }
+    };
+    let mut gears = plan();
+    gears.joint = "Stationary gears".to_owned();
+    gears.elsewhere = true;
+    tick(&mut shop, &gears);
+    assert_eq!(
+        answer(&shop, "passes-complete"),
+        "No tightening order of the stack is written down yet.",
+        "gears alone"
+    );
+    tick(&mut shop, &plan());
+    assert_eq!(answer(&shop, "passes-complete"), "", "all passes of the stack");
+    shop.read("end-play", "", "0.055", Unit::Millimetre);
+    gears.joint = "Oil pan".to_owned();
+    tick(&mut shop, &gears);
+    assert_eq!(answer(&shop, "end-play-last"), "", "the pan moves no shaft");
+    // An order that can't be read is no proof that nothing is open.
+    shop.write(Fact::TighteningOrder {
+        joint: "Through studs".to_owned(),
+        order: "1-1-1".to_owned(),
+        shares: "100".to_owned(),
+        torque: "38".to_owned(),
+        unit: Unit::NewtonMetre,
+        elsewhere: false,
+    });
+    assert_eq!(
+        answer(&shop, "passes-complete"),
+        "Through studs: the order can’t be read. Write it anew."
+    );
+}
+
+/// What changes the end play afterwards wants it measured again.
+#[test]
+fn end_play_is_measured_after_the_spacer_and_the_front_bolt() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    answer(&mut shop, "passes-complete");
+    answer(&mut shop, "end-play-last");
+    let said = |shop: &Shop| {
+        let progress = shop.progress();
+        progress.standings[progress.place("end-play-last").expect("a step")].answer.clone()
+    };
+    assert_eq!(said(&shop), "");
+    let choice = r#"{"spacer":"B","predicted":"0.055 mm","uncertainty":"0.003 mm"}"#;
+    shop.write(Fact::Spacer(pitleaf_core::kept::read(choice).expect("a choice")));
+    assert_eq!(
+        said(&shop),
+        "A spacer was chosen after end play was measured: measure it again with that one in."
+    );
+    answer(&mut shop, "end-play-last");
+    assert_eq!(said(&shop), "");
+    shop.read("front-bolt-torque", "", "120", Unit::NewtonMetre);
+    assert_eq!(said(&shop), "Bolts were tightened after end play was measured: measure it again.");
+}

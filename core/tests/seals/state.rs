@@ -109,8 +109,18 @@ fn a_seal_ground_too_short_is_replaced_by_a_fresh_one() {
     );
     pen.tried(Outcome::MovesCornerSeal, &[], None);
     assert_eq!(slot_report(&pen.book, &build(), slot(), &row()).trials.len(), 1);
-    pen.write(Fact::Fitted { slot: slot(), fitted: false });
-    assert_eq!(pen.state(), SlotState::ToGrind);
+    assert_eq!(
+        pen.state(),
+        SlotState::ToGrind,
+        "its first trial does not bring the old fitting back"
+    );
+    assert!(!pen.book.is_fitted(&build(), slot()), "nor does the book have it so");
+    pen.write(Fact::Fitted { slot: slot(), fitted: true });
+    assert!(pen.book.is_fitted(&build(), slot()), "the fresh one is in");
+    let fresh = pen.write(Fact::FreshSeal { slot: slot() });
+    assert!(!pen.book.is_fitted(&build(), slot()), "and out again");
+    pen.write(Fact::Withdrawn { entry: fresh });
+    assert!(pen.book.is_fitted(&build(), slot()), "that was a slip");
 }
 
 /// A tick would hide it: a seal in its slot with a gap past the limit is both.
