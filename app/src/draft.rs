@@ -97,20 +97,21 @@ pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
 }
 
 fn is_of_an_engine(place: &Route) -> bool {
-    !matches!(place, Route::Convert | Route::Leaves)
+    !matches!(place, Route::Convert | Route::Gauges | Route::Leaves)
 }
 
 /// Whether what is typed at a place stays until it is written.
 fn lasts(place: &Route) -> bool {
-    use PortsPlace::{Engine, Outline};
+    use PortsPlace::{Engine, Outline, Template};
     matches!(
         place,
         Route::Convert
+            | Route::Gauges
             | Route::Leaves
             | Route::OwnLimit(_)
             | Route::Survey(..)
             | Route::Mark(_)
-            | Route::Ports(Engine | Outline(_))
+            | Route::Ports(Engine | Outline(_) | Template(_))
             | Route::Work(_)
             | Route::Book
     )

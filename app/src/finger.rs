@@ -1,8 +1,10 @@
-//! A finger on a control: until it is lifted, nothing on the page is made anew.
+//! A finger on a control: until it is lifted, nothing on the page is made anew, and what it does twice in a
+//! moment counts once.
 //!
 //! A browser tells of a click only where the finger comes down on an element and goes up from the same. A
 //! control made anew in between, for a record of another tab or for what was typed before, would swallow
-//! the touch.
+//! the touch. And where a touch brings up another control in the same place, the second half of a double tap
+//! would press that.
 
 use crate::dom::listen;
 use crate::signal::*;
@@ -11,33 +13,59 @@ use std::time::Duration;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, PointerEvent};
 
-/// What acts by a click. The figure keys act when the finger comes down, and wait for nothing.
-const CONTROLS: &str = "a, button:not(.key), label, summary";
+/// What acts by a click. Keys that act when the finger comes down wait for nothing.
+const CONTROLS: &str = "a, button:not([data-at-once]), label, summary, .touchable";
 
 /// How long after the finger is lifted a click may still come.
 const CLICK: Duration = Duration::from_millis(250);
 
+/// Two touches so close together, in milliseconds and CSS pixels, are one double tap.
+const DOUBLE_TAP: (f64, f64) = (400.0, 24.0);
+
+/// Where and when a finger came down, in CSS pixels and on the browser's clock in milliseconds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Touch {
+    id: i32,
+    at: f64,
+    place: (f64, f64),
+}
+
 /// Whether a finger is down. Copy: only handles.
 #[derive(Clone, Copy)]
 pub struct Finger {
-    /// When the finger came down, on the browser's clock; none while it is up.
-    down: RwSignal<Option<f64>>,
+    /// The finger on a control; none while it is up.
+    down: RwSignal<Option<Touch>>,
     lifted: RwSignal<()>,
+    /// The last touch and the one before it, on whatever.
+    touches: RwSignal<[Option<Touch>; 2]>,
 }
 
 impl Finger {
     /// Watches the finger from now on.
     pub fn watch() -> Self {
-        let finger = Self { down: RwSignal::new(None), lifted: RwSignal::new(()) };
+        let finger = Self {
+            down: RwSignal::new(None),
+            lifted: RwSignal::new(()),
+            touches: RwSignal::new([None; 2]),
+        };
         listen("pointerdown", move |event| {
+            let Some(touch) = touch(&event) else { return };
+            finger.touches.update(|[last, before]| (*last, *before) = (Some(touch), *last));
             if is_on_control(&event) {
-                finger.down.set(Some(event.time_stamp()));
+                finger.down.set(Some(touch));
             }
         });
         // The window hears of it last, so that what the click changes is drawn with the rest.
         listen("click", move |_| finger.lift());
-        listen("pointercancel", move |_| finger.lift());
-        listen("pointerup", move |_| {
+        listen("pointercancel", move |event| {
+            if finger.is_of_finger(&event) {
+                finger.lift();
+            }
+        });
+        listen("pointerup", move |event| {
+            if !finger.is_of_finger(&event) {
+                return;
+            }
             let touch = finger.down.get_untracked();
             let lift = move || {
                 if finger.down.get_untracked() == touch {
@@ -58,6 +86,21 @@ impl Finger {
         is
     }
 
+    /// Whether the touch now at work is the second half of a double tap.
+    pub fn is_second_of_two(self) -> bool {
+        let [Some(last), Some(before)] = self.touches.get_untracked() else { return false };
+        let (soon, near) = DOUBLE_TAP;
+        let apart = (last.place.0 - before.place.0).hypot(last.place.1 - before.place.1);
+        // A press of the keyboard a while later has nothing to do with either.
+        let is_now = window().performance().is_none_or(|clock| clock.now() - last.at < 1000.0);
+        is_now && last.at - before.at < soon && apart < near
+    }
+
+    fn is_of_finger(self, event: &Event) -> bool {
+        let id = event.dyn_ref::<PointerEvent>().map(PointerEvent::pointer_id);
+        self.down.with_untracked(|down| down.map(|touch| touch.id) == id)
+    }
+
     fn lift(self) {
         if self.down.with_untracked(Option::is_some) {
             self.down.set(None);
@@ -66,10 +109,15 @@ impl Finger {
     }
 }
 
+/// The touch of the first finger, or of a mouse's first button.
+fn touch(event: &Event) -> Option<Touch> {
+    let pointer = event.dyn_ref::<PointerEvent>()?;
+    let place = (f64::from(pointer.client_x()), f64::from(pointer.client_y()));
+    let touch = Touch { id: pointer.pointer_id(), at: event.time_stamp(), place };
+    (pointer.is_primary() && pointer.button() == 0).then_some(touch)
+}
+
 fn is_on_control(event: &Event) -> bool {
-    let is_first = event
-        .dyn_ref::<PointerEvent>()
-        .is_some_and(|pointer| pointer.is_primary() && pointer.button() == 0);
     let target = event.target().and_then(|target| target.dyn_into::<Element>().ok());
-    is_first && target.is_some_and(|target| target.closest(CONTROLS).is_ok_and(|on| on.is_some()))
+    target.is_some_and(|target| target.closest(CONTROLS).is_ok_and(|on| on.is_some()))
 }

@@ -38,7 +38,7 @@ fn main() {
 fn shell() -> El {
     let app = App::new();
     provide_context(app);
-    provide_context(finger::Finger::watch());
+    provide_context(app.finger);
     provide_context(update::Version::watch());
     draft::belong_to(app);
     app.open_book();
@@ -72,6 +72,7 @@ fn shell() -> El {
             // A screen is made anew for another build or sheet, but not for every entry: what is typed stays.
             in_hand.track();
             app.sheet.track();
+            app.screens.update(|made| *made += 1);
             untrack(|| screen::of(route))
         }))
         .with(widget::notice_bar())

@@ -11,6 +11,7 @@ use leptos::prelude::set_timeout_with_handle;
 use pitleaf_core::book::written::{self, Damage};
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
 use pitleaf_core::gather::Gather;
+use pitleaf_core::kept;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::RouteFact;
 use std::time::Duration;
@@ -94,7 +95,11 @@ impl App {
     ///
     /// Nothing typed is lost if that fails: the notice says so, and `then` does not run.
     pub fn write(self, facts: Vec<Fact>, said: String, then: impl FnOnce() + 'static) {
-        if self.is_still_opening() {
+        self.write_boxed(facts, said, Box::new(then));
+    }
+
+    fn write_boxed(self, facts: Vec<Fact>, said: String, then: Box<dyn FnOnce()>) {
+        if self.is_still_opening() || self.finger.is_second_of_two() {
             return;
         }
         let Some(build) = untrack(|| self.build()) else {
@@ -107,12 +112,13 @@ impl App {
             );
             return;
         }
-        let place = self.route.get_untracked();
-        self.write_for(build, facts, said, move || {
-            if self.route.get_untracked() == place {
+        let screen = self.screens.get_untracked();
+        let then = move || {
+            if self.screens.get_untracked() == screen {
                 then();
             }
-        });
+        };
+        self.write_for(build, facts, said, Box::new(then));
     }
 
     /// Marks where the work is, without a word on the screen; left out where nothing can be written.
@@ -121,7 +127,7 @@ impl App {
         let is_open = self.keeping.with_untracked(|keeping| *keeping != Keeping::Opening)
             && !self.book.with_untracked(|book| book.is_signed_off(&build));
         if is_open {
-            self.write_for(build, vec![fact], String::new(), || {});
+            self.write_for(build, vec![fact], String::new(), Box::new(|| {}));
         }
     }
 
@@ -130,7 +136,7 @@ impl App {
         if !self.is_still_opening() {
             let said = if is { "put away" } else { "taken out again" };
             let fact = Fact::Route(RouteFact::Archived { is });
-            self.write_for(build, vec![fact], said.to_owned(), || {});
+            self.write_for(build, vec![fact], said.to_owned(), Box::new(|| {}));
         }
     }
 
@@ -143,24 +149,27 @@ impl App {
         is
     }
 
-    fn write_for(
-        self,
-        build: BuildId,
-        facts: Vec<Fact>,
-        said: String,
-        then: impl FnOnce() + 'static,
-    ) {
+    fn write_for(self, build: BuildId, facts: Vec<Fact>, said: String, then: Box<dyn FnOnce()>) {
+        let written = format!("{} {}", build.0, kept::write(&facts));
+        // Pressed again before it is on the disk: that says nothing new.
+        if self.on_its_way.with_untracked(|all| all.contains(&written)) {
+            return;
+        }
+        self.on_its_way.update(|all| all.push(written.clone()));
         let order = self.reserve(facts.len());
         let entries = (order..)
             .zip(facts)
             .map(|(order, fact)| entry(device::new_id(), build.clone(), order, fact))
             .gather();
-        spawn_local(self.commit(entries, said, Box::new(then)));
+        spawn_local(async move {
+            self.commit(entries, said, then).await;
+            self.on_its_way.update(|all| all.retain(|other| *other != written));
+        });
     }
 
     /// Nothing is on its way to the disk.
     pub fn is_settled(self) -> bool {
-        self.reserved.get_untracked() <= self.book.with_untracked(Book::next_order)
+        self.on_its_way.with_untracked(Vec::is_empty)
     }
 
     /// The first of so many orders that no other entry of this phone gets, also while some are on their
@@ -180,7 +189,7 @@ impl App {
         demo: bool,
         facts: Vec<Fact>,
     ) {
-        if self.is_still_opening() {
+        if self.is_still_opening() || self.finger.is_second_of_two() {
             return;
         }
         let id = device::new_id();
@@ -196,46 +205,79 @@ impl App {
         spawn_local(self.commit(entries, format!("a new build: {name}"), Box::new(then)));
     }
 
-    /// Takes in entries of another book.
-    pub fn take_in(self, entries: Vec<Entry>, then: impl FnOnce() + 'static) {
-        spawn_local(self.commit(entries, String::new(), Box::new(then)));
+    /// Takes in what a chosen file brings, and goes back to the book.
+    pub fn take_in(self) {
+        if self.is_still_opening() {
+            return;
+        }
+        // Out of hand at once, so that a second press takes nothing in twice; back again if it fails.
+        let Some(coming) = self.coming.get_untracked() else { return };
+        self.coming.set(None);
+        let said = format!("{} entries taken in", coming.new.len());
+        let new = coming.new.clone();
+        spawn_local(async move {
+            if self.add(&new).await {
+                self.take(new);
+                self.notice.set(Some(Notice::Said(self.kept_or_not(said))));
+                self.go(&Route::Book);
+            } else {
+                self.coming.set(Some(coming));
+            }
+        });
     }
 
     async fn commit(self, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
+        if !self.add(&entries).await {
+            return;
+        }
+        let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).gather();
+        self.take(entries);
+        // What has no words of its own leaves the line as it is.
+        if !said.is_empty() {
+            let is_kept = self.store.with_untracked(Option::is_some);
+            self.notice.set(Some(if is_kept {
+                Notice::Written(ids, said)
+            } else {
+                Notice::Said(self.kept_or_not(said))
+            }));
+        }
+        then();
+    }
+
+    /// Puts entries on the disk and tells the other tabs; false, and the line says why, if that fails.
+    async fn add(self, entries: &[Entry]) -> bool {
+        let Some((database, channel)) = self.store.get_untracked() else { return true };
         let records: Vec<_> = entries.iter().map(written::record).gather();
-        let store = self.store.get_untracked();
         let slow = set_timeout_with_handle(move || self.wrong(SLOW), PATIENCE);
-        let result = match &store {
-            Some((database, _)) => database.add(&records).await,
-            None => Ok(()),
-        };
+        let result = database.add(&records).await;
         if let Ok(slow) = slow {
             slow.clear();
         }
         if self.notice.with_untracked(|notice| *notice == Some(Notice::Wrong(SLOW.to_owned()))) {
             self.notice.set(None);
         }
-        if let Err(fault) = result {
+        if let Err(fault) = &result {
             self.wrong(&fault.to_string());
-            return;
-        }
-        if let Some((_, channel)) = &store {
+        } else {
             records.iter().for_each(|record| channel.tell(record));
         }
-        let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).gather();
+        result.is_ok()
+    }
+
+    fn take(self, entries: Vec<Entry>) {
         self.book.update(|book| {
             for entry in entries {
                 book.take(entry);
             }
         });
-        // What has no words of its own leaves the line as it is.
-        if !said.is_empty() {
-            self.notice.set(Some(match store {
-                Some(_) => Notice::Written(ids, said),
-                None => Notice::Said(format!("On the screen only, not kept: {said}")),
-            }));
+    }
+
+    /// What was done, and where nothing is kept, that it was not kept.
+    fn kept_or_not(self, said: String) -> String {
+        if self.store.with_untracked(Option::is_some) {
+            return said;
         }
-        then();
+        format!("On the screen only, not kept: {said}")
     }
 
     /// Withdraws entries of one build, which stay in the book.
@@ -263,7 +305,7 @@ impl App {
             return;
         }
         let facts = ids.iter().cloned().map(fact).gather();
-        self.write_for(build, facts, String::new(), move || self.notice.set(Some(then)));
+        self.write_for(build, facts, String::new(), Box::new(move || self.notice.set(Some(then))));
     }
 
     /// Opens a signed-off build again.
@@ -273,7 +315,7 @@ impl App {
                 build,
                 vec![Fact::Reopened { why }],
                 "the build is open again".to_owned(),
-                || {},
+                Box::new(|| {}),
             );
         }
     }

@@ -1,6 +1,7 @@
 //! What every screen shares: the book in hand, the settings, the place.
 
 use crate::draft;
+use crate::finger::Finger;
 use crate::route::Route;
 use crate::settings::{self, Settings};
 use crate::signal::*;
@@ -62,6 +63,12 @@ pub struct App {
     pub notice: RwSignal<Option<Notice>>,
     /// The first order that no entry of this phone has, not even one on its way to the disk.
     pub(crate) reserved: RwSignal<u64>,
+    /// What is on its way to the disk: each write's build and facts as they will stand there.
+    pub(crate) on_its_way: RwSignal<Vec<String>>,
+    /// How many screens were made so far: what was pressed on one says nothing on another.
+    pub(crate) screens: RwSignal<u32>,
+    /// The finger on the screen.
+    pub finger: Finger,
     /// The line that goes along to the next place.
     along: RwSignal<Option<Notice>>,
     /// What was last looked for, so that it stands there again on the way back.
@@ -112,6 +119,9 @@ impl App {
             route: RwSignal::new(Route::read(&hash)),
             notice: RwSignal::default(),
             reserved: RwSignal::default(),
+            on_its_way: RwSignal::default(),
+            screens: RwSignal::default(),
+            finger: Finger::watch(),
             along: RwSignal::default(),
             sought: RwSignal::new(keep::get(draft::SOUGHT).unwrap_or_default()),
             trail: RwSignal::default(),

@@ -60,6 +60,8 @@ pub struct Browser {
     profile: Option<Profile>,
     url: String,
     pub(crate) taps: Cell<u32>,
+    /// When and where the page was touched last.
+    pub(crate) touched: Cell<Option<(Instant, (f64, f64))>>,
 }
 
 impl Browser {
@@ -106,6 +108,7 @@ impl Browser {
             profile: Some(profile),
             url: url.to_owned(),
             taps: Cell::default(),
+            touched: Cell::default(),
         };
         let session = browser.wait_for(WebDriver::new(address, capabilities), "a session");
         browser.session = Some(session);

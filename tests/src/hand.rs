@@ -4,7 +4,7 @@ use crate::Browser;
 use crate::browser::{Asked, id};
 use crate::locate::Named;
 use serde_json::{Value, json};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 impl Browser {
     /// Touches a thing with a finger, in its middle, once it can be touched there.
@@ -24,19 +24,50 @@ impl Browser {
     pub fn press(&self, named: &Named, rest: Duration) {
         self.until_some(&format!("{named} can be touched"), |browser| {
             let element = browser.seen(named)?;
-            (browser.run_on(&element, CAN_BE_TOUCHED, &[])? == json!(true)).then_some(())?;
-            browser.touch(&element, rest)
+            let middle = browser.run_on(&element, CAN_BE_TOUCHED, &[])?;
+            let middle = (middle[0].as_f64()?, middle[1].as_f64()?);
+            browser.take_time(middle);
+            browser.touch(&element, rest)?;
+            browser.touched.set(Some((Instant::now(), middle)));
+            Some(())
         });
         self.taps.set(self.taps.get() + 1);
+    }
+
+    /// Touches a thing twice as quickly as a nervous finger does.
+    ///
+    /// # Panics
+    /// As [`Browser::tap`].
+    #[track_caller]
+    pub fn double_tap(&self, named: &Named) {
+        self.tap(named);
+        let point = self.touched.get().map_or((0.0, 0.0), |(_, point)| point);
+        let mut finger = vec![json!({
+            "type": "pointerMove", "origin": "viewport", "duration": 150,
+            "x": point.0.round(), "y": point.1.round(),
+        })];
+        finger.extend(DOWN_AND_UP.iter().map(|kind| json!({ "type": kind, "button": 0 })));
+        self.perform(json!([{
+            "type": "pointer", "id": "finger", "parameters": { "pointerType": "touch" }, "actions": finger,
+        }]));
+        self.touched.set(Some((Instant::now(), point)));
+    }
+
+    /// A person's two touches at one place are no double tap unless they are meant as one.
+    fn take_time(&self, (x, y): (f64, f64)) {
+        if let Some((when, (last_x, last_y))) = self.touched.get()
+            && (x - last_x).hypot(y - last_y) < 32.0
+        {
+            std::thread::sleep(BETWEEN_TOUCHES.saturating_sub(when.elapsed()));
+        }
     }
 
     /// Touches an element; none if that was made anew before the finger came down.
     fn touch(&self, element: &Value, rest: Duration) -> Option<()> {
         let mut actions = vec![
             json!({ "type": "pointerMove", "origin": element, "x": 0, "y": 0, "duration": 0 }),
-            json!({ "type": "pointerDown", "button": 0 }),
-            json!({ "type": "pointerUp", "button": 0 }),
         ];
+        actions.extend(DOWN_AND_UP.iter().map(|kind| json!({ "type": kind, "button": 0 })));
         if !rest.is_zero() {
             actions.insert(2, json!({ "type": "pause", "duration": rest.as_millis() }));
         }
@@ -127,10 +158,15 @@ impl Browser {
     }
 }
 
-/// In view, in use, and uppermost at its middle.
+/// The app takes two touches at one place within 0.4 s for a double tap.
+const BETWEEN_TOUCHES: Duration = Duration::from_millis(450);
+
+const DOWN_AND_UP: [&str; 2] = ["pointerDown", "pointerUp"];
+
+/// Its middle, once it is in view, in use, and uppermost there.
 const CAN_BE_TOUCHED: &str = "
     const [element] = arguments;
-    if (!element.isConnected || element.disabled) return false;
+    if (!element.isConnected || element.disabled) return null;
     const middle = () => {
         const { left, top, width, height } = element.getBoundingClientRect();
         return [left + width / 2, top + height / 2];
@@ -140,5 +176,5 @@ const CAN_BE_TOUCHED: &str = "
         return hit !== null && (element.contains(hit) || hit.contains(element) && hit.tagName === 'LABEL');
     };
     if (!uppermost()) element.scrollIntoView({ block: 'center', behavior: 'instant' });
-    return uppermost();
+    return uppermost() ? middle() : null;
 ";

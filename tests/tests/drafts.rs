@@ -1,7 +1,7 @@
 //! What is typed and not yet written is there again, whatever was done in between.
 
 use pitleaf_tests::answers::read;
-use pitleaf_tests::{Browser, Server, button, link, textbox};
+use pitleaf_tests::{Browser, Server, button, textbox};
 
 const SURVEY: &str = "#/faces/flatness/front";
 
@@ -49,7 +49,7 @@ fn two_engines_have_a_survey_each_and_what_is_written_down_is_no_draft() {
     begin(&phone, &["0.055"]);
     phone.until_says("2 of 24");
     phone.go("#/open");
-    phone.tap(&link("Merlin").starting());
+    phone.tap(&button("Merlin").starting());
     phone.go(SURVEY);
     phone.until_says("4 of 24");
 
@@ -60,4 +60,59 @@ fn two_engines_have_a_survey_each_and_what_is_written_down_is_no_draft() {
     phone.go("#/convert");
     phone.go("#/book");
     assert_eq!(phone.property(&textbox("Note"), "value"), "");
+}
+
+/// Half an inch survey, half a metric one: what was read keeps the unit it was read in.
+#[test]
+fn another_unit_in_mid_survey_leaves_what_was_read_before() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    begin(&phone, &["0.013", "0.024"]);
+    phone.tap(&button("thou"));
+    read(&phone, "2");
+    phone.tap(&button("Place before"));
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "2", "in the unit set");
+    phone.tap(&button("Place before"));
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "0.024 mm", "in its own");
+}
+
+#[test]
+fn putting_in_one_gauge_leaves_what_is_typed_for_another() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/gauges");
+    let put = |phone: &Browser, place: usize, text: &str| {
+        let script = "const field = document.querySelectorAll('main input')[arguments[0]];
+                      field.focus(); field.select();";
+        phone.run(script, &[place.into()]);
+        phone.type_keys(&format!("\u{e017}{text}"));
+    };
+    put(&phone, 0, "0.02");
+    put(&phone, 3, "0.007");
+    phone.run("document.querySelectorAll('main form')[0].requestSubmit()", &[]);
+    phone.until_notice("Written your");
+    let values = "return [...document.querySelectorAll('main input')].map((field) => field.value)";
+    let all = phone.run(values, &[]);
+    assert_eq!(all[3], "0.007", "{all}");
+    phone.reload();
+    assert_eq!(phone.run(values, &[])[3], "0.007", "and after a reload");
+}
+
+/// What the wrench read at one engine is not written down at another.
+#[test]
+fn a_torque_typed_for_one_engine_is_not_there_at_another() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    for name in ["Merlin", "Plover"] {
+        phone.open_build(name);
+        phone.go("#/joints/order");
+        phone.fill(&textbox("How many bolts"), "4");
+        phone.fill(&textbox("Full torque"), "38");
+        phone.tap(&button("Write the order down and start"));
+        phone.until_notice("Written Tension bolts: order");
+        assert_eq!(phone.property(&textbox("Wrench read, if not that"), "value"), "", "{name}");
+        phone.fill(&textbox("Wrench read, if not that"), "41");
+    }
 }

@@ -394,7 +394,8 @@ fn places_of_ones_own_are_kept_undone_and_found_again() {
     phone.go("#/faces");
     phone.until_says("Widths and stack");
     phone.go("#/faces/own-places/front");
-    assert_eq!(phone.property(&textbox(ROWS), "value"), "", "undone, nothing is in force");
+    let rows = phone.property(&textbox(ROWS), "value");
+    assert_eq!(rows, format!("{typed}20"), "out of the book, and here to be mended");
 
     phone.fill(&textbox(ROWS), PROUD);
     places_in(&phone, "mm");

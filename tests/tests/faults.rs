@@ -369,13 +369,15 @@ fn two_writes_on_their_way_at_once_have_an_order_of_their_own() {
     phone.open_build("Merlin");
     slow_disk(&phone, 500);
     phone.go("#/slot/1F-BC");
+    // The fresh seal twice, which is the same twice, and the tick that it is fitted.
     phone.run(
-        "const press = () => Array.from(document.querySelectorAll('button'))
-             .find((one) => /fresh seal/.test(one.textContent)).click();
-         press(); press();",
+        "const press = (words) => Array.from(document.querySelectorAll('button'))
+             .find((one) => words.test(one.textContent)).click();
+         press(/fresh seal/); press(/fresh seal/); press(/is fitted/);",
         &[],
     );
     phone.until("both are written", |phone| phone.entries() == 3);
+    phone.until_notice("Written");
     let records = phone.records();
     let mut orders: Vec<u64> = records
         .as_object()
@@ -411,4 +413,21 @@ fn a_slow_write_takes_away_neither_what_is_typed_next_nor_the_place() {
     phone.until_notice("Written step done");
     phone.two_frames();
     assert_eq!(phone.place(), "#/convert", "where the person is");
+}
+
+/// The same screen again is another one: what the write was to do on the first does not run on it.
+#[test]
+fn who_left_and_came_back_during_a_slow_write_finds_the_app_at_work() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    slow_disk(&phone, 1500);
+    phone.go("#/slot/1F-AB");
+    phone.fill(&textbox("Leaf in thou"), "2");
+    phone.tap(&button("Goes"));
+    phone.go("#/slot/1F-BC");
+    phone.go("#/slot/1F-AB");
+    phone.until_notice("Written 1F-AB");
+    phone.tap_screen("Convert");
+    phone.find(&textbox("Figure"));
 }

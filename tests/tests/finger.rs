@@ -1,6 +1,7 @@
-//! A page that draws itself anew takes no control away from under a finger.
+//! A page that draws itself anew takes no control away from under a finger, and puts none there for the second
+//! half of a double tap.
 
-use pitleaf_tests::{Browser, Server, button};
+use pitleaf_tests::{Browser, Server, button, textbox};
 use std::time::Duration;
 
 /// The bench says so once it is told, which draws it anew.
@@ -46,4 +47,27 @@ fn a_finger_lifted_without_a_click_holds_nothing_back() {
             "there while it rests, made anew after {end}"
         );
     }
+}
+
+#[test]
+fn a_double_tap_does_not_do_the_next_thing_as_well() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/joints/order");
+    phone.fill(&textbox("How many bolts"), "4");
+    phone.fill(&textbox("Full torque"), "38");
+    phone.tap(&button("Write the order down and start"));
+    phone.until_notice("Written Tension bolts: order");
+    let passes = |phone: &Browser| {
+        phone.facts().iter().filter(|fact| fact.get("tightened").is_some()).count()
+    };
+    phone.double_tap(&button("Pass 1 is done"));
+    phone.until_notice("Written Tension bolts: pass 1");
+    phone.find(&button("Pass 2 is done"));
+    phone.two_frames();
+    assert_eq!(passes(&phone), 1, "the pass that was pulled");
+    phone.tap(&button("Pass 2 is done"));
+    phone.until_notice("Written Tension bolts: pass 2");
+    assert_eq!(passes(&phone), 2, "a touch of its own");
 }

@@ -3,7 +3,7 @@
 use super::bench::list;
 use crate::dom::{El, button, el, text};
 use crate::route::Route;
-use crate::state::{App, Notice, app};
+use crate::state::{App, app};
 use crate::widget::frame;
 use pitleaf_core::book::{Coming, Entry, EntryId};
 
@@ -58,14 +58,7 @@ fn shown(app: App, coming: Option<&Coming>) -> Vec<El> {
         ));
     }
     if count > 0 {
-        let take = move || {
-            let Some(coming) = app.coming.get_untracked() else { return };
-            app.take_in(coming.new, move || {
-                app.coming.set(None);
-                app.notice.set(Some(Notice::Said(format!("{count} entries taken in."))));
-                app.go(&Route::Book);
-            });
-        };
+        let take = move || app.take_in();
         lines.push(button("button action", &format!("Take in {count}"), take));
     }
     lines.push(button("button", "Leave it", move || {

@@ -20,7 +20,12 @@ fn key(spoken: &str, act: impl Fn() + 'static) -> El {
     let touched = Rc::new(Cell::new(false));
     let (act_on_click, was_touched) = (act.clone(), touched.clone());
     el("button")
-        .attrs(&[("type", "button"), ("class", "key"), ("aria-label", spoken)])
+        .attrs(&[
+            ("type", "button"),
+            ("class", "key"),
+            ("data-at-once", ""),
+            ("aria-label", spoken),
+        ])
         .on("pointerdown", move |event| {
             if event.dyn_ref::<PointerEvent>().is_some_and(|event| event.button() == 0) {
                 touched.set(true);

@@ -60,6 +60,22 @@ impl Reading {
         Unit::named(split_unit(text.trim()).1)
     }
 
+    /// A bare number with this unit behind it; none where the text names a unit, or no number stands in it.
+    ///
+    /// # Examples
+    /// ```
+    /// use pitleaf_core::quantity::{Reading, Unit};
+    /// assert_eq!(Reading::with_unit_named(" 2½", Unit::Thou).as_deref(), Some("2½ thou"));
+    /// assert_eq!(Reading::with_unit_named("0.05 mm", Unit::Thou), None);
+    /// assert_eq!(Reading::with_unit_named("1/0", Unit::Thou), None);
+    /// ```
+    #[must_use]
+    pub fn with_unit_named(text: &str, unit: Unit) -> Option<String> {
+        let (digits, suffix) = split_unit(text.trim());
+        let is_bare = suffix.is_empty() && Number::read(digits).is_ok();
+        is_bare.then(|| format!("{digits} {}", unit.symbol()))
+    }
+
     /// As typed, without outer spaces.
     #[must_use]
     pub fn text(&self) -> &str {

@@ -13,8 +13,9 @@ use crate::widget::frame;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::quantity::{Dimension, Unit};
+use pitleaf_core::quantity::{Dimension, Reading, Unit};
 use pitleaf_core::trochoid::Trochoid;
+use std::cell::Cell;
 use std::rc::Rc;
 
 /// What a survey's two views share, behind one handle. Texts stand in the order of the places; where the
@@ -33,12 +34,17 @@ pub struct InHand {
     pub typed: RwSignal<String>,
     pub at: RwSignal<usize>,
     pub unit: RwSignal<Unit>,
+    /// The unit that texts without one are in.
+    bare_unit: Cell<Unit>,
     /// A thicker spacer gives less.
     pub less: RwSignal<bool>,
     /// Changed since it was last written down.
     pub touched: RwSignal<bool>,
     pub showing: RwSignal<bool>,
 }
+
+/// What ends a draft where a thicker spacer gives less.
+const LESS: &str = "\nless";
 
 /// A survey's screen.
 pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
@@ -71,7 +77,7 @@ impl InHand {
         let usual = app.settings.with_untracked(|settings| settings.unit(Dimension::Length));
         let unit = draft.as_ref().and_then(|draft| draft.unit).or(usual);
         let unit = unit.unwrap_or(Unit::Millimetre);
-        let text = draft.as_ref().map_or("", |draft| &draft.text);
+        let text = draft.as_ref().map_or("", |draft| draft.text.trim_end_matches(LESS));
         let kept = if survey == Survey::OwnPlaces {
             let inches = matches!(unit, Unit::Inch | Unit::Thou);
             let places_in = if inches { Unit::Inch } else { Unit::Millimetre };
@@ -82,6 +88,15 @@ impl InHand {
             kept.resize(places.len(), String::new());
             kept
         };
+        let chosen = app.build().and_then(|build| {
+            let chosen = app.book.with_untracked(|book| book.spacer(&build).cloned());
+            chosen.map(|chosen| chosen.thicker_gives_less)
+        });
+        let less = match &draft {
+            Some(draft) => draft.text.ends_with(LESS),
+            None => chosen.unwrap_or_default(),
+        };
+        let bare_unit = Cell::new(unit);
         let unit = RwSignal::new(unit);
         let touched = RwSignal::new(draft.is_some());
         // The text of the place in hand: an empty one would be put in its place at once.
@@ -95,7 +110,8 @@ impl InHand {
             typed,
             at: RwSignal::new(0),
             unit,
-            less: RwSignal::new(false),
+            bare_unit,
+            less: RwSignal::new(less),
             touched,
             showing: RwSignal::new(false),
             places,
@@ -114,7 +130,12 @@ impl InHand {
             let set = work.app.build().and_then(|build| {
                 work.app.book.with(|book| book.readings(&build, work.survey, &work.piece).cloned())
             });
+            if set.is_none() && !untrack(|| work.set()).is_empty() {
+                // It was withdrawn: what stands here is not in the book any more.
+                work.touched.set(true);
+            }
             if let Some(set) = set.filter(|_| !work.touched.get_untracked()) {
+                work.bare_unit.set(set.unit);
                 work.unit.set(set.unit);
                 work.texts.set(set.texts());
                 let at = work.at.get_untracked();
@@ -135,12 +156,12 @@ impl InHand {
         follow(move || {
             let (texts, unit) = (work.texts.get(), work.unit.get());
             if work.touched.get() {
-                let empty = work.set().is_empty();
-                draft::put(
-                    &hash,
-                    &if empty { String::new() } else { texts.join("\n") },
-                    Some(unit),
-                );
+                let text = if work.set().is_empty() {
+                    String::new()
+                } else {
+                    texts.join("\n") + if work.less.get() { LESS } else { "" }
+                };
+                draft::put(&hash, &text, Some(unit));
             } else {
                 draft::put(&hash, "", None);
             }
@@ -150,6 +171,28 @@ impl InHand {
             let typed = work.typed.get();
             work.put(work.at.get_untracked(), typed);
         });
+        let work = self.clone();
+        follow(move || {
+            let unit = work.unit.get();
+            work.take_unit(unit);
+        });
+    }
+
+    /// Another unit is of the reading in hand and those to come: the ones before it keep theirs.
+    fn take_unit(&self, unit: Unit) {
+        let before = self.bare_unit.replace(unit);
+        if before == unit || self.has_rows() {
+            return;
+        }
+        let in_hand = self.at.get_untracked();
+        self.texts.update(|texts| {
+            for (_, text) in texts.iter_mut().enumerate().filter(|(at, _)| *at != in_hand) {
+                if let Some(named) = Reading::with_unit_named(text, before) {
+                    *text = named;
+                }
+            }
+        });
+        self.touched.set(true);
     }
 
     /// Whether the builder gives the places, as rows.
@@ -246,7 +289,10 @@ impl InHand {
             return;
         }
         let said = format!("{}, {}", set.about(), set.count_words());
-        let touched = self.touched;
-        self.app.write(vec![Fact::Readings(set)], said, move || touched.set(false));
+        let (touched, texts, written) = (self.touched, self.texts, self.texts.get_untracked());
+        self.app.write(vec![Fact::Readings(set)], said, move || {
+            // What was typed since is another set.
+            touched.set(texts.get_untracked() != written);
+        });
     }
 }

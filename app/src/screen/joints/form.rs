@@ -2,7 +2,9 @@
 
 use crate::dom::{El, el, follow, text};
 use crate::signal::*;
+use crate::state::App;
 use crate::store::keep;
+use pitleaf_core::book::BuildId;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::bounds::Plain;
 use pitleaf_core::joints::{Range, Refusal, shown, typed};
@@ -55,6 +57,11 @@ fn key(name: &str) -> String {
     format!("pitleaf.form.{name}")
 }
 
+/// The key of a form whose figures are written down as those of one engine.
+fn key_of_build(name: &str, build: &BuildId) -> String {
+    format!("{} {}", key(name), build.0)
+}
+
 /// Puts a figure into another screen's field, where it stands when that is opened.
 pub fn hand_over(name: &str, label: &str, text: String, unit: Unit) {
     let mut kept: Kept = keep::get(&key(name)).unwrap_or_default();
@@ -65,15 +72,32 @@ pub fn hand_over(name: &str, label: &str, text: String, unit: Unit) {
 
 /// The fields of one screen.
 pub struct Form {
-    name: &'static str,
+    key: String,
     kept: Kept,
     fields: Vec<Field>,
 }
 
 impl Form {
     /// The form of a screen, as it was left.
-    pub fn of(name: &'static str) -> Self {
-        Self { name, kept: keep::get(&key(name)).unwrap_or_default(), fields: Vec::new() }
+    pub fn of(name: &str) -> Self {
+        Self::at(key(name))
+    }
+
+    /// The form of a screen for the build in hand, as it was left for that. What was typed while none was
+    /// open goes to the one opened then.
+    pub fn of_build(name: &str, app: App) -> Self {
+        let Some(build) = untrack(|| app.build()) else { return Self::of(name) };
+        let mut form = Self::at(key_of_build(name, &build));
+        if form.kept.is_empty() {
+            form.kept = Self::of(name).kept;
+            keep::forget(&key(name));
+        }
+        form
+    }
+
+    fn at(key: String) -> Self {
+        let kept = keep::get(&key).unwrap_or_default();
+        Self { key, kept, fields: Vec::new() }
     }
 
     fn field(
@@ -132,14 +156,14 @@ impl Form {
 
     /// Keeps every field from now on; gives the fields for the answer.
     pub fn keep(self) -> Vec<Field> {
-        let (name, fields) = (key(self.name), self.fields);
+        let (key, fields) = (self.key, self.fields);
         let kept = fields.clone();
         follow(move || {
             let texts: Kept = kept
                 .iter()
                 .map(|field| (field.label.to_owned(), field.typed.get(), field.unit.get()))
                 .gather();
-            keep::set(&name, &texts);
+            keep::set(&key, &texts);
         });
         fields
     }

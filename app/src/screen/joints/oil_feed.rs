@@ -19,7 +19,7 @@ use pitleaf_core::quantity::{Reading, Unit};
 /// The screen.
 pub fn screen() -> Vec<El> {
     let app = app();
-    let mut form = Form::of("oil-feed");
+    let mut form = Form::of_build("oil-feed", app);
     let words = form.words("From where to where", "");
     let bore = form.figure("Line’s bore", &bounds::LINE_BORE, &[Unit::Millimetre, Unit::Inch], "");
     form.keep();
@@ -82,9 +82,9 @@ fn record(app: App, words: Field, bore: Field) -> El {
         let (figure, unit) = reading
             .map_or((String::new(), unit), |reading| (reading.number().to_owned(), reading.unit()));
         let feed = Fact::OilFeed { words: said, bore: figure, unit };
+        let emptied = [words.typed, bore.typed].map(draft::emptied);
         app.write(vec![feed], "outside oil feed".to_owned(), move || {
-            words.typed.set(String::new());
-            bore.typed.set(String::new());
+            emptied.into_iter().for_each(|empty| empty());
         });
     };
     let send = text("button", "button action", "Record the feed")

@@ -3,6 +3,7 @@
 use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, button, el, svg, text};
+use crate::draft;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{frame, switch};
@@ -30,8 +31,8 @@ struct Fields {
 }
 
 impl Fields {
-    fn new() -> Self {
-        let mut form = Form::of("order");
+    fn new(app: App) -> Self {
+        let mut form = Form::of_build("order", app);
         let units = &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre];
         let fields = Self {
             joint: form.words("Joint", "Tension bolts"),
@@ -67,7 +68,7 @@ impl Fields {
 /// The screen.
 pub fn screen() -> Vec<El> {
     let app = app();
-    let fields = Fields::new();
+    let fields = Fields::new(app);
     let needed = [fields.count, fields.torque];
     let holds = switch(
         "Holds together",
@@ -167,9 +168,9 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
         shown.push(button("button action", &format!("Pass {number} is done"), move || {
             let (typed, unit) = (read.typed.get_untracked(), read.unit.get_untracked());
             match plan.tightened(number, &typed, unit) {
-                Ok(fact) => app.write(fact.into_iter().gather(), said.clone(), move || {
-                    read.typed.set(String::new())
-                }),
+                Ok(fact) => {
+                    app.write(fact.into_iter().gather(), said.clone(), draft::emptied(read.typed));
+                }
                 Err(refusal) => app.wrong(&refusal.to_string()),
             }
         }));

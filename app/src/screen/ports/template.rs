@@ -93,7 +93,11 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
         app.build().and_then(|build| app.book.with(|book| book.datums(&build, housing).cloned()));
     let (rows, unit) =
         known.map_or((String::new(), Unit::Millimetre), |known| (known.rows, known.unit));
-    let rows = draft::at(&hash).map_or(rows, |draft| draft.text);
+    let written = (rows, unit);
+    let (rows, unit) = draft::at(&hash).map_or_else(
+        || written.clone(),
+        |draft| (draft.text, draft.unit.unwrap_or(Unit::Millimetre)),
+    );
     let choice = Choice {
         housing,
         rows: RwSignal::new(rows),
@@ -101,7 +105,11 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
         paper: RwSignal::new(Paper::A4),
         mirrored: RwSignal::new(false),
     };
-    follow(move || draft::put(&hash, &choice.rows.get(), None));
+    follow(move || {
+        let typed = (choice.rows.get(), choice.unit.get());
+        let text = if typed == written { "" } else { &typed.0 };
+        draft::put(&hash, text, Some(typed.1));
+    });
     let page = el("main").class("page").with(form(app, choice)).with(el("div").live(move || {
         match choice.sheets(app) {
             Ok(sheets) => shown(&sheets, choice.paper.get()),

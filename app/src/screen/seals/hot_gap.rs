@@ -43,9 +43,9 @@ impl Typed {
     /// As they were left, else with what is usual.
     fn of(kept: Option<&str>, (least, greatest): (String, String), length: Unit) -> Self {
         let mut kept = kept.into_iter().flat_map(|kept| kept.split(PARTS));
-        let mut next = move |usual: &str| {
-            RwSignal::new(kept.next().map_or_else(|| usual.to_owned(), str::to_owned))
-        };
+        let mut part =
+            move |usual: &str| kept.next().map_or_else(|| usual.to_owned(), str::to_owned);
+        let mut next = |usual: &str| RwSignal::new(part(usual));
         let (seal, corner, least, greatest, bench) =
             (next(""), next(""), next(&least), next(&greatest), next("20"));
         let pieces = RUNNING.map(|(coldest, hottest)| Fields {
@@ -54,6 +54,10 @@ impl Typed {
             coldest: next(coldest),
             hottest: next(hottest),
         });
+        for piece in &pieces {
+            piece.material.set(part("0").parse().unwrap_or(0));
+        }
+        let is_fahrenheit = part("") == Unit::Fahrenheit.symbol();
         Self {
             seal,
             corner,
@@ -62,8 +66,23 @@ impl Typed {
             bench,
             pieces,
             length: RwSignal::new(length),
-            temperature: RwSignal::new(Unit::Celsius),
+            temperature: RwSignal::new(if is_fahrenheit {
+                Unit::Fahrenheit
+            } else {
+                Unit::Celsius
+            }),
         }
+    }
+
+    /// All of it, for the draft; empty before a length is typed.
+    fn draft(self) -> String {
+        let mut parts: Vec<String> = self.texts().iter().map(|text| text.get()).gather();
+        if parts[0].is_empty() && parts[1].is_empty() {
+            return String::new();
+        }
+        parts.extend(self.pieces.iter().map(|piece| piece.material.get().to_string()));
+        parts.push(self.temperature.get().symbol().to_owned());
+        parts.join(&PARTS.to_string())
     }
 
     fn texts(self) -> Vec<RwSignal<String>> {
@@ -120,10 +139,7 @@ pub(in crate::screen) fn screen(slot: Option<Slot>) -> Vec<El> {
         Typed::of(Some(&text_kept), (String::new(), String::new()), unit)
     };
     follow(move || {
-        let texts: Vec<String> = typed.texts().iter().map(|text| text.get()).gather();
-        let is_begun = !texts[0].is_empty() || !texts[1].is_empty();
-        let text = if is_begun { texts.join(&PARTS.to_string()) } else { String::new() };
-        draft::put(&hash, &text, Some(typed.length.get()));
+        draft::put(&hash, &typed.draft(), Some(typed.length.get()));
     });
     let answer = Memo::new(move || typed.typed().work_out());
     let page = el("main")

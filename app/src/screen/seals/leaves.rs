@@ -131,11 +131,8 @@ fn own(app: App, typed: Typed) -> El {
     );
     let save = move || {
         if let Ok(set) = set.get_untracked() {
-            write(app, set, move || {
-                typed.marks.set(String::new());
-                typed.name.set(String::new());
-                typed.tolerance.set(String::new());
-            });
+            let emptied = [typed.marks, typed.name, typed.tolerance].map(draft::emptied);
+            write(app, set, move || emptied.into_iter().for_each(|empty| empty()));
         }
     };
     let send = text("button", "button action", "Write down")

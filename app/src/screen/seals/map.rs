@@ -58,6 +58,7 @@ pub(super) fn map(app: App, face: Face, lines: &[SlotLine]) -> El {
     let slots = lines.iter().zip(&map.slots).map(|(line, points)| {
         let slot = line.slot;
         let group = svg("g")
+            .class("touchable")
             .on("click", move |_| app.go(&Route::Slot(slot)))
             .with(path("slot-touch", points, scale, ""))
             .with(path(&format!("slot {}", class(line.state)), points, scale, ""));

@@ -46,9 +46,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
             Ok(reading) => {
                 let said =
                     format!("piece {number}: {} {}", reading.number(), reading.unit().symbol());
-                app.write(vec![kind.fact(number, &reading)], said, move || {
-                    typed.set(String::new())
-                });
+                app.write(vec![kind.fact(number, &reading)], said, draft::emptied(typed));
             }
         }
     };

@@ -235,8 +235,9 @@ fn write(app: App, typed: Typed) {
                     Fact::Note { about: "Which seal goes where".to_owned(), words: said.clone() },
                 );
             }
+            let emptied = draft::emptied(typed.figure);
             app.write(facts, said, move || {
-                typed.figure.set(String::new());
+                emptied();
                 if typed.entering.get_untracked() != Entering::Seal {
                     let all = Slot::of_engine(rotors(app));
                     let at = all.iter().position(|slot| *slot == typed.slot.get_untracked());

@@ -181,9 +181,9 @@ impl Measuring {
             return;
         };
         let said = format!("{} {} on {place}", reading.number(), reading.unit().symbol());
-        let (typed, at, set) = (self.typed, self.at, self.set);
+        let (emptied, at, set) = (draft::emptied(self.typed), self.at, self.set);
         self.app.write(vec![self.figure(place, &reading)], said, move || {
-            typed.set(String::new());
+            emptied();
             let here = at.get_untracked();
             let next = set.with_untracked(|set| {
                 let is_left = |place: &usize| set[*place].1.is_none();

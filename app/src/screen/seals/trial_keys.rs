@@ -329,9 +329,12 @@ impl TrialKeys {
                 }
                 self.fault.set(None);
                 let said = format!("{}: {seen}", self.slot);
+                let emptied = [self.ground, self.leaf].map(draft::emptied);
                 self.app.write(vec![Fact::Trial { slot: self.slot, seen }], said, move || {
-                    self.ground.set(String::new());
-                    self.leaf.set(self.proposed_now());
+                    emptied.into_iter().for_each(|empty| empty());
+                    if self.leaf.with_untracked(String::is_empty) {
+                        self.leaf.set(self.proposed_now());
+                    }
                     self.open.set(false);
                     self.stacking.set(false);
                     self.alone.set(false);

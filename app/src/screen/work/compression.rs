@@ -43,8 +43,9 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
             return;
         }
         said.set(String::new());
+        let emptied = faces.map(draft::emptied);
         write(app, RouteFact::Compression(typed), "compression", move || {
-            faces.iter().for_each(|face| face.set(String::new()));
+            emptied.into_iter().for_each(|empty| empty());
         });
     };
     let body = el("main")
