@@ -423,7 +423,7 @@ fn who_left_and_came_back_during_a_slow_write_finds_the_app_at_work() {
     phone.open_build("Merlin");
     slow_disk(&phone, 1500);
     phone.go("#/slot/1F-AB");
-    phone.fill(&textbox("Leaf in thou"), "2");
+    phone.fill(&textbox("Leaf").starting(), "2");
     phone.tap(&button("Goes"));
     phone.go("#/slot/1F-BC");
     phone.go("#/slot/1F-AB");
