@@ -135,6 +135,25 @@ impl App {
         in_hand(self.book, self.settings)
     }
 
+    /// The name of the build in hand, as it stands under a screen's own.
+    pub fn build_name(self) -> String {
+        match self.opening() {
+            Some((name, ..)) => name,
+            None if self.is_opening() => "The book is being opened".to_owned(),
+            None => "no build open".to_owned(),
+        }
+    }
+
+    /// How many rotors the build in hand has; two while none is open.
+    pub fn rotors(self) -> u8 {
+        self.opening().map_or(2, |opening| opening.2)
+    }
+
+    /// Whether the book is still being read.
+    pub fn is_opening(self) -> bool {
+        self.keeping.with(|keeping| *keeping == Keeping::Opening)
+    }
+
     /// The name, kind and rotors of the build in hand.
     pub fn opening(self) -> Option<(String, BuildKind, u8, bool)> {
         let build = self.build()?;

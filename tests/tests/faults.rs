@@ -171,6 +171,14 @@ fn where_nothing_is_kept_the_app_works_says_so_and_offers_the_file() {
             text.starts_with("{\"file\":\"pitleaf book\"") && text.contains("side-seal-gap-fi")
         })
     });
+    // Nor does what a file brings last longer than anything else here.
+    let saved = std::fs::read_dir(folder.path()).expect("the folder").flatten().next();
+    phone.reload();
+    phone.go("#/book");
+    phone.choose_file(&saved.expect("the file").path());
+    phone.tap(&button("Take in").starting());
+    phone.until_notice("On the screen only, not kept");
+    phone.until_notice("entries taken in");
 }
 
 /// Raises the storage's version, as a newer app would.

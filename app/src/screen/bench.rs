@@ -35,6 +35,7 @@ pub fn screen() -> Vec<El> {
     let opening = Memo::new(move || app.opening());
     let title = move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name);
     let under = move || match opening.get() {
+        None if app.is_opening() => app.build_name(),
         None => "No build open yet".to_owned(),
         Some((_, kind, rotors, demo)) => {
             let invented = if demo { " · invented figures" } else { "" };
@@ -66,6 +67,7 @@ fn resting(app: App) -> Vec<El> {
     let build = app.build();
     let mut shown = Vec::new();
     match build {
+        None if app.is_opening() => {}
         None => shown.push(start(app)),
         Some(_) => shown.extend(work::left_off(app)),
     }

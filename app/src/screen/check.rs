@@ -250,7 +250,7 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
 
 /// Which piece this is; choosing another goes to its check.
 fn piece(app: App, row: &Row, place: &str) -> Option<El> {
-    let choices = places(row.part, app.opening().map_or(2, |opening| opening.2));
+    let choices = places(row.part, app.rotors());
     if choices.is_empty() {
         return None;
     }

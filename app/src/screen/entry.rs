@@ -25,8 +25,18 @@ pub fn screen(id: EntryId) -> Vec<El> {
             words.map_or_else(|| "No such entry".to_owned(), |words| words.about)
         }
     };
-    let page = el("main").class("page").live(move || shown(app, &id).unwrap_or_default());
+    let page = el("main").class("page").live(move || shown(app, &id).unwrap_or_else(|| none(app)));
     frame(about, || "An entry and its history".to_owned(), true, page)
+}
+
+/// What stands there while the book has no such entry.
+fn none(app: App) -> Vec<El> {
+    let words = if app.is_opening() {
+        app.build_name()
+    } else {
+        "The book has no such entry: it may lie in another phone’s. Join the two books, or look for it here.".to_owned()
+    };
+    vec![text("p", "plain", &words), link("button", &Route::Book.hash()).text("To the book")]
 }
 
 fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {

@@ -39,7 +39,7 @@ pub fn screen() -> Vec<El> {
             })
         });
         if let Some(place) = first {
-            app.go(&Route::of_found(&place, rotors(app)));
+            app.go(&Route::of_found(&place, app.rotors()));
         }
     });
     take_focus(&field);
@@ -103,7 +103,7 @@ fn of_kind(
     whole: RwSignal<(Option<Kind>, String)>,
 ) -> Vec<El> {
     let kind = group.kind;
-    let rotors = rotors(app);
+    let rotors = app.rotors();
     let shown = if is_whole { MOST } else { FIRST };
     let lines = group.found.iter().take(shown).map(|found| line(found, rotors));
     let mut made = vec![text("h2", "", kind.name()), list("rows", kind.name(), lines)];
@@ -124,9 +124,4 @@ fn line(found: &Found, rotors: u8) -> El {
         &found.below,
     ));
     link("entry", &Route::of_found(&found.place, rotors).hash()).with(words)
-}
-
-/// How many rotors the build in hand has; two while none is open.
-fn rotors(app: App) -> u8 {
-    app.opening().map_or(2, |opening| opening.2)
 }

@@ -12,6 +12,7 @@ mod gauges;
 mod help;
 mod joints;
 mod limits;
+mod missing;
 mod open;
 mod own_limit;
 mod ports;
@@ -22,10 +23,14 @@ mod work;
 
 use crate::dom::El;
 use crate::route::Route;
+use crate::state::app;
 pub use joints::Job;
 
 /// The screen of a place.
 pub fn of(route: Route) -> Vec<El> {
+    if let Some(missing) = missing::screen(app(), &route) {
+        return missing;
+    }
     match route {
         Route::Bench => bench::screen(),
         Route::Open => open::screen(),

@@ -1,4 +1,4 @@
-//! What may be lost: settings, the last place, the draft in hand.
+//! What may be lost: settings, drafts, the joints’ forms as they were left.
 
 use gloo_storage::{LocalStorage, Storage as _};
 use pitleaf_core::kept::{self, Kept};

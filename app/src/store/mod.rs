@@ -2,7 +2,7 @@
 //!
 //! Entries live in IndexedDB with strict durability and count as written when their transaction has
 //! completed: a killed browser loses the newest `localStorage` writes, but none of these. What may be
-//! lost (settings, the last place, the draft in hand) lives in `localStorage`, through [`keep`].
+//! lost (settings, drafts, forms as they were left) lives in `localStorage`, through [`keep`].
 
 mod channel;
 mod database;

@@ -20,14 +20,6 @@ pub use survey::survey_screen;
 /// Rows of the sheet that are read once and belong here.
 const ROWS: [&str; 3] = ["gear-backlash", "oil-pump-chain-slack", "front-cover-stack"];
 
-fn rotors(app: App) -> u8 {
-    app.opening().map_or(2, |opening| opening.2)
-}
-
-fn name(app: App) -> String {
-    app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0)
-}
-
 /// What can be measured, piece by piece.
 pub fn screen() -> Vec<El> {
     let app = app();
@@ -48,12 +40,12 @@ pub fn screen() -> Vec<El> {
         shown.push(super::bench::list("rows", "Read once", rows));
         shown
     });
-    frame(|| "Faces and fits".to_owned(), move || name(app), true, page)
+    frame(|| "Faces and fits".to_owned(), move || app.build_name(), true, page)
 }
 
 /// A survey with a key for each piece; a tick on those that are read.
 fn pieces(app: App, survey: Survey) -> El {
-    let keys = survey.pieces(rotors(app)).into_iter().map(|piece| {
+    let keys = survey.pieces(app.rotors()).into_iter().map(|piece| {
         let read = app.build().is_some_and(|build| {
             app.book.with(|book| book.readings(&build, survey, &piece).is_some())
         });
@@ -76,5 +68,5 @@ pub fn stack_screen() -> Vec<El> {
         let unit = unit.unwrap_or(Unit::Millimetre);
         findings(app, &with_bench(app, false, |bench| report::stack(bench, unit)))
     });
-    frame(|| "The stack as measured".to_owned(), move || name(app), true, page)
+    frame(|| "The stack as measured".to_owned(), move || app.build_name(), true, page)
 }

@@ -74,7 +74,7 @@ fn sense(work: &Work) -> Option<El> {
 
 /// The other surveys of the same piece.
 fn beside(work: &Work) -> Vec<El> {
-    let others: Vec<Survey> = work.survey.beside(&work.piece, super::rotors(work.app)).gather();
+    let others: Vec<Survey> = work.survey.beside(&work.piece, work.app.rotors()).gather();
     if others.is_empty() {
         return Vec::new();
     }

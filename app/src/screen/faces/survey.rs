@@ -53,7 +53,7 @@ pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
     let under = {
         let piece = piece_words(piece);
         move || {
-            let name = super::name(app);
+            let name = app.build_name();
             if piece.is_empty() { name } else { format!("{piece} · {name}") }
         }
     };

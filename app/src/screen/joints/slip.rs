@@ -37,7 +37,7 @@ impl Fields {
         const LENGTHS: &[Unit] = &[Unit::Millimetre, Unit::Inch];
         const STRESSES: &[Unit] = &[Unit::Megapascal, Unit::Psi];
         const POWERS: &[Unit] = &[Unit::Kilowatt, Unit::Horsepower, Unit::MetricHorsepower];
-        let rotors = app().opening().map_or(2, |opening| opening.2);
+        let rotors = app().rotors();
         let mut form = Form::of("slip");
         let fields = Self {
             clamp: form.spread(

@@ -3,7 +3,7 @@
 use super::super::bench::list;
 use super::map::map;
 use super::sign::sign;
-use super::{build_name, gap_row, leaves_on_bench, no_row, rotors, unit_of};
+use super::{gap_row, leaves_on_bench, no_row, unit_of};
 use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::signal::*;
@@ -38,11 +38,11 @@ pub(super) fn lines(app: App) -> Vec<SlotLine> {
         gap: String::new(),
     };
     let Some((build, row)) = app.build().zip(gap_row(app)) else {
-        return Slot::of_engine(rotors(app)).into_iter().map(unmeasured).gather();
+        return Slot::of_engine(app.rotors()).into_iter().map(unmeasured).gather();
     };
     let set = leaves_on_bench(app);
     app.book.with(|book| {
-        engine_report(book, &build, rotors(app), &row)
+        engine_report(book, &build, app.rotors(), &row)
             .iter()
             .map(|report| SlotLine {
                 slot: report.slot,
@@ -63,7 +63,7 @@ pub(super) fn engine(app: App) -> Memo<Vec<SlotLine>> {
 /// "Kestrel · 3 of 12 fitted".
 pub(super) fn progress(app: App, lines: &[SlotLine]) -> String {
     let fitted = lines.iter().filter(|line| line.state.is_fitted()).count();
-    format!("{} · {fitted} of {} fitted", build_name(app), lines.len())
+    format!("{} · {fitted} of {} fitted", app.build_name(), lines.len())
 }
 
 /// The slots of a face.

@@ -1,6 +1,5 @@
 //! The cold gap in the running engine: an estimate, as a band.
 
-use super::build_name;
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
@@ -171,8 +170,8 @@ pub(in crate::screen) fn screen(slot: Option<Slot>) -> Vec<El> {
         .with(text("p", "source", SOURCE_COLD))
         .with(text("p", "source", &format!("Growth up to running temperature, and the temperatures set here at first. {SOURCE_HOT}")));
     let under = move || match slot {
-        Some(slot) => format!("{} · slot {slot}", build_name(app)),
-        None => build_name(app),
+        Some(slot) => format!("{} · slot {slot}", app.build_name()),
+        None => app.build_name(),
     };
     frame(|| "The gap when hot".to_owned(), under, true, page)
 }

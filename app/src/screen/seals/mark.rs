@@ -1,6 +1,5 @@
 //! A slot's own mark: in words, and drawn with the finger.
 
-use super::build_name;
 use super::pad::{Strokes, pad, picture};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
@@ -82,7 +81,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
                 .text_live(move || fault.get()),
         )
         .with(keys);
-    frame(move || format!("Mark of {slot}"), move || build_name(app), true, page)
+    frame(move || format!("Mark of {slot}"), move || app.build_name(), true, page)
 }
 
 /// The mark in force.

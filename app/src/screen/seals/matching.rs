@@ -1,7 +1,6 @@
 //! Apex seals shared out over the rotors, by weight or by height.
 
 use super::super::bench::list;
-use super::{build_name, rotors};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
@@ -82,14 +81,14 @@ pub(in crate::screen) fn screen() -> Vec<El> {
         )
         .live(move || matched(app, &pieces.get(), is_by_weight.get(), unit()))
         .live(move || pieces.with(|pieces| measured(app, pieces)));
-    frame(|| "Match apex seals".to_owned(), move || build_name(app), true, page)
+    frame(|| "Match apex seals".to_owned(), move || app.build_name(), true, page)
 }
 
 /// The sharing out, or why there is none.
 fn matched(app: App, pieces: &[Loose], is_by_weight: bool, unit: Unit) -> Vec<El> {
     let amounts: Vec<Amount> = pieces.iter().map(|piece| piece.reading.amount()).gather();
     let matching = if is_by_weight { match_by_weight } else { match_by_height };
-    match matching(&amounts, rotors(app)) {
+    match matching(&amounts, app.rotors()) {
         Err(fault) => vec![text("p", "refusal empty", &fault.to_string())],
         Ok(found) => {
             let numbers: Vec<usize> = pieces.iter().map(|piece| piece.number).gather();

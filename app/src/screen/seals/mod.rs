@@ -44,11 +44,6 @@ fn gap_row(app: App) -> Option<Row> {
     app.sheet.with(|sheet| seals::gap_row(sheet, kind).cloned())
 }
 
-/// How many rotors the build in hand has; two while none is open.
-fn rotors(app: App) -> u8 {
-    app.opening().map_or(2, |opening| opening.2)
-}
-
 /// What the book says of a slot, if a build is open and the sheet knows its gap.
 fn with_report<T>(
     app: App,
@@ -79,11 +74,6 @@ fn unit_of(report: &SlotReport<'_>, row: &Row, set: Option<&LeafSet>) -> Unit {
 /// A caution at its step.
 fn caution(step: Step) -> El {
     el("p").class("caution").with(text("b", "", "Care: ")).text(step.caution())
-}
-
-/// The build's name, or that there is none.
-fn build_name(app: App) -> String {
-    app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0)
 }
 
 /// A screen's only line where there is no limit to check against.

@@ -1,7 +1,7 @@
 //! Which seal goes where: loose seals and slots measured, and the assignment.
 
 use super::super::bench::list;
-use super::{build_name, gap_row, no_row, rotors};
+use super::{gap_row, no_row};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::Route;
@@ -41,7 +41,7 @@ struct Typed {
 pub(in crate::screen) fn screen() -> Vec<El> {
     let app = app();
     let title = || "Which seal goes where".to_owned();
-    let under = move || build_name(app);
+    let under = move || app.build_name();
     let (Some(row), Some(first)) = (gap_row(app), Slot::of_engine(1).into_iter().next()) else {
         return frame(title, under, true, el("main").class("page").with(no_row()));
     };
@@ -101,14 +101,13 @@ fn form(app: App, typed: Typed) -> El {
                 let option = el("option").attr("value", &slot.to_string()).text(&slot.to_string());
                 if typed.slot.get() == *slot { option.attr("selected", "") } else { option }
             };
-            let select = el("select").with_all(Slot::of_engine(rotors(app)).iter().map(option)).on(
-                "change",
-                move |event| {
+            let select = el("select")
+                .with_all(Slot::of_engine(app.rotors()).iter().map(option))
+                .on("change", move |event| {
                     if let Some(slot) = Slot::named(&event_target_value(&event)) {
                         typed.slot.set(slot);
                     }
-                },
-            );
+                });
             el("label").class("line-field").with(text("span", "", "Slot")).with(select)
         };
         let with_seal = || {
@@ -239,7 +238,7 @@ fn write(app: App, typed: Typed) {
             app.write(facts, said, move || {
                 emptied();
                 if typed.entering.get_untracked() != Entering::Seal {
-                    let all = Slot::of_engine(rotors(app));
+                    let all = Slot::of_engine(app.rotors());
                     let at = all.iter().position(|slot| *slot == typed.slot.get_untracked());
                     if let Some(next) = at.and_then(|at| all.get(at + 1)) {
                         typed.slot.set(*next);
@@ -273,7 +272,7 @@ fn measured(app: App) -> Vec<El> {
         .gather();
     let slots: Vec<El> = app
         .book
-        .with(|book| slot_lengths(book, &build, rotors(app)))
+        .with(|book| slot_lengths(book, &build, app.rotors()))
         .iter()
         .map(|(slot, entry, reading)| line(slot.to_string(), reading, entry.clone()))
         .gather();
@@ -290,7 +289,7 @@ fn measured(app: App) -> Vec<El> {
 fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
     let Some(build) = app.build() else { return Vec::new() };
     let seals = seals(app);
-    let slots = app.book.with(|book| slot_lengths(book, &build, rotors(app)));
+    let slots = app.book.with(|book| slot_lengths(book, &build, app.rotors()));
     let aim = match Reading::read(aim, Unit::Millimetre, Bounds::widest(Dimension::Length)) {
         Ok(aim) => aim.amount(),
         Err(fault) => return vec![text("p", "refusal", &format!("Gap aimed at: {fault}"))],

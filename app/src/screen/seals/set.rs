@@ -3,7 +3,6 @@
 //! A row that limits the spread of a set is measured piece by piece the same way.
 
 use super::super::check::{check_frame, extra_keys, kept, shown, shown_units, stay_awake};
-use super::rotors;
 use crate::dom::{El, button, el, link, text};
 use crate::draft;
 use crate::route::Route;
@@ -56,8 +55,8 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let set = {
         let row = SendWrapper::new(row.clone());
         Memo::new(move || match app.build() {
-            Some(build) => app.book.with(|book| set_readings(book, &build, &row, rotors(app))),
-            None => Place::of_part(row.part, rotors(app))
+            Some(build) => app.book.with(|book| set_readings(book, &build, &row, app.rotors())),
+            None => Place::of_part(row.part, app.rotors())
                 .into_iter()
                 .map(|place| (place, None))
                 .gather(),
@@ -146,7 +145,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let under = move || {
         set.with(|set| {
             let done = set.iter().filter(|(_, reading)| reading.is_some()).count();
-            format!("{} · {done} of {}", super::build_name(app), set.len())
+            format!("{} · {done} of {}", app.build_name(), set.len())
         })
     };
     frame(move || what.clone(), under, true, check_frame(app, answer, keys))

@@ -1,7 +1,7 @@
 //! The rows that seals and springs are measured by, each with how far it has come.
 
 use super::super::bench::list;
-use super::{build_name, caution, rotors};
+use super::caution;
 use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::{App, app};
@@ -28,7 +28,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
             })
             .gather()
     });
-    frame(|| "A set in one go".to_owned(), move || build_name(app), true, page)
+    frame(|| "A set in one go".to_owned(), move || app.build_name(), true, page)
 }
 
 fn row_line(app: App, row: &Row) -> El {
@@ -36,7 +36,7 @@ fn row_line(app: App, row: &Row) -> El {
     let by = piece.as_ref().unwrap_or(row);
     let (done, all) = match app.build() {
         Some(build) => {
-            let set = app.book.with(|book| set_readings(book, &build, by, rotors(app)));
+            let set = app.book.with(|book| set_readings(book, &build, by, app.rotors()));
             (set.iter().filter(|(_, reading)| reading.is_some()).count(), set.len())
         }
         None => (0, 0),

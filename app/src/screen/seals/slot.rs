@@ -7,7 +7,7 @@ use super::pad::picture;
 use super::sign::{class, sign};
 use super::slot_answer::{SlotAnswer, answer};
 use super::trial_keys::TrialKeys;
-use super::{build_name, caution, gap_row, no_row, rotors};
+use super::{caution, gap_row, no_row};
 use crate::dom::{El, button, el, follow, link, text};
 use crate::route::{Route, WorkPlace};
 use crate::signal::*;
@@ -15,25 +15,15 @@ use crate::state::{App, app};
 use crate::widget::{bracket_picture, frame, help};
 use pitleaf_core::book::{EntryId, Fact, Slot, Subject};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::seals::{GroundBy, Place, SlotState, Step};
+use pitleaf_core::seals::{GroundBy, SlotState, Step};
 
 /// A slot's page.
 pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
     let app = app();
     let title = move || format!("Slot {slot}");
     let under = move || {
-        format!("{} · rotor {}, {} face", build_name(app), slot.rotor(), slot.face().name())
+        format!("{} · rotor {}, {} face", app.build_name(), slot.rotor(), slot.face().name())
     };
-    if app.build().is_some()
-        && let Err(fault) = Place::SideSeal(slot).on_engine(rotors(app))
-    {
-        return frame(
-            title,
-            under,
-            true,
-            el("main").class("page").with(text("p", "plain", &fault.to_string())),
-        );
-    }
     let by = RwSignal::new(GroundBy::Strokes);
     let known = Memo::new(move || answer(app, slot, by.get()));
     // Counting goes on as it was done last.

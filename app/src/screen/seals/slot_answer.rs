@@ -1,6 +1,5 @@
 //! What is known of a slot's seal and what to do next, worked out once for its page.
 
-use super::rotors;
 use super::{STACKED, leaves_on_bench, unit_of, with_report};
 use crate::state::App;
 use pitleaf_core::book::Slot;
@@ -49,11 +48,11 @@ pub(super) struct SlotAnswer {
 
 /// The answer for a slot, grinding counted so; none where there is no build or no limit.
 pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
-    Place::SideSeal(slot).on_engine(rotors(app)).ok()?;
+    Place::SideSeal(slot).on_engine(app.rotors()).ok()?;
     let set = leaves_on_bench(app);
     let stages = app
         .build()
-        .map(|build| app.book.with(|book| stages(book, &build, rotors(app))))
+        .map(|build| app.book.with(|book| stages(book, &build, app.rotors())))
         .unwrap_or_default();
     with_report(app, slot, |report, row| {
         let unit = unit_of(report, row, set.as_ref());

@@ -1,6 +1,6 @@
 //! Compression of a rotor's three faces, and how even the rotors are.
 
-use super::{name, refusal, way, write};
+use super::{refusal, way, write};
 use crate::dom::{El, button, el, text};
 use crate::draft;
 use crate::route::{Route, WorkPlace};
@@ -51,7 +51,7 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
     let body = el("main")
         .class("page")
         .live(move || {
-            let rotors = app.opening().map_or(2, |opening| opening.2);
+            let rotors = app.rotors();
             let keys = (1..=rotors).map(|number| {
                 let key = way("unit", WorkPlace::Compression(number)).text(&format!("Rotor {number}"));
                 if number == rotor { key.attr("aria-current", "page") } else { key }
@@ -72,7 +72,7 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
                 .with(button("button action", "Write down", save)),
         )
         .live(move || record(app));
-    frame(|| "Compression".to_owned(), move || name(app), true, body)
+    frame(|| "Compression".to_owned(), move || app.build_name(), true, body)
 }
 
 fn test(app: App, rotor: u8) -> Option<TypedTest> {

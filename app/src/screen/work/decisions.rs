@@ -1,6 +1,6 @@
 //! Parts past a limit, and what becomes of parts.
 
-use super::{name, with_build, write};
+use super::{with_build, write};
 use crate::dom::{El, button, el, text};
 use crate::draft;
 use crate::route::{Route, WorkPlace};
@@ -65,7 +65,7 @@ pub fn screen(app: App) -> Vec<El> {
             el("div")
                 .live(move || part.with(|name| vec![choices(app, "", name, name, [why, part])])),
         );
-    frame(|| "Decisions".to_owned(), move || name(app), true, body)
+    frame(|| "Decisions".to_owned(), move || app.build_name(), true, body)
 }
 
 /// A key for each thing that can be decided, called by what it is decided of; the texts typed for it, the

@@ -1,6 +1,6 @@
 //! The customer, their words, and what the engine is.
 
-use super::{name, rows};
+use super::rows;
 use crate::dom::{button, el, link, text};
 use crate::draft;
 use crate::route::{PortsPlace, Route, WorkPlace};
@@ -51,12 +51,12 @@ pub fn screen(app: App) -> Vec<El> {
                 .with(button("button action", "Write down", save)),
         )
         .live(move || set_up(app));
-    frame(|| "Description".to_owned(), move || name(app), true, body)
+    frame(|| "Description".to_owned(), move || app.build_name(), true, body)
 }
 
 /// What the engine is by the book.
 fn set_up(app: App) -> Vec<El> {
-    let Some((_, kind, rotors, _)) = app.opening() else { return super::no_build() };
+    let Some((_, kind, rotors, _)) = app.opening() else { return super::no_build(app) };
     let own = app.build().map_or(0, |build| app.book.with(|book| own_rows(book, &build)));
     vec![
         text("h2", "", "Set-up"),

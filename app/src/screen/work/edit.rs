@@ -1,6 +1,6 @@
 //! A step of the route, to be reworded, moved, taken out, or followed by another.
 
-use super::{choose, name, progress, refusal, rows, write};
+use super::{choose, progress, refusal, rows, write};
 use crate::dom::{El, button, el, follow, text};
 use crate::draft;
 use crate::route::{Route, WorkPlace};
@@ -32,7 +32,7 @@ pub fn screen(app: App, id: &str) -> Vec<El> {
         (Some(known), Some(step)) => body.with_all(form(app, &known.routing, step)),
         _ => body.with(text("p", "plain", "This build’s route has no such step.")),
     };
-    frame(|| "A step of the route".to_owned(), move || name(app), true, body)
+    frame(|| "A step of the route".to_owned(), move || app.build_name(), true, body)
 }
 
 fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {

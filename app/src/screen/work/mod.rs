@@ -81,7 +81,10 @@ fn write(app: App, fact: RouteFact, said: &str, then: impl FnOnce() + 'static) {
 }
 
 /// What stands on a screen of the work while no build is open.
-fn no_build() -> Vec<El> {
+fn no_build(app: App) -> Vec<El> {
+    if app.is_opening() {
+        return vec![text("p", "plain", &app.build_name())];
+    }
     vec![
         text("p", "plain", "No build is open."),
         link("button action", &Route::Open.hash()).text("Open a build"),
@@ -95,11 +98,7 @@ fn page(app: App, shown: impl Fn(&BuildId) -> Vec<El> + 'static) -> El {
 
 /// What is shown of the build in hand.
 fn with_build(app: App, shown: &dyn Fn(&BuildId) -> Vec<El>) -> Vec<El> {
-    app.build().map_or_else(no_build, |build| shown(&build))
-}
-
-fn name(app: App) -> String {
-    app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0)
+    app.build().map_or_else(|| no_build(app), |build| shown(&build))
 }
 
 /// A list to choose from, held to a text.

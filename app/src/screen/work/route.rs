@@ -1,6 +1,6 @@
 //! The build's route: its steps to be changed, and the whole of it as a file.
 
-use super::{name, page, progress, way, write};
+use super::{page, progress, way, write};
 use crate::device;
 use crate::dom::{El, button, el, text};
 use crate::route::WorkPlace;
@@ -57,7 +57,7 @@ pub fn screen(app: App) -> Vec<El> {
         }
         shown
     });
-    frame(|| "The route".to_owned(), move || name(app), true, body)
+    frame(|| "The route".to_owned(), move || app.build_name(), true, body)
 }
 
 fn take_in(app: App, text: &str) {

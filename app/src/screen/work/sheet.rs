@@ -1,6 +1,6 @@
 //! The build sheet, to be read here and printed.
 
-use super::{name, with_build};
+use super::with_build;
 use crate::device;
 use crate::dom::{El, button, el, text};
 use crate::screen::ports::template_pages;
@@ -57,7 +57,7 @@ pub fn screen(app: App) -> Vec<El> {
         made.map(|made| laid_out(app, &made).class(size)).into_iter().chain(behind).gather()
     };
     let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));
-    frame(|| "Build sheet".to_owned(), move || name(app), true, body)
+    frame(|| "Build sheet".to_owned(), move || app.build_name(), true, body)
 }
 
 fn laid_out(app: App, sheet: &BuildSheet) -> El {

@@ -1,6 +1,6 @@
 //! Signing the build off over what is open, and opening it again.
 
-use super::{name, page, refusal, rows};
+use super::{page, refusal, rows};
 use crate::dom::{El, button, el, text};
 use crate::draft;
 use crate::route::{Route, WorkPlace};
@@ -55,7 +55,7 @@ pub fn screen(app: App) -> Vec<El> {
                 })),
         ],
     });
-    frame(|| "Sign off".to_owned(), move || name(app), true, body)
+    frame(|| "Sign off".to_owned(), move || app.build_name(), true, body)
 }
 
 /// What is still open, by its kind.

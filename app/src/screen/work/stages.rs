@@ -1,7 +1,7 @@
 //! The stages with how far each has come, and everything that belongs to the build.
 
 use super::left_off::{left_off, row};
-use super::{name, page, progress, way};
+use super::{page, progress, way};
 use crate::dom::{El, el, text};
 use crate::route::WorkPlace;
 use crate::screen::bench::list;
@@ -46,7 +46,7 @@ pub fn screen(app: App) -> Vec<El> {
         shown.push(text("p", "foot", ABOVE_ALL));
         shown
     });
-    frame(|| "Work".to_owned(), move || name(app), true, body)
+    frame(|| "Work".to_owned(), move || app.build_name(), true, body)
 }
 
 /// A stage, opened by a touch; the one the work was left in stands open.

@@ -46,7 +46,7 @@ pub fn screen(app: App, key: String) -> Vec<El> {
     let (head, form_key) = (key.clone(), key.clone());
     let body = el("main")
         .class("page work-step")
-        .live(move || now.with(|now| about(now.as_ref(), &head)))
+        .live(move || now.with(|now| about(app, now.as_ref(), &head)))
         .live(move || match open.get() {
             Some(is_hold) => form(app, &form_key, is_hold, who, why, said),
             None => now.with(|now| {
@@ -54,7 +54,7 @@ pub fn screen(app: App, key: String) -> Vec<El> {
             }),
         })
         .with_all(say);
-    frame(move || title.to_owned(), move || super::name(app), true, body)
+    frame(move || title.to_owned(), move || app.build_name(), true, body)
 }
 
 /// A step as it stands.
@@ -63,8 +63,8 @@ fn standing<'now>(now: Option<&'now Progress>, key: &str) -> Option<&'now Standi
 }
 
 /// What the step is, what comes first, and where it is done.
-fn about(now: Option<&Progress>, key: &str) -> Vec<El> {
-    let Some(progress) = now else { return no_build() };
+fn about(app: App, now: Option<&Progress>, key: &str) -> Vec<El> {
+    let Some(progress) = now else { return no_build(app) };
     let Some(standing) = standing(now, key) else {
         return vec![text("p", "plain", "This build’s route has no such step.")];
     };
