@@ -5,6 +5,7 @@ mod device;
 mod dom;
 mod draft;
 mod finger;
+mod open_book;
 mod record;
 mod route;
 mod screen;

@@ -1,95 +1,25 @@
-//! Reading the book from storage, and writing entries to it: on the disk first, then on the screen.
+//! Writing entries to the book: on the disk first, then on the screen.
 
 use crate::device;
 use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
-use crate::state::{App, Aside, Keeping, Notice};
-use crate::store::{Channel, Database, Fault, persist};
-use js_sys::{Array, Uint8Array};
+use crate::state::{App, Keeping, Notice};
 use leptos::prelude::set_timeout_with_handle;
-use pitleaf_core::book::written::{self, Damage};
+use pitleaf_core::book::written;
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::RouteFact;
 use std::time::Duration;
-use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::spawn_local;
 
 /// What is said of a write that takes longer than [`PATIENCE`].
 const SLOW: &str = "Not written yet: the phone is slow to answer. Leave this page open.";
 const PATIENCE: Duration = Duration::from_secs(2);
 
-/// How many records make a sheaf.
-const SHEAF: u32 = 4096;
-
 impl App {
-    /// Opens the book and takes in every record; what can't be read is kept aside.
-    pub fn open_book(self) {
-        spawn_local(async move {
-            match self.read_all().await {
-                Ok(()) => {
-                    self.keeping.set(Keeping::Kept);
-                    // Where the promise was given already, or none is ever made, there is nothing to ask.
-                    if persist::is_kept().await != Some(false) {
-                        self.set(|settings| settings.asked_to_keep = true);
-                    }
-                }
-                Err(fault) => self.keeping.set(Keeping::NotKept(fault)),
-            }
-        });
-    }
-
-    async fn read_all(self) -> Result<(), Fault> {
-        let database = Database::open().await?;
-        // Listening begins before reading does: what another tab writes in between is in one or the other.
-        let channel = Channel::open(move |record| {
-            if let Ok(entry) = written::entry(&record) {
-                self.book.update(|book| {
-                    book.take(entry);
-                });
-            }
-        });
-        let (sheaves, mut behind) = database.sheaves().await?;
-        let mut book = Book::with_room_for((sheaves.length() * SHEAF) as usize);
-        if !sheaves.iter().all(|sheaf| take_sheaf(&mut book, &sheaf)) {
-            // A sheaf only saves time: where one is damaged, the records themselves are read.
-            behind = JsValue::UNDEFINED;
-        }
-        let records = database.records(&behind).await?;
-        let mut damaged = Vec::new();
-        for (place, record) in (0..).zip(records.iter()) {
-            let record = record.as_string().ok_or(Damage::Foreign);
-            match record.and_then(|record| written::entry(&record)) {
-                Ok(entry) => {
-                    book.take(entry);
-                }
-                Err(damage) => damaged.push((place, damage)),
-            }
-        }
-        self.book.update(|shown| {
-            let heard = std::mem::replace(shown, book);
-            for entry in heard.entries() {
-                shown.take(entry.clone());
-            }
-        });
-        if !damaged.is_empty() {
-            let keys = database.keys(&behind).await?;
-            let aside = |(place, damage): (u32, Damage)| Aside {
-                key: device::words(&keys.get(place)),
-                why: damage.to_string(),
-            };
-            self.aside.set(damaged.into_iter().map(aside).gather());
-        } else if records.length() >= SHEAF {
-            // The next opening will be the quicker for it; if it fails, nothing is lost.
-            spawn_local(bind(database.clone(), records, behind));
-        }
-        self.store.set(Some((database, channel)));
-        Ok(())
-    }
-
     /// Writes facts of the build in hand; `then` runs once they are on the disk, if the screen is still
     /// there: who went elsewhere meanwhile is not fetched back.
     ///
@@ -155,12 +85,17 @@ impl App {
         if self.on_its_way.with_untracked(|all| all.contains(&written)) {
             return;
         }
-        self.on_its_way.update(|all| all.push(written.clone()));
         let order = self.reserve(facts.len());
         let entries = (order..)
             .zip(facts)
             .map(|(order, fact)| entry(device::new_id(), build.clone(), order, fact))
             .gather();
+        self.send(written, entries, said, then);
+    }
+
+    /// Commits entries that are `written` so among what is on its way.
+    fn send(self, written: String, entries: Vec<Entry>, said: String, then: Box<dyn FnOnce()>) {
+        self.on_its_way.update(|all| all.push(written.clone()));
         spawn_local(async move {
             self.commit(entries, said, then).await;
             self.on_its_way.update(|all| all.retain(|other| *other != written));
@@ -192,6 +127,9 @@ impl App {
         if self.is_still_opening() || self.finger.is_second_of_two() {
             return;
         }
+        if self.on_its_way.with_untracked(|all| all.contains(&name)) {
+            return;
+        }
         let id = device::new_id();
         let order = self.reserve(1 + facts.len());
         let opened = Fact::Opened { name: name.clone(), kind, rotors, demo };
@@ -202,7 +140,7 @@ impl App {
             self.set(|settings| settings.build = Some(id.0.into()));
             self.back_to_draft();
         };
-        spawn_local(self.commit(entries, format!("a new build: {name}"), Box::new(then)));
+        self.send(name.clone(), entries, format!("a new build: {name}"), Box::new(then));
     }
 
     /// Takes in what a chosen file brings, and goes back to the book.
@@ -329,38 +267,6 @@ impl App {
     fn back_to_draft(self) {
         let to = draft::waiting().map_or(Route::Bench, |draft| Route::read(&draft.hash));
         self.go(&self.tour_stop().unwrap_or(to));
-    }
-}
-
-/// Takes in a sheaf's entries, a record a line. Whether all of them were there and could be read.
-fn take_sheaf(book: &mut Book, sheaf: &JsValue) -> bool {
-    let bytes = sheaf.dyn_ref::<Uint8Array>().map(Uint8Array::to_vec);
-    let Some(sheaf) = bytes.and_then(|bytes| String::from_utf8(bytes).ok()) else { return false };
-    let mut count = 0;
-    let sound = sheaf.lines().all(|record| {
-        written::entry(record).is_ok_and(|entry| {
-            book.take(entry);
-            count += 1;
-            true
-        })
-    });
-    sound && count == SHEAF
-}
-
-/// Copies sound records into sheaves, as long as there are enough for a whole one.
-async fn bind(database: Database, records: Array, behind: JsValue) {
-    let Ok(keys) = database.keys(&behind).await else { return };
-    for first in (0..records.length()).step_by(SHEAF as usize) {
-        let end = first + SHEAF;
-        let sheaf = records.slice(first, end).join("\n");
-        // Keys that are no numbers are not ours, and sort behind all that are.
-        let last = keys.get(end - 1);
-        if end > records.length() || last.as_f64().is_none() {
-            return;
-        }
-        if database.bind(&last, &String::from(sheaf)).await.is_err() {
-            return;
-        }
     }
 }
 

@@ -9,7 +9,7 @@ use crate::store::{Channel, Database, Fault, keep};
 use crate::trail::Trail;
 use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{BuildKind, Sheet};
+use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
 
 /// Whether what is written lasts.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -69,6 +69,8 @@ pub struct App {
     pub(crate) screens: RwSignal<u32>,
     /// The finger on the screen.
     pub finger: Finger,
+    /// The gauge last chosen for a row, by its id, as long as the app is open.
+    gauges: RwSignal<Vec<(String, GaugeKind)>>,
     /// The line that goes along to the next place.
     along: RwSignal<Option<Notice>>,
     /// What was last looked for, so that it stands there again on the way back.
@@ -122,6 +124,7 @@ impl App {
             on_its_way: RwSignal::default(),
             screens: RwSignal::default(),
             finger: Finger::watch(),
+            gauges: RwSignal::default(),
             along: RwSignal::default(),
             sought: RwSignal::new(keep::get(draft::SOUGHT).unwrap_or_default()),
             trail: RwSignal::default(),
@@ -147,6 +150,22 @@ impl App {
     /// How many rotors the build in hand has; two while none is open.
     pub fn rotors(self) -> u8 {
         self.opening().map_or(2, |opening| opening.2)
+    }
+
+    /// The gauge in hand for a row: the one last chosen, else the row's own.
+    pub fn gauge_in_hand(self, row: &Row) -> GaugeKind {
+        self.gauges.with_untracked(|all| {
+            let chosen = all.iter().find(|(id, _)| *id == row.id);
+            chosen.map_or(row.gauge, |(_, kind)| *kind)
+        })
+    }
+
+    /// Takes a gauge in hand for a row.
+    pub fn take_in_hand(self, row: &str, kind: GaugeKind) {
+        self.gauges.update(|all| {
+            all.retain(|(id, _)| id != row);
+            all.push((row.to_owned(), kind));
+        });
     }
 
     /// Whether the book is still being read.

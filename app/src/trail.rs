@@ -1,4 +1,5 @@
-//! The way back from finding: to where one came from, and from what was found back to the answers.
+//! The way back where it is not always the same: from finding to where one came from, from what was found
+//! back to the answers, and from the gauges to the check they were asked for.
 
 use crate::route::Route;
 
@@ -7,11 +8,16 @@ use crate::route::Route;
 pub struct Trail {
     before: Option<Route>,
     found: Option<Route>,
+    /// The check that the gauges were looked up from.
+    check: Option<Route>,
 }
 
 impl Trail {
     /// Another place is gone to.
     pub fn go(&mut self, from: &Route, to: &Route) {
+        if *to == Route::Gauges {
+            self.check = Some(from.clone()).filter(|from| matches!(from, Route::Check { .. }));
+        }
         let is_found = self.found.as_ref() == Some(from);
         if *to == Route::Find {
             if *from != Route::Find && !is_found {
@@ -30,6 +36,8 @@ impl Trail {
             self.before.clone().unwrap_or(Route::Bench)
         } else if self.found.as_ref() == Some(here) {
             Route::Find
+        } else if *here == Route::Gauges {
+            self.check.clone().unwrap_or_else(|| here.parent())
         } else {
             here.parent()
         }
@@ -53,6 +61,12 @@ mod tests {
             trail.go(&pair[0], &pair[1]);
         }
         assert_eq!(trail.back(&places[places.len() - 1]), *wanted, "{places:?}");
+    }
+
+    #[test]
+    fn from_the_gauges_back_to_the_check() {
+        back(&[check(), Route::Gauges], &check());
+        back(&[check(), Route::Gauges, Route::Settings, Route::Gauges], &Route::Settings);
     }
 
     #[test]

@@ -1,6 +1,8 @@
 //! Checking a reading against a limit, as the builder does it most.
 
-use pitleaf_tests::{Browser, Phone, Profile, Server, alert, button, link, list, status, textbox};
+use pitleaf_tests::{
+    Browser, Phone, Profile, Server, alert, button, combobox, link, list, status, textbox,
+};
 use serde_json::json;
 
 const GAP: &str = "Side seal to corner seal, naturally aspirated";
@@ -302,4 +304,31 @@ fn a_limit_and_a_draft_stay_with_the_engine_they_were_typed_for() {
     limit(&phone, "0.065", true);
     phone.open_build("Avocet");
     tells(&phone, "0.04…0.065\u{a0}mm");
+}
+
+/// The gauge in the hand stays in it: its doubt decides, and its name is written down.
+#[test]
+fn the_gauge_chosen_stays_chosen_for_the_next_piece() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/side-housing-warp");
+    let gauge = |phone: &Browser| {
+        phone.run(
+            "const label = [...document.querySelectorAll('label')].find((one) => one.innerText.startsWith('Gauge'));
+             return label.querySelector('select').value;",
+            &[],
+        )
+    };
+    let usual = gauge(&phone);
+    phone.choose(&combobox("Gauge"), "dial indicator");
+    assert_ne!(gauge(&phone), usual);
+    phone.choose(&combobox("Piece"), "front");
+    phone.until("the piece’s own check", |phone| phone.place().ends_with("/front"));
+    assert_eq!(gauge(&phone), "dial indicator", "at the next piece");
+    phone.tap(&link("My gauges"));
+    phone.until_says("What each shows, and how good it is");
+    phone.tap(&link("Back"));
+    phone.until("back at the check", |phone| phone.place() == "#/check/side-housing-warp/front");
+    assert_eq!(gauge(&phone), "dial indicator", "after a look at the gauges");
 }

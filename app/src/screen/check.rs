@@ -34,7 +34,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
     let hash = Route::Check { row: row.id.clone(), place: place.clone() }.hash();
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
-    let kind = RwSignal::new(row.gauge);
+    let kind = RwSignal::new(app.gauge_in_hand(&row));
     let gauge = Memo::new(move || app.sheet.with(|sheet| sheet.gauge(kind.get())));
     let limit = Rc::new(row.limit.clone());
     let reading: Memo<Result<Reading, Fault>> =
@@ -224,7 +224,7 @@ pub(super) fn other_units(reading: &Reading) -> String {
 fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<El> {
     let mut lines = vec![text("p", "source", &row.source.to_string())];
     lines.extend(piece(app, row, place));
-    lines.push(gauge_choice(gauge));
+    lines.push(gauge_choice(app, &row.id, gauge));
     if !row.caution.is_empty() {
         lines.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));
     }
@@ -269,7 +269,8 @@ fn piece(app: App, row: &Row, place: &str) -> Option<El> {
 }
 
 /// Which gauge is in hand: its doubt decides how close a reading may come to an edge.
-fn gauge_choice(gauge: RwSignal<GaugeKind>) -> El {
+fn gauge_choice(app: App, row: &str, gauge: RwSignal<GaugeKind>) -> El {
+    let row = row.to_owned();
     let select = el("select")
         .with_all(GaugeKind::ALL.map(|kind| {
             el("option")
@@ -281,6 +282,7 @@ fn gauge_choice(gauge: RwSignal<GaugeKind>) -> El {
             let wanted = event_target_value(&event);
             if let Some(kind) = GaugeKind::ALL.into_iter().find(|kind| kind.name() == wanted) {
                 gauge.set(kind);
+                app.take_in_hand(&row, kind);
             }
         });
     let own = link("quiet", &Route::Gauges.hash()).text("My gauges");
