@@ -32,7 +32,7 @@ fn a_face_is_read_spot_by_spot_and_kept_as_one_entry() {
     phone.fill(&textbox("Reading"), "0.005");
     phone.tap(&button("Next"));
     phone.tap(&button("Show result"));
-    phone.until_says("Flatness from the readings written down.");
+    phone.until_says("Flatness from the readings written down last");
     phone.until_says("Lap, then harden.");
 }
 
@@ -417,7 +417,7 @@ fn places_of_ones_own_are_kept_undone_and_found_again() {
     phone.fill(&textbox("Reading"), "0.005");
     phone.tap(&button("Next"));
     phone.tap(&button("Show result"));
-    phone.until_says("Flatness from the readings written down.");
+    phone.until_says("Flatness from the readings written down last");
 }
 
 #[test]

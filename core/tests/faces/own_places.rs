@@ -65,7 +65,11 @@ fn places_freely_given_give_the_flatness_of_the_face() {
     let plan = ["", "", "0.005"].map(str::to_owned);
     let plan = ReadingSet::typed(Survey::Lapping, "rotor-1-front", Unit::Millimetre, &plan);
     let all = with(&plan, &[set(&nine(|[x, y, z]| format!("{x} {y} {z}")), "mm")], None);
-    assert!(all[0].says.starts_with("Flatness from the readings written down."), "{}", all[0].says);
+    assert!(
+        all[0].says.starts_with("Flatness from the readings written down last"),
+        "{}",
+        all[0].says
+    );
 }
 
 /// Along is x of the housing; across runs towards 3 o'clock, away from its y.

@@ -25,6 +25,7 @@ fn bench<'a>(sheet: &'a Sheet, set: &'a dyn Fn(Survey, &str) -> Option<ReadingSe
         sense: Sense::ThickerGivesMore,
         chosen: None,
         set,
+        order: &|_, _| None,
     }
 }
 
@@ -38,7 +39,12 @@ pub(super) fn with(
     let find = |survey: Survey, piece: &str| {
         others.iter().find(|set| set.of == survey && set.piece == piece).cloned()
     };
-    let bench = Bench { chosen, ..bench(&sheet, &find) };
+    // The later of two was written later.
+    let order = |survey: Survey, piece: &str| {
+        let place = others.iter().position(|set| set.of == survey && set.piece == piece)?;
+        u64::try_from(place).ok()
+    };
+    let bench = Bench { chosen, order: &order, ..bench(&sheet, &find) };
     report(of, &bench).expect("readable readings")
 }
 
@@ -168,8 +174,18 @@ fn a_grid_of_ones_own_gives_the_flatness_of_the_whole() {
 
     // A lapping plan takes it where the face was not read spot by spot.
     let plan = set(Survey::Lapping, "rotor-1-front", &["", "", "0.005"]);
-    let all = with(&plan, &[face], None);
-    assert!(all[0].says.starts_with("Flatness from the readings written down."), "{}", all[0].says);
+    let says = |others: &[ReadingSet]| with(&plan, others, None)[0].says.clone();
+    let by_grid = "Flatness from the readings written down last (Flatness, on a grid).";
+    assert!(says(std::slice::from_ref(&face)).starts_with(by_grid), "not read spot by spot");
+
+    // Lapped and read again in another way: the later reading counts, whichever it is.
+    let mut spots = vec![String::new(); Survey::Flatness.places(Geometry::preset().bore()).len()];
+    for (spot, height) in spots.iter_mut().zip([0, 1, 2, 1, 0, 1, 2, 1]) {
+        *spot = format!("{height} um");
+    }
+    let map = ReadingSet::typed(Survey::Flatness, "rotor-1-front", Unit::Micrometre, &spots);
+    assert!(says(&[map.clone(), face.clone()]).starts_with(by_grid), "the grid is later");
+    assert!(says(&[face, map]).contains(Survey::Flatness.name()), "the map is later");
 }
 
 #[test]

@@ -190,6 +190,8 @@ fn what_cannot_be_had_is_said() {
     let gap = Length::new::<micrometer>(50.0);
     let tight = fit(0.0, 80.0, um(60.0, 60.0));
     assert_eq!(tight.cold_pin(gap, room, room), Ok(Reach::TooCold), "−215 °C");
+    assert!(Reach::Can(celsius(-191.0)).care().is_some(), "metals shrink less there");
+    assert_eq!(Reach::Can(celsius(-30.0)).care(), None, "as near the bench");
     let aluminium =
         PressFit { housing_material: metal("Aluminium 6061"), ..fit(0.0, 80.0, um(100.0, 100.0)) };
     let warm = aluminium.warm_housing(gap, room, room).expect("within bounds");

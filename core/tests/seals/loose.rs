@@ -2,8 +2,11 @@
 
 use crate::bench::{micrometres, written};
 use pitleaf_core::book::{Book, Entry, EntryId, FORMAT, Fact, Slot};
+use pitleaf_core::limits::Sheet;
 use pitleaf_core::quantity::{Reading, Unit};
-use pitleaf_core::seals::{LooseKind, free_number, slot_from_gap, slot_length_fact, slot_lengths};
+use pitleaf_core::seals::{
+    LooseKind, free_number, length_doubt, slot_from_gap, slot_length_fact, slot_lengths,
+};
 
 fn build() -> EntryId {
     EntryId("e0".into())
@@ -57,4 +60,12 @@ fn a_slot_is_as_long_as_a_seal_and_its_gap() {
     assert_eq!(lengths.len(), 1, "one slot measured");
     assert_eq!((lengths[0].0, lengths[0].2.amount()), (place, slot.amount()));
     assert!(slot_lengths(&book, &build(), 1).is_empty(), "an engine of one rotor has no such slot");
+}
+
+/// By hand: a caliper of 0.02 mm, good to ±0.03, has √(0.02²/12 + 0.03²/3) = 18.257 µm; a micrometer of 0.001,
+/// good to ±0.004, 2.327 µm; both 18.405, times 1.65 is 30.37 µm (ISO 14253-1, JCGM 100).
+#[test]
+fn the_room_between_two_lengths_has_the_doubt_of_both() {
+    let doubt = length_doubt(&Sheet::starter(), &length("55.100"), &length("55.020"));
+    assert!((doubt.value(Unit::Micrometre) - 30.37).abs() < 0.01, "{doubt:?}");
 }

@@ -1,7 +1,7 @@
 //! What a report is written from beside its own readings.
 
 use super::SpacerChoice;
-use crate::book::{Book, BuildId};
+use crate::book::{Book, BuildId, Subject};
 use crate::faces::{ReadingSet, Sense, Survey, Taken};
 use crate::gather::Gather;
 use crate::limits::{BuildKind, Row, Sheet};
@@ -27,11 +27,19 @@ pub struct Bench<'a> {
     pub chosen: Option<SpacerChoice>,
     /// The set in force of another survey on a piece.
     pub set: &'a dyn Fn(Survey, &str) -> Option<ReadingSet>,
+    /// When that was written, by the order of its entry.
+    pub order: &'a dyn Fn(Survey, &str) -> Option<u64>,
 }
 
 impl<'a> Bench<'a> {
     pub(super) fn row(&self, id: &str) -> Option<&'a Row> {
         self.sheet.row(id)
+    }
+
+    /// Of several surveys on a piece, the one written last.
+    pub(super) fn latest(&self, of: &[Survey], piece: &str) -> Option<Survey> {
+        let written = |survey: &Survey| Some(((self.order)(*survey, piece)?, *survey));
+        of.iter().filter_map(written).max_by_key(|(order, _)| *order).map(|(_, survey)| survey)
     }
 
     /// Another set on the same piece; one that can't be read counts as none.
@@ -67,5 +75,9 @@ pub fn on_bench<T>(
         sense,
         chosen,
         set: &|of, piece| book.readings(build?, of, piece).cloned(),
+        order: &|of, piece| {
+            let subject = Subject::Readings(of, piece.to_owned());
+            book.current(build?, &subject).map(|entry| entry.order)
+        },
     })
 }

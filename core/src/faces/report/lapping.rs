@@ -10,8 +10,10 @@ use uom::si::f64::Length;
 pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     let what = "To come off the highest place";
     let unit = taken.unit;
-    let read = |survey| whole_face(&bench.taken(survey, piece)?).ok();
-    let measured = [Survey::Flatness, Survey::Grid, Survey::OwnPlaces].into_iter().find_map(read);
+    let faces = [Survey::Flatness, Survey::Grid, Survey::OwnPlaces];
+    // The face as it was read last, in whatever way.
+    let read = bench.latest(&faces, piece);
+    let measured = read.and_then(|survey| whole_face(&bench.taken(survey, piece)?).ok());
     let now = taken.length(0).or(measured.map(|measured| measured.value));
     let (Some(flatness), Some(wanted)) = (now, taken.length(2)) else {
         let missing = if now.is_none() {
@@ -31,8 +33,12 @@ pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Findi
         Ok(plan) => plan,
         Err(refusal) => return vec![Finding::refused(what, refusal), order()],
     };
-    let from =
-        if taken.length(0).is_none() { "Flatness from the readings written down. " } else { "" };
+    let from = match read.filter(|_| taken.length(0).is_none()) {
+        Some(survey) => {
+            format!("Flatness from the readings written down last ({}). ", survey.name())
+        }
+        None => String::new(),
+    };
     let reason = match plan.reason {
         Reason::Nothing => "The face is good as it is.",
         Reason::Flatness => "The flatness wanted decides.",
