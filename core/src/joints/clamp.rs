@@ -74,6 +74,12 @@ pub fn scatters() -> impl Iterator<Item = Usual> {
     SCATTERS.iter().map(|row| Usual { condition: row.0, value: row.1, source: SOURCE })
 }
 
+/// The scatter of a preload that is told by the stretch, as a share: the last of the [`scatters`].
+#[must_use]
+pub fn scatter_of_stretch() -> f64 {
+    SCATTERS.last().map_or(0.0, |row| row.1)
+}
+
 /// The preload a torque gives.
 ///
 /// `scatter` is the share the preload may lie off either way. It holds what friction does from bolt to

@@ -69,6 +69,18 @@ pub const SPRINGS_BACK: &str = "Reckoned as springing back. Where the pull round
 /// Below this, in degrees Celsius, metals shrink clearly less for each degree than near room temperature.
 const DEEP_COLD: f64 = -50.0;
 
+/// What is left of a grip when the engine is at its temperature: the fit then, and what it comes to.
+#[must_use]
+pub fn grip_words(running: &PressFit, hot: &Pressed) -> &'static str {
+    if running.interference.greatest() <= Length::new::<millimeter>(0.0) {
+        "Running, the pin is loose: it wants a locking screw or a tighter fit."
+    } else if hot.push.least() <= Force::default() {
+        "Running, the loosest pair lets go: it wants a locking screw or a tighter fit."
+    } else {
+        "It still grips when running."
+    }
+}
+
 impl Reach {
     /// What is to be known of a pin so cold. How much less it shrinks: from memory.
     #[must_use]

@@ -47,6 +47,21 @@ pub struct Separation {
     pub weakest: Assumption,
 }
 
+impl Separation {
+    /// Whether the faces stay shut, in a sentence.
+    #[must_use]
+    pub fn words(&self) -> &'static str {
+        let nothing = Force::new::<newton>(0.0);
+        if self.clamp_left.least() > nothing {
+            "The faces stay shut, even with the least clamp and the highest pressure given."
+        } else if self.clamp_left.greatest() > nothing {
+            "The faces may part: more clamp, or less pressure."
+        } else {
+            "The faces part: more clamp, or less pressure."
+        }
+    }
+}
+
 /// The separating force of chambers firing at once, against a clamp.
 ///
 /// # Errors

@@ -14,6 +14,7 @@ use uom::si::f64::{AngularVelocity, Area, Energy, Force, Length, Power, Pressure
 use uom::si::length::millimeter;
 use uom::si::power::kilowatt;
 use uom::si::pressure::megapascal;
+use uom::si::ratio::ratio;
 use uom::si::torque::newton_meter;
 
 /// The dowels across one joint face.
@@ -44,6 +45,21 @@ pub struct Held {
     pub margin: Range<Ratio>,
     /// What decides most.
     pub weakest: Assumption,
+}
+
+impl Held {
+    /// Whether it holds alone, in a few words.
+    #[must_use]
+    pub fn words(&self) -> &'static str {
+        let holds = |margin: Ratio| margin.get::<ratio>() >= 1.0;
+        if holds(self.margin.least()) {
+            "Holds alone"
+        } else if holds(self.margin.greatest()) {
+            "May hold alone, or not"
+        } else {
+            "Does not hold alone"
+        }
+    }
 }
 
 /// A joint face between two housings.

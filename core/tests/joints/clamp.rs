@@ -2,12 +2,12 @@
 
 use super::close;
 use pitleaf_core::joints::clamp::{
-    Fasteners, Section, load_share, loaded, nut_factors, preload, preload_of_stretch, scatters,
-    stiffness, stretch, torque_for, total_clamp,
+    Fasteners, Section, load_share, loaded, nut_factors, preload, preload_of_stretch,
+    scatter_of_stretch, scatters, stiffness, stretch, torque_for, total_clamp,
 };
 use pitleaf_core::joints::strength::{ProofVerdict, PropertyClass, Strength};
 use pitleaf_core::joints::threads::Thread;
-use pitleaf_core::joints::{Assumption, Range, Refusal};
+use pitleaf_core::joints::{Assumption, Material, Range, Refusal};
 use pitleaf_core::quantity::{Amount, Unit};
 use uom::si::area::square_millimeter;
 use uom::si::f64::{Area, Force, Length, Pressure, Torque};
@@ -313,4 +313,11 @@ fn bolts_and_studs_clamp_together() {
         "No bolt and no stud counted. Give at least one.",
         "sentence"
     );
+}
+
+#[test]
+fn bolts_stretch_as_steel_and_stretch_scatters_least() {
+    assert!(Material::of_bolts().is_some(), "in the tables");
+    let least = scatters().map(|usual| usual.value).fold(f64::MAX, f64::min);
+    assert!((scatter_of_stretch() - least).abs() < f64::EPSILON, "measured stretch");
 }

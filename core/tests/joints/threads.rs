@@ -10,7 +10,7 @@ use pitleaf_core::quantity::{Amount, Unit};
 use uom::si::area::{square_inch, square_millimeter};
 use uom::si::f64::Length;
 use uom::si::length::{inch, millimeter};
-use uom::si::ratio::percent;
+use uom::si::ratio::{percent, ratio};
 
 fn thread(name: &str) -> Thread {
     Thread::named(name).unwrap_or_else(|| panic!("{name} is in no table"))
@@ -389,4 +389,19 @@ fn threads_are_found_by_any_name() {
         let found = find_ports(query).first().map(|port| port.dash());
         assert_eq!(found, Some(dash), "{query}");
     }
+}
+
+/// By hand: M8 × 1.25 with a 6.8 drill has (8 − 6.8)/(0.75·√3·1.25) = 74 % of a full thread.
+#[test]
+fn the_drills_to_tap_after_leave_a_useful_thread() {
+    for thread in Thread::all() {
+        let drills = thread.tap_drills();
+        assert_eq!(drills.first().map(|(drill, _)| *drill), Some(thread.tap_drill()), "{thread}");
+        for (drill, engagement) in drills {
+            let share = engagement.get::<ratio>();
+            assert!((0.5..=0.9).contains(&share), "{thread} after {drill}: {share}");
+        }
+    }
+    let own = thread("M8 × 1.25").tap_drills()[0].1.get::<ratio>();
+    assert!((own - 0.739).abs() < 0.001, "{own}");
 }

@@ -8,7 +8,8 @@ use crate::state::app;
 use crate::widget::switch;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::clamp::{
-    Preload, Section, nut_factors, preload, preload_of_stretch, scatters, stretch, torque_for,
+    Preload, Section, nut_factors, preload, preload_of_stretch, scatter_of_stretch, scatters,
+    stretch, torque_for,
 };
 use pitleaf_core::joints::strength::{ProofVerdict, PropertyClass, Strength};
 use pitleaf_core::joints::threads::Thread;
@@ -17,9 +18,6 @@ use pitleaf_core::quantity::{Amount, Rounding, Unit};
 use uom::si::f64::{Force, Pressure, Ratio};
 use uom::si::force::newton;
 use uom::si::ratio::ratio;
-
-/// The steel of every bolt here.
-const STEEL: &str = "Steel 1020";
 
 #[derive(Clone, Copy)]
 struct Fields {
@@ -241,13 +239,13 @@ fn stretches(fields: Fields, thread: Thread, got: &Preload) -> Result<Vec<El>, W
     if sections.is_empty() {
         return Ok(Vec::new());
     }
-    let steel = Material::named(STEEL).ok_or(Why::Missing)?;
+    let steel = Material::of_bolts().ok_or(Why::Missing)?;
     let modulus: Pressure = steel.modulus().least();
     let longer = stretch(got.force, &sections, modulus)?;
     let show = |unit| shown::range(longer, Amount::of_length, unit);
     let mut rows = vec![show::row("Stretch", show(Unit::Millimetre), show(Unit::Thou))];
     if fields.stretched.is_given() {
-        let scatter = scatters().last().map_or(0.1, |usual| usual.value);
+        let scatter = scatter_of_stretch();
         let told =
             preload_of_stretch(fields.stretched.length()?, &sections, modulus, scatter)?.force;
         let [metric, inch] = forces(told);

@@ -4,7 +4,7 @@ use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, el, text};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::joints::press::{PressFit, Pressed, Reach, SPRINGS_BACK};
+use pitleaf_core::joints::press::{PressFit, Pressed, Reach, SPRINGS_BACK, grip_words};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
 use uom::si::f64::{Length, Pressure, ThermodynamicTemperature};
@@ -197,7 +197,7 @@ fn pressed(fields: Fields) -> Result<Vec<El>, Why> {
             ],
             0,
         ),
-        show::line(left(&running, &hot)),
+        show::line(grip_words(&running, &hot)),
         show::table(
             "Press fit",
             [
@@ -240,18 +240,6 @@ fn pushes(pressed: &Pressed) -> [String; 2] {
 fn pressure_row(label: &str, pressure: Range<Pressure>) -> (String, String, String) {
     let show = |unit| shown::range(pressure, Amount::of_pressure, unit);
     show::row(label, show(Unit::Megapascal), show(Unit::Psi))
-}
-
-/// What is left of the grip, in words.
-fn left(running: &PressFit, hot: &Pressed) -> &'static str {
-    let nothing = Length::new::<uom::si::length::millimeter>(0.0);
-    if running.interference.greatest() <= nothing {
-        "Running, the pin is loose: it wants a locking screw or a tighter fit."
-    } else if hot.push.least().get::<uom::si::force::newton>() <= 0.0 {
-        "Running, the loosest pair lets go: it wants a locking screw or a tighter fit."
-    } else {
-        "It still grips when running."
-    }
 }
 
 /// A temperature to get to, or why it can't be had.

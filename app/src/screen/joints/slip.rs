@@ -6,7 +6,7 @@ use super::{Job, show};
 use crate::dom::{El, el, text};
 use crate::state::app;
 use pitleaf_core::gather::Gather;
-use pitleaf_core::joints::slip::{Dowels, Held, reaction, slip};
+use pitleaf_core::joints::slip::{Dowels, reaction, slip};
 use pitleaf_core::joints::{Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Unit};
 use uom::si::angular_velocity::revolution_per_minute;
@@ -142,7 +142,7 @@ fn faces(fields: Fields) -> Result<Vec<El>, Why> {
     rows.extend(all.iter().map(|(name, held)| (*name, metres(held.torque), words(held.torque))));
     let table = all.iter().map(|(name, held)| {
         let margin = shown::plain_range(held.margin.map(|margin| margin.get::<ratio>()));
-        show::row(name, format!("{margin} ×"), format!("{}. {}", verdict(held), held.weakest))
+        show::row(name, format!("{margin} ×"), format!("{}. {}", held.words(), held.weakest))
     });
     Ok(vec![
         show::key(&words(reaction), &torques(reaction)[1]),
@@ -160,15 +160,4 @@ fn faces(fields: Fields) -> Result<Vec<El>, Why> {
             ),
         ),
     ])
-}
-
-fn verdict(held: &Held) -> &'static str {
-    let at_least = |margin: uom::si::f64::Ratio| margin.get::<ratio>() >= 1.0;
-    if at_least(held.margin.least()) {
-        "Holds alone"
-    } else if at_least(held.margin.greatest()) {
-        "May hold alone, or not"
-    } else {
-        "Does not hold alone"
-    }
 }

@@ -180,13 +180,6 @@ fn stack(fields: Fields) -> Result<Vec<El>, Why> {
     let (clamps, pulls, left) = (forces(clamp), forces(pull.force), forces(pull.clamp_left));
     let used = shown::percent(pull.share.map(|share| share.get::<ratio>()));
     let area = shown::plain(chamber.area.get::<square_centimeter>(), 1);
-    let words = if pull.clamp_left.least() > Force::new::<newton>(0.0) {
-        "The faces stay shut, even with the least clamp and the highest pressure given."
-    } else if pull.clamp_left.greatest() > Force::new::<newton>(0.0) {
-        "The faces may part: more clamp, or less pressure."
-    } else {
-        "The faces part: more clamp, or less pressure."
-    };
     let take = forces(clamp)[0].trim_end_matches(" kN").to_owned();
     let app = app();
     Ok(vec![
@@ -198,7 +191,7 @@ fn stack(fields: Fields) -> Result<Vec<El>, Why> {
             ],
             1,
         ),
-        show::line(words),
+        show::line(pull.words()),
         show::table(
             "Forces",
             [

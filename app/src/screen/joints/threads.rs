@@ -11,15 +11,12 @@ use crate::signal::*;
 use crate::widget::{frame, search};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::threads::{
-    BossPort, ClearanceFit, Drill, Thread, clearance_hole, find_ports, find_threads, nearest_drills,
+    BossPort, ClearanceFit, Drill, Thread, clearance_hole, find_ports, find_threads,
 };
 use pitleaf_core::joints::{Caution, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
 use uom::si::area::square_millimeter;
-use uom::si::ratio::ratio;
-
-/// Shares of a full thread that a tap still cuts and that still hold. Common practice, no source.
-const USEFUL: std::ops::RangeInclusive<f64> = 0.5..=0.9;
+use uom::si::ratio::percent;
 
 /// A link to a thread, with its tap drill.
 pub(super) fn thread_link(thread: Thread) -> El {
@@ -86,19 +83,13 @@ pub(super) fn drill_row(label: &str, drill: Drill) -> Option<(String, String, St
 
 /// The drills near a thread's own, with the engagement each gives.
 fn tap_drills(thread: Thread) -> Vec<(String, String, String)> {
-    let own = thread.tap_drill();
-    let Some(diameter) = own.diameter() else { return Vec::new() };
-    let others = nearest_drills(diameter).into_iter().map(|(drill, _)| drill);
-    std::iter::once(own)
-        .chain(others.filter(|drill| *drill != own))
-        .filter_map(|drill| {
-            let engagement = thread.engagement(drill.diameter()?.length()?).get::<ratio>();
-            if !USEFUL.contains(&engagement) {
-                return None;
-            }
+    thread
+        .tap_drills()
+        .into_iter()
+        .filter_map(|(drill, engagement)| {
             let (mm, inch) = both(drill.diameter()?, 2, 4);
-            let share = format!("{} % of full thread", shown::plain(engagement * 100.0, 0));
-            Some((drill.to_string(), share, format!("{mm}   {inch}")))
+            let share = shown::plain(engagement.get::<percent>(), 0);
+            Some((drill.to_string(), format!("{share} % of full thread"), format!("{mm}   {inch}")))
         })
         .gather()
 }

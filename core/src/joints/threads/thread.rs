@@ -1,10 +1,12 @@
 //! A thread, and what follows from its diameter and pitch.
 
-use super::{Drill, metric_rows, unified_rows};
+use super::{Drill, metric_rows, nearest_drills, unified_rows};
+use crate::gather::Gather;
 use crate::quantity::{Amount, Unit};
 use std::fmt;
 use uom::si::f64::{Area, Length, Ratio};
 use uom::si::length::millimeter;
+use uom::si::ratio::ratio;
 
 /// The family a thread belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -75,6 +77,9 @@ pub struct Thread(&'static Row);
 
 /// Twice the depth of a full thread over its pitch, as drill charts reckon it: 2 · (3/4) · (√3/2).
 const FULL_ENGAGEMENT: f64 = 1.299_038_105_676_658;
+
+/// Shares of a full thread that a tap still cuts and that still hold. Common practice, no source.
+const USEFUL: std::ops::RangeInclusive<f64> = 0.5..=0.9;
 
 impl Thread {
     /// Every thread of the tables, metric first.
@@ -188,6 +193,22 @@ impl Thread {
     #[must_use]
     pub fn engagement(self, hole: Length) -> Ratio {
         (length(self.diameter()) - hole) / (FULL_ENGAGEMENT * length(self.pitch()))
+    }
+
+    /// The drills to tap it after: its own, then those near it that leave a useful share of a full thread,
+    /// with that share.
+    #[must_use]
+    pub fn tap_drills(self) -> Vec<(Drill, Ratio)> {
+        let own = self.tap_drill();
+        let near = own.diameter().map(nearest_drills).unwrap_or_default();
+        let others = near.into_iter().map(|(drill, _)| drill).filter(|drill| *drill != own);
+        std::iter::once(own)
+            .chain(others)
+            .filter_map(|drill| {
+                let engagement = self.engagement(drill.diameter()?.length()?);
+                USEFUL.contains(&engagement.get::<ratio>()).then_some((drill, engagement))
+            })
+            .gather()
     }
 
     fn less_pitches(self, count: f64) -> Length {
