@@ -90,10 +90,14 @@ pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
     let build = in_hand().or_else(|| before.and_then(|draft| draft.build));
     let build = build.filter(|_| is_of_an_engine(&place));
     let draft = Draft { hash: hash.to_owned(), text: text.to_owned(), unit, build };
-    if lasts(&place) {
+    let lasts = lasts(&place);
+    if lasts {
         keep::set(&own_key(hash, &draft.build), &draft);
     }
-    keep::set(LAST, &draft);
+    // What lasts anyway does not push away a reading typed elsewhere, unless it waits for a build.
+    if !lasts || (draft.build.is_none() && is_of_an_engine(&place)) {
+        keep::set(LAST, &draft);
+    }
 }
 
 fn is_of_an_engine(place: &Route) -> bool {

@@ -140,6 +140,28 @@ impl Plan {
     }
 }
 
+impl Plan {
+    /// A question, where what the wrench is said to have read in a pass is more than twice or less than
+    /// half of what it was to be set to.
+    #[must_use]
+    pub fn far_off(&self, number: u16, read: &str, unit: Unit) -> Option<String> {
+        let pass = self.passes.get(usize::from(number).checked_sub(1)?)?;
+        let wrench = self.wrench(pass);
+        let set = Reading::read(&wrench, self.torque.unit(), &TORQUE).ok()?;
+        let read = Reading::read(read, unit, &TORQUE).ok()?;
+        let newton_metres = |reading: &Reading| reading.amount().value(Unit::NewtonMetre);
+        let times = newton_metres(&read) / newton_metres(&set);
+        (!(0.5..=2.0).contains(&times)).then(|| {
+            format!(
+                "{} {} is far from the {wrench} {} of pass {number}. Did the point or the unit slip? Press again if it is so.",
+                read.number(),
+                read.unit().symbol(),
+                self.torque.unit().symbol()
+            )
+        })
+    }
+}
+
 /// A pass that is done.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Done {

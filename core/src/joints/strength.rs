@@ -29,6 +29,10 @@ pub enum ProofVerdict {
     MayYield,
     /// Above proof load even at its least.
     Yields,
+    /// Above what it breaks at, at its greatest.
+    MayBreak,
+    /// Above what it breaks at even at its least.
+    Breaks,
 }
 
 impl PropertyClass {
@@ -135,6 +139,19 @@ impl Strength {
         self.proof * stress_area
     }
 
+    /// What a force does to a bolt of a stress area.
+    #[must_use]
+    pub fn verdict(self, force: Range<Force>, stress_area: Area) -> ProofVerdict {
+        let breaking = self.tensile * stress_area;
+        if force.least() > breaking {
+            ProofVerdict::Breaks
+        } else if force.greatest() > breaking {
+            ProofVerdict::MayBreak
+        } else {
+            ProofVerdict::of(self.share_of_proof(force, stress_area))
+        }
+    }
+
     /// The share of the proof load a force takes.
     #[must_use]
     pub fn share_of_proof(self, force: Range<Force>, stress_area: Area) -> Range<Ratio> {
@@ -146,6 +163,8 @@ impl Strength {
 impl fmt::Display for ProofVerdict {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
+            Self::MayBreak => "The greatest lies above what the bolt breaks at. Do not tighten so: less torque, a larger thread or a higher class.",
+            Self::Breaks => "Above what the bolt breaks at even at the least. Do not tighten so: less torque, a larger thread or a higher class.",
             Self::Holds => "Below proof load throughout: the bolt springs back.",
             Self::MayYield => "The greatest lies above proof load: the bolt may stay longer for good. Less torque, or measure the stretch.",
             Self::Yields => "Above proof load even at the least: the bolt yields. Less torque, a larger thread or a higher class.",

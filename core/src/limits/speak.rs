@@ -38,13 +38,7 @@ impl Verdict {
         if self.call == Call::TooClose {
             pieces.push(self.too_close(reading, gauge));
         }
-        match (self.worn_out, self.call) {
-            (Some(true), _) => pieces.push(format!("Past {}.", wear_line(limit, unit))),
-            (Some(false), Call::DoesNotMeet(_)) => {
-                pieces.push(format!("Not past {}.", wear_line(limit, unit)));
-            }
-            _ => {}
-        }
+        pieces.extend(self.wear(limit, reading));
         pieces.push(format!(
             "{} doubt ±{} {}.",
             capital(gauge.kind.name()),
@@ -55,6 +49,21 @@ impl Verdict {
             pieces.push(format!("The limit as written: {}.", limit_as_written(limit)));
         }
         pieces.join(" ")
+    }
+
+    /// How it stands to the wear limit, where it lies on the worn side of the others.
+    fn wear(&self, limit: &Limit, reading: &Reading) -> Option<String> {
+        let wear = limit.wear.as_ref()?.amount();
+        let line = wear_line(limit, reading.unit());
+        let worn = if limit.wears_upwards() { Side::Above } else { Side::Below };
+        let is_worn = self.call == Call::DoesNotMeet(worn);
+        let is_close = wear.minus(reading.amount()).size().minus(self.guard).is_negative();
+        match self.worn_out? {
+            _ if is_worn && is_close => Some(format!("Too close to call against {line}.")),
+            true => Some(format!("Past {line}.")),
+            false if is_worn => Some(format!("Not past {line}.")),
+            false => None,
+        }
     }
 
     /// What to do about a reading that proves nothing. Where fewer digits were typed than the gauge shows,

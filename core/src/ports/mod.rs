@@ -55,7 +55,7 @@ pub use outline::{Outline, OutlineFault};
 pub use overlap::Overlap;
 pub use peripheral::{PeripheralFault, PeripheralPort, on_bore};
 pub use plate::{PlatePort, SweptSoFar};
-pub use report::{Finding, Weight, as_it_will_be, findings};
+pub use report::{Finding, Weight, as_it_will_be, findings, forbidden};
 pub use room::{Room, RoomFault};
 pub use rounding::Corner;
 pub use rows::{Form, RowFault, read_rows};

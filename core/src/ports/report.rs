@@ -5,8 +5,8 @@ use crate::order::InOrder;
 use uom::si::f64::Length;
 
 use super::{
-    Intrusion, Obstacle, Outline, PlatePort, Stage, View, bridge, intrusions, left_to_land,
-    longest_unsupported, shown,
+    Intrusion, Obstacle, Outline, PlatePort, PortFace, Shape, Stage, TypedOutline, View, bridge,
+    intrusions, left_to_land, longest_unsupported, shown,
 };
 use crate::trochoid::{Engine, Point};
 
@@ -135,6 +135,23 @@ fn of_intrusion(
         ),
     };
     Finding { weight, title, words, place: Some(place) }
+}
+
+/// What an outline as typed cuts into that no port may, a sentence each. Nothing of one that can't be read.
+#[must_use]
+pub fn forbidden(engine: &Engine, face: PortFace, typed: &TypedOutline) -> Vec<String> {
+    let Ok(Shape::Side(outline)) = typed.shape(engine, face.view) else { return Vec::new() };
+    let words = |intrusion: &Intrusion| {
+        let what = match intrusion.obstacle {
+            Obstacle::CornerSealTrack => "the corner seals’ track",
+            Obstacle::OilSealSweep => "the oil seal’s sweep",
+            Obstacle::CoolantLand => "the coolant land",
+            Obstacle::RotorHousing => return None,
+        };
+        let depth = shown::length(intrusion.depth);
+        Some(format!("{}: {} ({}) into {what}.", typed.port, depth.metric, depth.inch))
+    };
+    intrusions(engine, &outline, Length::default()).iter().filter_map(words).gather()
 }
 
 /// The ports of a plate as it will be: each cut one, and the stock ones that stay as they are.

@@ -7,6 +7,8 @@ use crate::faces::Survey;
 use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::joints::plan::{Plan, joints, passes_done};
+use crate::ports::{SideHousing, Stage, forbidden};
+use crate::trochoid::Engine;
 
 /// Whether the book finds a hold true; none where it does not answer it. With what is missing.
 pub(super) fn asked(
@@ -37,6 +39,15 @@ pub(super) fn asked(
             }
         }
         Answer::EndPlayAfter => end_play_after(book, build, before),
+        Answer::DowelsWritten => match Feed::of(book, build) {
+            Feed::NotKnown => Feed::NotKnown.to_string(),
+            _ => String::new(),
+        },
+        Answer::OutlinesClear => {
+            let cut = cuts_into(book, build).join(" ");
+            // None in the book is no proof: then the builder says so.
+            return (if cut.is_empty() { None } else { Some(false) }, cut);
+        }
     };
     (Some(missing.is_empty()), missing)
 }
@@ -99,4 +110,17 @@ fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
         }
         _ => String::new(),
     }
+}
+
+/// What the outlines to be cut run into that they must not, a sentence each.
+pub(super) fn cuts_into(book: &Book, build: &BuildId) -> Vec<String> {
+    let engine = book.engine(build).and_then(|typed| typed.engine().ok());
+    let engine = engine.unwrap_or_else(Engine::preset);
+    let of_housing = |housing| {
+        let face = book.port_face(build, housing);
+        let outlines = book.outlines(build, housing);
+        let cut = outlines.filter(|outline| outline.port.stage == Stage::Cut);
+        cut.flat_map(|outline| forbidden(&engine, face, outline)).gather::<Vec<_>>()
+    };
+    SideHousing::ALL.into_iter().flat_map(of_housing).gather()
 }

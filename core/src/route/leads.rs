@@ -49,7 +49,7 @@ impl Station {
     #[must_use]
     pub fn leads_to(&self) -> Option<LeadsTo> {
         let leads = match &self.step.kind {
-            Kind::Hold(Answer::OilFeed) => LeadsTo::OilFeed,
+            Kind::Hold(Answer::OilFeed | Answer::DowelsWritten) => LeadsTo::OilFeed,
             Kind::Hold(Answer::Tightened) => LeadsTo::TighteningOrder,
             Kind::Hold(Answer::SlotsFitted) => LeadsTo::Slots(1, Face::Front),
             Kind::Hold(Answer::EndPlayAfter) => LeadsTo::EndPlay,

@@ -27,6 +27,10 @@ pub enum Answer {
     SlotsFitted,
     /// The book: end play read later than the last tightening.
     EndPlayAfter,
+    /// The book: hollow or solid upper dowels are written down.
+    DowelsWritten,
+    /// The builder, by name; but not while the book has an outline that cuts into what it must not.
+    OutlinesClear,
 }
 
 /// In which builds a step is made.
@@ -141,6 +145,8 @@ words! { Answer {
     Tightened = "tightened", "The book: tightening passes";
     SlotsFitted = "slots-fitted", "The book: seals fitted";
     EndPlayAfter = "end-play-after", "The book: end play read after tightening";
+    DowelsWritten = "dowels-written", "The book: upper dowels, hollow or solid";
+    OutlinesClear = "outlines-clear", "You, but not against the outlines in the book";
 } }
 
 words! { When {

@@ -106,6 +106,21 @@ fn a_class_is_not_taken_past_the_diameter_its_figures_hold_for() {
     assert_eq!(own.expect("stated").too_large(thread("7/8-14 UNF").diameter()), None, "no class");
 }
 
+/// By hand: M10 × 1.25 of 8.8 has 61.2 mm² · 800 MPa = 49.0 kN to break at, 35.5 kN of proof load.
+#[test]
+fn what_breaks_a_bolt_is_said_before_what_stretches_it() {
+    let strength = class("8.8").strength();
+    let of = |least: f64, greatest: f64| {
+        let force = Range::exactly(kn(least)).reaching(kn(greatest));
+        strength.verdict(force, thread("M10 × 1.25").stress_area())
+    };
+    assert_eq!(of(20.0, 35.0), ProofVerdict::Holds);
+    assert_eq!(of(20.0, 48.0), ProofVerdict::MayYield);
+    assert_eq!(of(36.0, 48.0), ProofVerdict::Yields);
+    assert_eq!(of(32.5, 67.5), ProofVerdict::MayBreak);
+    assert_eq!(of(50.0, 67.5), ProofVerdict::Breaks);
+}
+
 #[test]
 fn a_stated_material_must_make_sense() {
     let mpa = Pressure::new::<megapascal>;

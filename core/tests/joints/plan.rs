@@ -235,3 +235,22 @@ fn the_book_tells_them_in_words() {
     ];
     assert_eq!(words, wanted.map(|(about, says)| (about.into(), says.into())), "lines");
 }
+
+#[test]
+fn a_wrench_that_read_twice_what_it_was_set_to_is_asked_about() {
+    let plan = Plan::read("Studs", 4, "", "50, 100", "40", Unit::NewtonMetre).expect("a plan");
+    let asks = |read: &str, unit| plan.far_off(1, read, unit);
+    assert_eq!(
+        asks("400", Unit::NewtonMetre).as_deref(),
+        Some(
+            "400 N·m is far from the 20.0 N·m of pass 1. Did the point or the unit slip? Press again if it is so."
+        )
+    );
+    // 15 lbf·ft are 20.3 N·m.
+    for (read, unit) in
+        [("21", Unit::NewtonMetre), ("15", Unit::PoundForceFoot), ("", Unit::NewtonMetre)]
+    {
+        assert_eq!(asks(read, unit), None, "{read}");
+    }
+    assert!(asks("2", Unit::NewtonMetre).is_some(), "far too little");
+}

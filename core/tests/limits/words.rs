@@ -71,5 +71,7 @@ fn the_wear_limit_is_named_with_its_figure() {
     let play = &sheet.row("end-play").expect("a row").limit;
     let told = |text| explained(play, text, Millimetre, GaugeKind::DialIndicator);
     says(&told("0.120"), "Past the wear limit, 0.09 mm.");
-    says(&told("0.082"), "Not past the wear limit, 0.09 mm.");
+    says(&told("0.080"), "Not past the wear limit, 0.09 mm.");
+    says(&told("0.090"), "Too close to call against the wear limit, 0.09 mm.");
+    assert!(!told("0.010").contains("wear"), "far too tight is not worn: {}", told("0.010"));
 }

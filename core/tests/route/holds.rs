@@ -1,11 +1,13 @@
 //! Every hold, tried and refused once, on the way through a whole build.
 
 use super::Shop;
+use super::sheet::{section, sheet as printed};
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::joints::plan::Plan;
 use pitleaf_core::limits::BuildKind;
+use pitleaf_core::ports::{PortName, SideHousing, Stage, TypedOutline};
 use pitleaf_core::quantity::Unit;
-use pitleaf_core::route::{Kind, OpenPoints, Progress, Refusal, State};
+use pitleaf_core::route::{Copy, Kind, OpenPoints, Progress, Refusal, State};
 
 fn plan() -> Plan {
     Plan::read("Tension bolts", 4, "", "50, 100", "38", Unit::NewtonMetre).expect("a plan")
@@ -42,7 +44,7 @@ fn answer(shop: &mut Shop, id: &str) {
 
 fn is_answered_by_the_book(progress: &Progress, place: usize) -> bool {
     let kind = &progress.standings[place].station.step.kind;
-    matches!(kind, Kind::Hold(answer) if answer.word() != "builder")
+    matches!(kind, Kind::Hold(answer) if !["builder", "outlines-clear"].contains(&answer.word()))
 }
 
 /// Walks a whole build. At each hold, a step that needs it is refused by the hold's words; the hold itself
@@ -68,6 +70,11 @@ fn each_hold_refuses_what_needs_it_until_it_is_true() {
             continue;
         }
         let by_the_book = is_answered_by_the_book(&progress, place);
+        if key == "dowels-known" {
+            // Written at the start: the steps of solid dowels are on this way. It has a test of its own.
+            tried += 1;
+            continue;
+        }
         assert_eq!(standing.state, State::Ready, "{key} can be tried");
         let over = progress
             .standings
@@ -303,4 +310,46 @@ fn end_play_is_measured_after_the_spacer_and_the_front_bolt() {
     assert_eq!(said(&shop), "");
     shop.read("front-bolt-torque", "", "120", Unit::NewtonMetre);
     assert_eq!(said(&shop), "Bolts were tightened after end play was measured: measure it again.");
+}
+
+#[test]
+fn the_upper_dowels_are_known_once_they_are_written_down() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    shop.mark("cleaned", "J.", "walked through by the test");
+    let said = shop.refused("dowels-known", "J.");
+    assert!(said.contains("Nothing is written of the upper dowels yet."), "{said}");
+    shop.write(Fact::DowelsSolid { solid: false });
+    let progress = shop.progress();
+    let standing = &progress.standings[progress.place("dowels-known").expect("a step")];
+    assert_eq!(standing.state, State::Done);
+}
+
+/// Marked true by name, it is true only as long as no outline in the book says otherwise.
+#[test]
+fn a_cut_into_the_corner_seals_track_reopens_the_hold() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let state = |shop: &Shop| {
+        let progress = shop.progress();
+        progress.standings[progress.place("outline-clear").expect("a step")].state
+    };
+    let port = PortName::all(SideHousing::Front).find(|port| port.stage == Stage::Cut);
+    let empty = TypedOutline::empty(port.expect("a cut port"), Unit::Millimetre);
+    let outline =
+        |rows: &str| Fact::Outline(TypedOutline { rows: rows.to_owned(), ..empty.clone() });
+    shop.write(outline("75 10\n80 10\n80 -10\n75 -10"));
+    shop.mark("outline-drawn", "J.", "walked through by the test");
+    shop.mark("outline-clear", "J.", "");
+    assert_eq!(state(&shop), State::Done, "clear of everything");
+    // From 85 to 120 mm along the long axis: across the track of the corner seals at R = 102 mm and beyond.
+    shop.write(outline("85 20\n120 20\n120 -20\n85 -20"));
+    assert_ne!(state(&shop), State::Done, "changed since");
+    let said = shop.refused("outline-clear", "J.");
+    assert!(said.contains("into the corner seals’ track"), "{said}");
+    let sheet = printed(&shop, Copy::Customer);
+    let ports = section(&sheet, "Ports");
+    let cells: Vec<&str> =
+        ports.rows.iter().flat_map(|row| row.cells.iter().map(String::as_str)).collect();
+    assert!(cells.iter().any(|cell| cell.contains("into the corner seals’ track")), "{cells:?}");
+    shop.mark("outline-clear", "J.", "the housing is scrap, cut for show");
+    assert_eq!(state(&shop), State::Done, "with a reason");
 }

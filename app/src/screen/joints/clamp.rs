@@ -11,7 +11,7 @@ use pitleaf_core::joints::clamp::{
     Preload, Section, nut_factors, preload, preload_of_stretch, scatter_of_stretch, scatters,
     stretch, torque_for,
 };
-use pitleaf_core::joints::strength::{ProofVerdict, PropertyClass, Strength};
+use pitleaf_core::joints::strength::{PropertyClass, Strength};
 use pitleaf_core::joints::threads::Thread;
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
@@ -229,7 +229,7 @@ fn proof(got: &Preload, strength: Strength, thread: Thread) -> Vec<El> {
             ],
             1,
         ),
-        show::line(&ProofVerdict::of(share).to_string()),
+        show::line(&strength.verdict(got.force, thread.stress_area()).to_string()),
     ]
 }
 

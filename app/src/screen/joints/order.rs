@@ -12,6 +12,7 @@ use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
 use pitleaf_core::joints::{Caution, bounds, shown};
 use pitleaf_core::quantity::Unit;
+use std::cell::RefCell;
 use uom::si::ratio::percent;
 
 const STACK: &str = "stack";
@@ -165,8 +166,14 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
         let said = format!("{}: pass {number}", plan.joint);
         shown.push(fields.read.el());
         let (plan, read) = (plan.clone(), fields.read);
+        let asked = RefCell::new(None);
         shown.push(button("button action", &format!("Pass {number} is done"), move || {
             let (typed, unit) = (read.typed.get_untracked(), read.unit.get_untracked());
+            let question = plan.far_off(number, &typed, unit);
+            if question.is_some() && asked.replace(question.clone()) != question {
+                app.wrong(&question.unwrap_or_default());
+                return;
+            }
             match plan.tightened(number, &typed, unit) {
                 Ok(fact) => {
                     app.write(fact.into_iter().gather(), said.clone(), draft::emptied(read.typed));

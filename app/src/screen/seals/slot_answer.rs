@@ -87,8 +87,8 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
                 NextLeaf::Try(next) => Ok(Proposal {
                     stack: next.stack.to_string(),
                     why: match next.most_tries {
-                        1 => "This try decides.".to_owned(),
-                        most => format!("Decided in {most} tries at most."),
+                        1 => "This try decides, if a leaf of this set can.".to_owned(),
+                        most => format!("Decided in {most} tries at most, if this set can."),
                     },
                 }),
                 NextLeaf::Decided(_) => Err("Decided: no more leaf is needed.".to_owned()),

@@ -4,7 +4,9 @@ use super::{Copy, Row, Section, Source, row};
 use crate::book::{Fact, Subject};
 use crate::gather::Gather;
 use crate::joints::plan::{Plan, joints, passes_done};
+use crate::limits::{Call, Side};
 use crate::ports::SideHousing;
+use crate::route::asked::cuts_into;
 use crate::route::decision::{fates, past_limits};
 use crate::route::{Progress, State, Topic, said};
 
@@ -24,10 +26,16 @@ impl Source<'_> {
                 row([housing.name(), &outline.port.to_string(), &outline.figures])
             })
         });
+        // What would destroy the engine stands on its sheet as well.
+        let cut = cuts_into(self.book, self.build);
+        let cut = cut.iter().map(|words| Row {
+            call: Some(Call::DoesNotMeet(Side::Above)),
+            ..row(["", "", words])
+        });
         Section {
             heading: "Ports",
             heads: &["Side housing", "Port", "Figures when it was drawn"],
-            rows: outlines.gather(),
+            rows: outlines.chain(cut).gather(),
             ..Section::default()
         }
     }

@@ -150,7 +150,7 @@ pub(super) const STRIP_DOWN: &[Line] = &[
     },
     Line {
         id: "dowels-known",
-        kind: Sort::Hold(Answer::Builder),
+        kind: Sort::Hold(Answer::DowelsWritten),
         words: "It is written down whether the upper dowels are hollow or solid",
         care: "Solid ones shut the oil passage to the front bearing.",
         needs: "cleaned",
