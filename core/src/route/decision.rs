@@ -6,7 +6,8 @@ use super::{Choice, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Slot, Subject, call};
 use crate::faces::ReadingSet;
 use crate::faces::report::{on_bench, report};
-use crate::limits::{Call, Row, Sheet, place_words};
+use crate::gather::Gather;
+use crate::limits::{Call, Row, Sheet, limit_line, place_words};
 use crate::seals::{SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row};
 use std::fmt;
 
@@ -152,6 +153,21 @@ fn is_of_earlier_seal(book: &Book, build: &BuildId, entry: &Entry, figure: &Figu
         && Slot::named(&figure.place)
             .and_then(|slot| book.current(build, &Subject::Seal(slot)))
             .is_some_and(|seal| (entry.order, &entry.id) < (seal.order, &seal.id))
+}
+
+/// Slots whose seal is fitted although its trials do not prove the gap, with what they say.
+pub(super) fn unproved_slots(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec<String> {
+    let Some((_, kind, rotors, _)) = book.opening(build) else { return Vec::new() };
+    let Some(row) = gap_row(sheet, kind) else { return Vec::new() };
+    engine_report(book, build, rotors, row)
+        .into_iter()
+        .filter(|report| report.state == SlotState::FittedUnproved)
+        .map(|report| {
+            let limit = limit_line(&row.limit, row.spoken_unit());
+            let gap = report.gap(row.spoken_unit());
+            format!("{}: {}, gap {gap}, limit {limit}", report.slot, report.gap_state.name())
+        })
+        .gather()
 }
 
 /// Slots whose seal is fitted although its trials prove the gap past the limit, with the order of the last

@@ -1,5 +1,6 @@
 //! Signing off: what is still open is named, and goes over only with a written reason.
 
+use super::decision::unproved_slots;
 use super::{Past, Progress, RouteFact, State, Topic, past_limits};
 use crate::book::{Book, BuildId, Fact};
 use crate::gather::Gather;
@@ -14,6 +15,8 @@ pub struct OpenPoints {
     pub holds: Vec<String>,
     /// Readings past a limit without a decision.
     pub undecided: Vec<String>,
+    /// Seals in their slots with a gap that no trial has proved.
+    pub unproved: Vec<String>,
     /// Steps not done.
     pub steps: Vec<String>,
     /// Solid dowels without an oil feed: no reason goes over that.
@@ -55,6 +58,7 @@ impl OpenPoints {
                 format!("{on}{}: {reading}, limit {limit}", row.what)
             })
             .gather();
+        points.unproved = unproved_slots(book, build, sheet);
         points.no_oil = Feed::of(book, build).sign_off() == Err(Held);
         points
     }
@@ -62,7 +66,7 @@ impl OpenPoints {
     /// How many there are.
     #[must_use]
     pub fn count(&self) -> usize {
-        self.holds.len() + self.undecided.len() + self.steps.len()
+        self.holds.len() + self.undecided.len() + self.unproved.len() + self.steps.len()
     }
 
     /// What the book writes when the build is signed off.

@@ -25,11 +25,13 @@ pub enum SlotState {
     Fitted,
     /// In its slot, although proved too tight or too wide.
     FittedPast,
+    /// In its slot, although its trials do not prove the gap, or disagree.
+    FittedUnproved,
 }
 
 impl SlotState {
     /// Every state, in the order a seal goes through them.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::NotMeasured,
         Self::ToGrind,
         Self::Undecided,
@@ -38,6 +40,7 @@ impl SlotState {
         Self::TooWide,
         Self::Fitted,
         Self::FittedPast,
+        Self::FittedUnproved,
     ];
 
     /// In words.
@@ -52,13 +55,14 @@ impl SlotState {
             Self::TooWide => "too wide",
             Self::Fitted => "fitted",
             Self::FittedPast => "fitted, past its limit",
+            Self::FittedUnproved => "fitted, gap not proved",
         }
     }
 
     /// Whether the seal is in its slot.
     #[must_use]
     pub fn is_fitted(self) -> bool {
-        matches!(self, Self::Fitted | Self::FittedPast)
+        matches!(self, Self::Fitted | Self::FittedPast | Self::FittedUnproved)
     }
 
     /// How the gap stands against its limit; none where nothing is known or trials disagree.
@@ -158,6 +162,7 @@ pub fn slot_report<'book>(
     };
     let state = match (is_fitted, gap_state) {
         (true, SlotState::ToGrind | SlotState::TooWide) => SlotState::FittedPast,
+        (true, SlotState::Undecided | SlotState::Disagree) => SlotState::FittedUnproved,
         (true, _) => SlotState::Fitted,
         (false, gap) => gap,
     };

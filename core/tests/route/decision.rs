@@ -197,3 +197,27 @@ fn a_gap_typed_before_grinding_is_past_no_more() {
     shop.read("side-seal-gap-na", "1F-AB", "0.01", Unit::Millimetre);
     assert_eq!(decisions(&shop), [("1F-AB".to_owned(), None)], "of this one");
 }
+
+/// A seal ticked off without a proof is open at the sign-off.
+#[test]
+fn a_seal_fitted_without_a_proof_is_open_at_the_sign_off() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let slot = Slot::named("1F-BC").expect("a slot");
+    let leaf = Leaf::read("0.05", Unit::Millimetre).expect("a leaf");
+    let tolerance = Written::read("0.001", Unit::Millimetre, Bounds::widest(Dimension::Length));
+    let seen = Trial::with_leaves(
+        Outcome::Goes,
+        Stack::of(vec![leaf]).expect("one leaf"),
+        tolerance.expect("a tolerance"),
+        None,
+    );
+    shop.write(Fact::Trial { slot, seen: seen.expect("a trial") });
+    let open = |shop: &Shop| OpenPoints::of(&shop.book, &shop.build, &shop.sheet()).unproved;
+    assert!(open(&shop).is_empty(), "not in its slot yet");
+    shop.write(Fact::Fitted { slot, fitted: true });
+    let said = open(&shop);
+    assert_eq!(said.len(), 1);
+    assert!(said[0].starts_with("1F-BC: can’t say yet, gap "), "{}", said[0]);
+    shop.write(Fact::Fitted { slot, fitted: false });
+    assert!(open(&shop).is_empty(), "out again");
+}

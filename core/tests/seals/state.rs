@@ -141,6 +141,19 @@ fn fitted_does_not_hide_a_gap_past_its_limit() {
     assert_eq!(pen.state(), SlotState::Fitted, "ground to fit");
 }
 
+/// Ticked off although a thicker leaf might still go: neither good nor bad, and not hidden.
+#[test]
+fn fitted_does_not_hide_a_gap_that_no_trial_proves() {
+    let mut pen = Pen::new();
+    pen.tried(Outcome::Goes, &[60], None);
+    pen.write(Fact::Fitted { slot: slot(), fitted: true });
+    assert_eq!(pen.state(), SlotState::FittedUnproved, "it may be past 0.10");
+    pen.tried(Outcome::DoesNotGo, &[90], None);
+    assert_eq!(pen.state(), SlotState::Fitted, "proved");
+    pen.tried(Outcome::DoesNotGo, &[40], None);
+    assert_eq!(pen.state(), SlotState::FittedUnproved, "trials disagree");
+}
+
 #[test]
 fn a_mistaken_trial_is_withdrawn_and_nothing_is_lost() {
     let mut pen = Pen::new();

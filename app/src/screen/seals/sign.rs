@@ -3,8 +3,8 @@
 use crate::dom::{El, svg};
 use pitleaf_core::seals::SlotState;
 
-/// Thin ring, triangle to be ground, dashed diamond, opposed arrows, ringed tick, crossed square, full disc with a tick or a
-/// cross.
+/// Thin ring, triangle to be ground, dashed diamond, opposed arrows, ringed tick, crossed square, full disc with a tick, a
+/// cross or a dash.
 pub(super) fn sign(state: SlotState) -> El {
     const RING: &str = "M20 4a16 16 0 1 0 .1 0z";
     let paths: &[(&str, &str)] = match state {
@@ -17,6 +17,7 @@ pub(super) fn sign(state: SlotState) -> El {
             &[("M4 4h32v32H4z", ""), ("M8 8h24v24H8z", "inner"), ("m14 14 12 12m0-12L14 26", "")]
         }
         SlotState::Fitted => &[(RING, "full"), ("m12 20 6 6 11-12", "on-full")],
+        SlotState::FittedUnproved => &[(RING, "full"), ("M13 20h14", "on-full")],
         SlotState::FittedPast => &[(RING, "full"), ("m14 14 12 12m0-12L14 26", "on-full")],
     };
     svg("svg")
@@ -31,7 +32,7 @@ pub(super) fn class(state: SlotState) -> &'static str {
     match state {
         SlotState::NotMeasured => "unmeasured",
         SlotState::ToGrind => "grind",
-        SlotState::Undecided => "close",
+        SlotState::Undecided | SlotState::FittedUnproved => "close",
         SlotState::Disagree => "disagree",
         SlotState::Fits => "meets",
         SlotState::TooWide | SlotState::FittedPast => "fails",

@@ -89,6 +89,10 @@ fn told(known: &SlotAnswer) -> Vec<El> {
 const PAST: &str = "This seal is written down as fitted, and its gap is past the limit. Take it out again, or \
                     say in the decisions why it stays: it is open at the sign-off until then.";
 
+/// Said where a seal is in its slot and no trial proves its gap.
+const UNPROVED: &str = "This seal is written down as fitted, and its trials do not prove the gap. Take it out and try \
+                        again, or type the gap as measured: it is open at the sign-off until then.";
+
 /// What to try, how much to grind, and what else can be done here.
 fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
     let mut shown = Vec::new();
@@ -112,6 +116,9 @@ fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
         let to = Route::Work(WorkPlace::Decisions).hash();
         shown.push(text("p", "caution", PAST));
         shown.push(link("button", &to).text("Decisions"));
+    }
+    if known.state == SlotState::FittedUnproved {
+        shown.push(text("p", "caution", UNPROVED));
     }
     shown.push(mark(slot, known));
     let mut actions = Vec::new();

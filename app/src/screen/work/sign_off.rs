@@ -67,6 +67,7 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
     for (heading, open) in [
         ("Open holds", &points.holds),
         ("To be decided", &points.undecided),
+        ("Seals fitted, gap not proved", &points.unproved),
         ("Open steps", &points.steps),
     ] {
         if !open.is_empty() {
