@@ -25,6 +25,10 @@ fn a_survey_half_read_and_a_sentence_half_written_outlast_a_reading_elsewhere() 
     phone.fill(&textbox("Figure"), "3 thou");
     phone.go("#/check/side-housing-warp");
     phone.fill(&textbox("Reading"), "0.03");
+    phone.go("#/convert");
+    phone.fill(&textbox("Figure"), "4 thou");
+    phone.go("#/check/side-housing-warp");
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "0.03", "while converting");
     phone.reload();
 
     phone.go(SURVEY);
@@ -32,7 +36,7 @@ fn a_survey_half_read_and_a_sentence_half_written_outlast_a_reading_elsewhere() 
     phone.go("#/book");
     assert_eq!(phone.property(&textbox("Note"), "value"), "the dowel hole at the top is");
     phone.go("#/convert");
-    assert_eq!(phone.property(&textbox("Figure"), "value"), "3 thou");
+    assert_eq!(phone.property(&textbox("Figure"), "value"), "4 thou");
     phone.go("#/check/end-play");
     phone.fill(&textbox("Reading"), "0.05");
     phone.go("#/check/side-housing-warp");

@@ -70,4 +70,11 @@ fn a_double_tap_does_not_do_the_next_thing_as_well() {
     phone.tap(&button("Pass 2 is done"));
     phone.until_notice("Written Tension bolts: pass 2");
     assert_eq!(passes(&phone), 2, "a touch of its own");
+    // Ten times what the wrench was to be set to is asked about once.
+    phone.fill(&textbox("Wrench read, if not that"), "380");
+    phone.tap(&button("Pass 3 is done"));
+    phone.until_notice("380 N·m is far from the 38 N·m of pass 3.");
+    assert_eq!(passes(&phone), 2, "not before it is confirmed");
+    phone.tap(&button("Pass 3 is done"));
+    phone.until_notice("Written Tension bolts: pass 3");
 }

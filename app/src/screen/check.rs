@@ -180,7 +180,7 @@ fn write(
         };
         let mut said = format!("{} {}", figure.text, figure.unit.symbol());
         if !place.is_empty() {
-            said = format!("{said} on {place}");
+            said = format!("{said} on {}", place_words(&place));
         }
         app.write(vec![Fact::Figure(figure)], said, draft::emptied(typed));
     }

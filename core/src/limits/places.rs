@@ -7,7 +7,11 @@ use crate::seals::Place;
 /// A piece's name as it is said: “rotor 1” for a housing, “1F-AB” for a slot.
 #[must_use]
 pub fn place_words(place: &str) -> String {
-    if Place::read(place).is_ok() { place.to_owned() } else { place.replace('-', " ") }
+    match Place::read(place) {
+        Ok(Place::Rotor(rotor)) => format!("rotor {rotor}"),
+        Ok(_) => place.to_owned(),
+        Err(_) => place.replace('-', " "),
+    }
 }
 
 /// The pieces of a part in an engine of so many rotors; none where there is only one.

@@ -24,6 +24,8 @@ impl Bounds {
     pub const GAP: Self = bounds("A gap", 0, 25, Unit::Millimetre);
     /// A size of a part, measured over its faces.
     pub const SIZE: Self = bounds("A size", 0, 1_000, Unit::Millimetre);
+    /// The length of a piece that is there.
+    pub const PIECE: Self = bounds("The length of a piece", 1, 1_000, Unit::Millimetre);
     /// A height over or under a face; below zero means sunk.
     pub const HEIGHT: Self = bounds("A height", -25, 25, Unit::Millimetre);
     /// A departure from the true form (warp, wear, runout): never below zero.

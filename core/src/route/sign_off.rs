@@ -5,7 +5,7 @@ use super::{Past, Progress, RouteFact, State, Topic, past_limits};
 use crate::book::{Book, BuildId, Fact};
 use crate::gather::Gather;
 use crate::joints::oil_feed::{Feed, Held};
-use crate::limits::{Sheet, limit_line};
+use crate::limits::{Sheet, limit_line, place_words};
 use std::fmt;
 
 /// What is open in a build.
@@ -53,7 +53,11 @@ impl OpenPoints {
             .iter()
             .filter(|past| past.decision.is_none())
             .map(|Past { row, place, reading, .. }| {
-                let on = if place.is_empty() { String::new() } else { format!("{place}, ") };
+                let on = if place.is_empty() {
+                    String::new()
+                } else {
+                    format!("{}, ", place_words(place))
+                };
                 let limit = limit_line(&row.limit, row.unit);
                 format!("{on}{}: {reading}, limit {limit}", row.what)
             })

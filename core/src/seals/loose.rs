@@ -52,7 +52,7 @@ impl LooseKind {
     #[must_use]
     pub fn bounds(self) -> &'static Bounds {
         match self {
-            Self::SideSealLength | Self::ApexSealHeight => &Bounds::SIZE,
+            Self::SideSealLength | Self::ApexSealHeight => &Bounds::PIECE,
             Self::ApexSealWeight => Bounds::widest(crate::quantity::Dimension::Mass),
         }
     }

@@ -73,7 +73,7 @@ pub fn screen() -> Vec<El> {
     let needed = [fields.count, fields.torque];
     let holds = switch(
         "Holds together",
-        &[(STACK, "The stack"), (ELSEWHERE, "Something else")],
+        &[(STACK, "Holds the stack"), (ELSEWHERE, "Another joint")],
         move |what| fields.holds.typed.with(|holds| holds == what),
         move |what| fields.holds.typed.set(what.to_owned()),
     );

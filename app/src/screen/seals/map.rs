@@ -65,12 +65,14 @@ pub(super) fn map(app: App, face: Face, lines: &[SlotLine]) -> El {
         let Some(&middle) = points.get(points.len() / 2) else { return group };
         let (x, y) = at(middle, scale);
         // Names stand inside the rotor, well off the line they name.
-        let (x, y) = (x * 5 / 8, y * 5 / 8);
-        group.with(label("slot-name", (x, y), &slot.to_string())).with(label(
-            "slot-gap",
-            (x, y + 95),
-            if line.gap.is_empty() { "–" } else { &line.gap },
-        ))
+        let (x, y) = (x * 9 / 16, y / 2);
+        // The unit goes under the figure: a gap between two ends is long.
+        let gap = if line.gap.is_empty() { "–" } else { &line.gap };
+        let (figure, unit) = gap.split_once(' ').unwrap_or((gap, ""));
+        group
+            .with(label("slot-name", (x, y), &slot.to_string()))
+            .with(label("slot-gap", (x, y + 95), figure))
+            .with(label("slot-gap", (x, y + 180), unit))
     });
     let corners = map.corners.iter().zip(["A", "B", "C"]).flat_map(|(corner, letter)| {
         let (x, y) = at(*corner, scale);

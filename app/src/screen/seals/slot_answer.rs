@@ -6,8 +6,8 @@ use pitleaf_core::book::Slot;
 use pitleaf_core::limits::{Limit, limit_line};
 use pitleaf_core::quantity::{Dimension, Unit};
 use pitleaf_core::seals::{
-    Bracket, GroundBy, History, NextLeaf, Place, SlotState, advise, halving_leaf, next_leaf,
-    removal_for, sentence, stages,
+    Bracket, GroundBy, History, LeafSet, NextLeaf, Place, SlotState, advise, halving_leaf,
+    next_leaf, removal_for, sentence, stages,
 };
 
 /// A leaf or stack to try next.
@@ -91,6 +91,9 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
                         most => format!("Decided in {most} tries at most, if this set can."),
                     },
                 }),
+                NextLeaf::Decided(_) if report.state == SlotState::ToGrind => {
+                    after_grinding(bracket, &limit, set)
+                }
                 NextLeaf::Decided(_) => Err("Decided: no more leaf is needed.".to_owned()),
                 NextLeaf::SetCannotSay => match halving_leaf(bracket, set, STACKED) {
                     Some(stack) => Ok(Proposal {
@@ -136,4 +139,15 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
             trials: report.trials.len(),
         }
     })
+}
+
+/// The leaf to try once more was ground off: how wide the gap is then, nothing bounds any more.
+fn after_grinding(now: Bracket, limit: &Limit, set: &LeafSet) -> Result<Proposal, String> {
+    match next_leaf(Bracket { high: None, ..now }, limit, set, STACKED) {
+        NextLeaf::Try(next) => Ok(Proposal {
+            stack: next.stack.to_string(),
+            why: "Too tight: grind first, then try this one.".to_owned(),
+        }),
+        _ => Err("Decided: no more leaf is needed before it is ground.".to_owned()),
+    }
 }
