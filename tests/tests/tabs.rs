@@ -43,18 +43,25 @@ fn two_tabs_that_write_at_once_both_keep_all() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
-    phone.go("#/slot/1F-AB");
-    phone.open_tab("#/slot/1F-BC");
-    for tab in phone.tabs() {
+    phone.go("#/book");
+    phone.open_tab("#/book");
+    for (tab, name) in phone.tabs().into_iter().zip(["left", "right"]) {
         phone.look_at(&tab);
-        // Pressed by the page itself, so that the driver doesn't put them in a row.
+        // Written by the page itself, so that the driver doesn't put them in a row.
         phone.run(
-            "const press = () => {
-                 Array.from(document.querySelectorAll('button')).find((one) => /fresh seal/.test(one.textContent)).click();
+            "const [name] = arguments;
+             const form = document.querySelector('form.inline');
+             const write = (words) => {
+                 form.querySelector('input').value = words;
+                 form.querySelector('input').dispatchEvent(new Event('input', { bubbles: true }));
+                 form.requestSubmit();
              };
              window.pressed = 0;
-             const again = setInterval(() => { press(); if (++window.pressed === 20) clearInterval(again); }, 20);",
-            &[],
+             const again = setInterval(() => {
+                 write(`${name} ${++window.pressed}`);
+                 if (window.pressed === 20) clearInterval(again);
+             }, 20);",
+            &[name.into()],
         );
     }
     for tab in phone.tabs() {

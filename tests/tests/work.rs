@@ -188,7 +188,8 @@ fn what_was_typed_into_the_work_survives_a_tab_thrown_away() {
     // What was written down is no draft any more.
     phone.go("#/work/compression/2");
     phone.tap(&button("psi"));
-    for (field, text) in [("Face 1", "104"), ("Face 2", "99"), ("Face 3", "101")] {
+    let speed = ("Cranking speed, turns a minute", "250");
+    for (field, text) in [("Face 1", "104"), ("Face 2", "99"), ("Face 3", "101"), speed] {
         phone.fill(&textbox(field), text);
     }
     phone.tap(&button("Write down"));
