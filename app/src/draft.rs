@@ -14,7 +14,7 @@ use pitleaf_core::kept_fields;
 use pitleaf_core::quantity::Unit;
 use std::cell::Cell;
 
-/// Under which key what was typed last is kept, wherever that was.
+/// Under which key the last text is kept that does not last, or that waits for a build.
 const LAST: &str = "pitleaf.draft";
 
 /// Under which key what was last looked for is kept: finding leaves the draft of the place it was begun at.
@@ -67,7 +67,7 @@ pub fn at(hash: &str) -> Option<Draft> {
     last.or_else(|| own(&build)).or_else(|| own(&None))
 }
 
-/// What was typed last while no build was open, and waits for one, at whatever place.
+/// What was typed last, where no build was open and it waits for one.
 pub fn waiting() -> Option<Draft> {
     let waits = |draft: &Draft| draft.build.is_none() && is_of_an_engine(&Route::read(&draft.hash));
     keep::get::<Draft>(LAST).filter(waits)
@@ -78,7 +78,7 @@ pub fn put(hash: &str, text: &str, unit: Option<Unit>) {
     let place = Route::read(hash);
     let before = at(hash);
     if let Some(before) = &before {
-        if text.is_empty() && keep::get::<Draft>(LAST).as_ref() == Some(before) {
+        if keep::get::<Draft>(LAST).as_ref() == Some(before) {
             keep::forget(LAST);
         }
         keep::forget(&own_key(hash, &before.build));
@@ -167,4 +167,10 @@ pub fn emptied(typed: RwSignal<String>) -> impl FnOnce() + 'static {
             typed.set(String::new());
         }
     }
+}
+
+/// The same for several fields that are written together.
+pub fn all_emptied<const N: usize>(fields: [RwSignal<String>; N]) -> impl FnOnce() + 'static {
+    let each = fields.map(emptied);
+    move || each.into_iter().for_each(|empty| empty())
 }

@@ -30,14 +30,25 @@ struct Touch {
     place: (f64, f64),
 }
 
+impl Touch {
+    /// Whether another touch is the second half of a double tap with this.
+    fn is_doubled_by(self, next: Self) -> bool {
+        let (soon, near) = DOUBLE_TAP;
+        let apart = (next.place.0 - self.place.0).hypot(next.place.1 - self.place.1);
+        next.at - self.at < soon && apart < near
+    }
+}
+
 /// Whether a finger is down. Copy: only handles.
 #[derive(Clone, Copy)]
 pub struct Finger {
     /// The finger on a control; none while it is up.
     down: RwSignal<Option<Touch>>,
     lifted: RwSignal<()>,
-    /// The last touch and the one before it, on whatever.
-    touches: RwSignal<[Option<Touch>; 2]>,
+    /// The last touch, on whatever; none once something was typed since.
+    last: RwSignal<Option<Touch>>,
+    /// The touch now at work is the second half of a double tap.
+    is_second: RwSignal<bool>,
 }
 
 impl Finger {
@@ -46,17 +57,27 @@ impl Finger {
         let finger = Self {
             down: RwSignal::new(None),
             lifted: RwSignal::new(()),
-            touches: RwSignal::new([None; 2]),
+            last: RwSignal::new(None),
+            is_second: RwSignal::new(false),
         };
         listen("pointerdown", move |event| {
             let Some(touch) = touch(&event) else { return };
-            finger.touches.update(|[last, before]| (*last, *before) = (Some(touch), *last));
+            let last = finger.last.get_untracked();
+            finger.is_second.set(last.is_some_and(|last| last.is_doubled_by(touch)));
+            finger.last.set(Some(touch));
             if is_on_control(&event) {
                 finger.down.set(Some(touch));
             }
         });
+        listen("keydown", move |_| {
+            finger.last.set(None);
+            finger.is_second.set(false);
+        });
         // The window hears of it last, so that what the click changes is drawn with the rest.
-        listen("click", move |_| finger.lift());
+        listen("click", move |_| {
+            finger.is_second.set(false);
+            finger.lift();
+        });
         listen("pointercancel", move |event| {
             if finger.is_of_finger(&event) {
                 finger.lift();
@@ -88,12 +109,7 @@ impl Finger {
 
     /// Whether the touch now at work is the second half of a double tap.
     pub fn is_second_of_two(self) -> bool {
-        let [Some(last), Some(before)] = self.touches.get_untracked() else { return false };
-        let (soon, near) = DOUBLE_TAP;
-        let apart = (last.place.0 - before.place.0).hypot(last.place.1 - before.place.1);
-        // A press of the keyboard a while later has nothing to do with either.
-        let is_now = window().performance().is_none_or(|clock| clock.now() - last.at < 1000.0);
-        is_now && last.at - before.at < soon && apart < near
+        self.is_second.get_untracked()
     }
 
     fn is_of_finger(self, event: &Event) -> bool {

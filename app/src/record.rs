@@ -148,19 +148,24 @@ impl App {
         if self.is_still_opening() {
             return;
         }
-        // Out of hand at once, so that a second press takes nothing in twice; back again if it fails.
-        let Some(coming) = self.coming.get_untracked() else { return };
-        self.coming.set(None);
-        let said = format!("{} entries taken in", coming.new.len());
-        let new = coming.new.clone();
+        let Some(new) = self.coming.with_untracked(|coming| Some(coming.as_ref()?.new.clone()))
+        else {
+            return;
+        };
+        const FILE: &str = "a file";
+        if self.on_its_way.with_untracked(|all| all.iter().any(|other| other == FILE)) {
+            return;
+        }
+        self.on_its_way.update(|all| all.push(FILE.to_owned()));
         spawn_local(async move {
             if self.add(&new).await {
+                let said = format!("{} entries taken in", new.len());
                 self.take(new);
+                self.coming.set(None);
                 self.notice.set(Some(Notice::Said(self.kept_or_not(said))));
                 self.go(&Route::Book);
-            } else {
-                self.coming.set(Some(coming));
             }
+            self.on_its_way.update(|all| all.retain(|other| other != FILE));
         });
     }
 

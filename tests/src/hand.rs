@@ -114,6 +114,8 @@ impl Browser {
             })
             .collect();
         self.perform(json!([{ "type": "key", "id": "keyboard", "actions": actions }]));
+        // Whatever is touched next is no half of a double tap.
+        self.touched.set(None);
     }
 
     /// Puts a text in a field in place of what was there.
@@ -158,7 +160,7 @@ impl Browser {
     }
 }
 
-/// The app takes two touches at one place within 0.4 s for a double tap.
+/// The app takes two touches at one place within 0.4 s for a double tap, unless something was typed between.
 const BETWEEN_TOUCHES: Duration = Duration::from_millis(450);
 
 const DOWN_AND_UP: [&str; 2] = ["pointerDown", "pointerUp"];

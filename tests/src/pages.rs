@@ -21,6 +21,18 @@ impl Browser {
         self.until_notice(&format!("Written a new build: {name}"));
     }
 
+    /// Writes the order of four tension bolts to 38 N·m down: passes at 12.5, 25.5 and 38 N·m, then once around.
+    #[track_caller]
+    pub fn order_bolts(&self) {
+        self.go("#/joints/order");
+        self.fill(&textbox("How many bolts"), "4");
+        self.fill(&textbox("Full torque"), "38");
+        // A third of all of it: the whole torque has been typed.
+        self.until_says("12.5 N·m");
+        self.tap(&button("Write the order down and start"));
+        self.until_notice("Written Tension bolts: order");
+    }
+
     /// What the notice line says.
     #[must_use]
     pub fn notice(&self) -> String {

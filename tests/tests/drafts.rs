@@ -111,12 +111,23 @@ fn a_torque_typed_for_one_engine_is_not_there_at_another() {
     let phone = Browser::open(server.url());
     for name in ["Merlin", "Plover"] {
         phone.open_build(name);
-        phone.go("#/joints/order");
-        phone.fill(&textbox("How many bolts"), "4");
-        phone.fill(&textbox("Full torque"), "38");
-        phone.tap(&button("Write the order down and start"));
-        phone.until_notice("Written Tension bolts: order");
+        phone.order_bolts();
         assert_eq!(phone.property(&textbox("Wrench read, if not that"), "value"), "", "{name}");
         phone.fill(&textbox("Wrench read, if not that"), "41");
     }
+}
+
+/// Begun before a build was open, gone on with after: the later text is the one that is kept.
+#[test]
+fn a_survey_begun_without_a_build_goes_on_in_the_one_opened() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    begin(&phone, &["0.013"]);
+    phone.open_build("Merlin");
+    begin(&phone, &["0.024", "0.031"]);
+    phone.until_says("4 of 24");
+    phone.reload();
+    phone.go("#/convert");
+    phone.go(SURVEY);
+    phone.until_says("4 of 24");
 }

@@ -54,11 +54,7 @@ fn a_double_tap_does_not_do_the_next_thing_as_well() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
-    phone.go("#/joints/order");
-    phone.fill(&textbox("How many bolts"), "4");
-    phone.fill(&textbox("Full torque"), "38");
-    phone.tap(&button("Write the order down and start"));
-    phone.until_notice("Written Tension bolts: order");
+    phone.order_bolts();
     let passes = |phone: &Browser| {
         phone.facts().iter().filter(|fact| fact.get("tightened").is_some()).count()
     };

@@ -179,12 +179,7 @@ fn passes_are_ticked_off_and_an_undone_one_is_to_do_again() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
-    phone.go("#/joints/order");
-    phone.fill(&textbox("How many bolts"), "4");
-    phone.fill(&textbox("Full torque"), "38");
-    // A third of all of it: the whole torque has been typed.
-    phone.until_says("12.5 N·m");
-    phone.tap(&button("Write the order down and start"));
+    phone.order_bolts();
     phone.until_says("pass 1 of 4");
     phone.tap(&button("Pass 1 is done"));
     phone.until_says("pass 2 of 4");

@@ -51,6 +51,14 @@ pub struct Entry {
 
 kept_fields!(Entry { format, id, build, order, at, fact });
 
+impl Entry {
+    /// Where it stands among all: by its order, and by its id where two phones wrote at once.
+    #[must_use]
+    pub fn place(&self) -> (u64, &EntryId) {
+        (self.order, &self.id)
+    }
+}
+
 /// What an entry says.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Fact {

@@ -219,7 +219,7 @@ impl Book {
     /// Every entry, in order.
     pub fn entries(&self) -> impl DoubleEndedIterator<Item = &Entry> {
         let mut entries: Vec<&Entry> = self.entries.iter().gather();
-        entries.sort_by_key(|entry| place(entry));
+        entries.sort_by_key(|entry| entry.place());
         entries.into_iter()
     }
 
@@ -241,7 +241,7 @@ impl Book {
             .filter(|id| self.opening(id).is_some())
             .filter_map(|id| self.entry(id))
             .gather();
-        opened.sort_by_key(|entry| std::cmp::Reverse(place(entry)));
+        opened.sort_by_key(|entry| std::cmp::Reverse(entry.place()));
         opened.into_iter().map(|entry| entry.id.clone()).gather()
     }
 
@@ -327,9 +327,7 @@ impl Book {
         let last = self.current(build, &Subject::Fitted(slot));
         last.is_some_and(|last| {
             matches!(last.fact, Fact::Fitted { fitted: true, .. })
-                && fresh.is_none_or(|Line { entry: fresh, .. }| {
-                    (fresh.order, &fresh.id) < (last.order, &last.id)
-                })
+                && fresh.is_none_or(|fresh| fresh.entry.place() < last.place())
         })
     }
 
@@ -420,17 +418,12 @@ impl Book {
     }
 }
 
-/// Where an entry stands among all.
-fn place(entry: &Entry) -> (u64, &EntryId) {
-    (entry.order, &entry.id)
-}
-
 /// Entries mostly come in order, so that most go to the end.
 fn put_in_order(entries: &[Entry], numbers: &mut Vec<u32>, number: u32) {
-    let new = place(&entries[number as usize]);
+    let new = entries[number as usize].place();
     let at = match numbers.last() {
-        Some(&last) if place(&entries[last as usize]) > new => {
-            numbers.partition_point(|&old| place(&entries[old as usize]) < new)
+        Some(&last) if entries[last as usize].place() > new => {
+            numbers.partition_point(|&old| entries[old as usize].place() < new)
         }
         _ => numbers.len(),
     };

@@ -4,7 +4,7 @@
 use super::Refusal;
 use super::bounds::TORQUE;
 use super::sequence::{Order, OrderFault, Pass, own_passes};
-use crate::book::{Book, BuildId, Fact, Subject};
+use crate::book::{Book, BuildId, Entry, Fact, Subject};
 use crate::gather::Gather;
 use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Reading, Rounding, Unit};
@@ -177,14 +177,13 @@ pub struct Done {
 /// written. A new order starts over, since the bolts were loosened for it.
 #[must_use]
 pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<Done> {
-    let planned = book
-        .current(build, &Subject::TighteningOrder(joint.to_owned()))
-        .map(|entry| (entry.order, &entry.id));
+    let planned =
+        book.current(build, &Subject::TighteningOrder(joint.to_owned())).map(Entry::place);
     let mut done: Vec<Done> = Vec::new();
     for line in book.history(build, &Subject::Tightened(joint.to_owned())) {
         if let Fact::Tightened { pass, torque, unit, .. } = &line.entry.fact
             && !line.withdrawn
-            && Some((line.entry.order, &line.entry.id)) > planned
+            && Some(line.entry.place()) > planned
         {
             done.retain(|old| old.pass != *pass);
             done.push(Done { pass: *pass, torque: torque.clone(), unit: *unit });

@@ -137,7 +137,7 @@ fn of_intrusion(
     Finding { weight, title, words, place: Some(place) }
 }
 
-/// What an outline as typed cuts into that no port may, a sentence each. Nothing of one that can't be read.
+/// What an outline as typed cuts into that no port may, and how deep. Nothing of one that can't be read.
 #[must_use]
 pub fn forbidden(engine: &Engine, face: PortFace, typed: &TypedOutline) -> Vec<String> {
     let Ok(Shape::Side(outline)) = typed.shape(engine, face.view) else { return Vec::new() };
@@ -149,7 +149,7 @@ pub fn forbidden(engine: &Engine, face: PortFace, typed: &TypedOutline) -> Vec<S
             Obstacle::RotorHousing => return None,
         };
         let depth = shown::length(intrusion.depth);
-        Some(format!("{}: {} ({}) into {what}.", typed.port, depth.metric, depth.inch))
+        Some(format!("{} ({}) into {what}", depth.metric, depth.inch))
     };
     intrusions(engine, &outline, Length::default()).iter().filter_map(words).gather()
 }

@@ -1,14 +1,13 @@
 //! What the book itself says of a hold.
 
-use super::progress::{done_by, key};
+use super::outlines::cuts_into;
+use super::progress::done_by;
 use super::{Answer, Kind, Standing};
-use crate::book::{Book, BuildId, Fact, Slot};
+use crate::book::{Book, BuildId, Entry, Fact, Slot};
 use crate::faces::Survey;
 use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::joints::plan::{Plan, joints, passes_done};
-use crate::ports::{SideHousing, Stage, forbidden};
-use crate::trochoid::Engine;
 
 /// Whether the book finds a hold true; none where it does not answer it. With what is missing.
 pub(super) fn asked(
@@ -44,7 +43,10 @@ pub(super) fn asked(
             _ => String::new(),
         },
         Answer::OutlinesClear => {
-            let cut = cuts_into(book, build).join(" ");
+            let cuts = cuts_into(book, build);
+            let cut: Vec<String> =
+                cuts.iter().map(|cut| format!("{}: {}.", cut.port, cut.words)).gather();
+            let cut = cut.join(" ");
             // None in the book is no proof: then the builder says so.
             return (if cut.is_empty() { None } else { Some(false) }, cut);
         }
@@ -77,7 +79,7 @@ fn is_of_stack(book: &Book, build: &BuildId, joint: &str) -> bool {
 fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
     let last = |is: &dyn Fn(&Fact) -> bool| {
         let lines = book.lines(build).rev().filter(|line| !line.withdrawn);
-        lines.map(|line| line.entry).find(|entry| is(&entry.fact)).map(key)
+        lines.map(|line| line.entry).find(|entry| is(&entry.fact)).map(Entry::place)
     };
     let read = last(&|fact| match fact {
         Fact::Figure(figure) => figure.row == "end-play",
@@ -88,7 +90,7 @@ fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
     let passed_over = before
         .iter()
         .filter(|other| other.station.step.kind == Kind::Hold(Answer::Tightened))
-        .filter_map(|other| done_by(book, build, other).map(key));
+        .filter_map(|other| done_by(book, build, other).map(Entry::place));
     let tightened = last(&|fact| match fact {
         Fact::Tightened { joint, .. } => is_of_stack(book, build, joint),
         Fact::Figure(figure) => figure.row == "front-bolt-torque",
@@ -110,17 +112,4 @@ fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
         }
         _ => String::new(),
     }
-}
-
-/// What the outlines to be cut run into that they must not, a sentence each.
-pub(super) fn cuts_into(book: &Book, build: &BuildId) -> Vec<String> {
-    let engine = book.engine(build).and_then(|typed| typed.engine().ok());
-    let engine = engine.unwrap_or_else(Engine::preset);
-    let of_housing = |housing| {
-        let face = book.port_face(build, housing);
-        let outlines = book.outlines(build, housing);
-        let cut = outlines.filter(|outline| outline.port.stage == Stage::Cut);
-        cut.flat_map(|outline| forbidden(&engine, face, outline)).gather::<Vec<_>>()
-    };
-    SideHousing::ALL.into_iter().flat_map(of_housing).gather()
 }

@@ -152,7 +152,7 @@ fn is_of_earlier_seal(book: &Book, build: &BuildId, entry: &Entry, figure: &Figu
     figure.row.starts_with(SIDE_SEAL_GAP)
         && Slot::named(&figure.place)
             .and_then(|slot| book.current(build, &Subject::Seal(slot)))
-            .is_some_and(|seal| (entry.order, &entry.id) < (seal.order, &seal.id))
+            .is_some_and(|seal| entry.place() < seal.place())
 }
 
 /// Slots whose seal is fitted although its trials do not prove the gap, with what they say.

@@ -14,6 +14,7 @@ mod expand;
 mod fact;
 mod file;
 mod leads;
+mod outlines;
 mod own_route;
 mod progress;
 mod routing;

@@ -278,7 +278,7 @@ fn is_behind(
     station.needs.iter().all(|&need| {
         let need = &before[need];
         let by = done_by(book, build, need);
-        need.state == State::Done && by.is_none_or(|by| key(by) < key(read))
+        need.state == State::Done && by.is_none_or(|by| by.place() < read.place())
     })
 }
 
@@ -293,12 +293,7 @@ pub(super) fn done_by<'book>(
         let row = standing.station.row()?.to_owned();
         book.current(build, &Subject::Figure(row, piece.clone()))
     });
-    marked.into_iter().chain(read).max_by_key(|entry| key(entry))
-}
-
-/// Where an entry stands among all.
-pub(super) fn key(entry: &Entry) -> (u64, &EntryId) {
-    (entry.order, &entry.id)
+    marked.into_iter().chain(read).max_by_key(|entry| entry.place())
 }
 
 /// The stations that an entry marks as done, the last first.
@@ -309,7 +304,7 @@ fn last_done(book: &Book, build: &BuildId, standings: &[Standing]) -> Vec<(usize
         .filter(|(_, standing)| standing.state == State::Done)
         .filter_map(|(place, standing)| Some((place, done_by(book, build, standing)?)))
         .gather();
-    done.sort_by_key(|(_, entry)| std::cmp::Reverse(key(entry)));
+    done.sort_by_key(|(_, entry)| std::cmp::Reverse(entry.place()));
     done.into_iter().map(|(place, entry)| (place, entry.id.clone())).gather()
 }
 

@@ -276,7 +276,7 @@ impl Advice {
             None => format!("{} or more", strokes.fewest),
         };
         format!(
-            "Up to {} {} now in an even hand, even at the fastest rate seen. Until it fits: {}. Left in all before it is too wide: {}.",
+            "Up to {} {} now, in an even hand at the fastest rate seen. Until it fits: {}. Left in all before it is too wide: {}.",
             self.now,
             self.by.words(self.now),
             range(self.until_it_fits),

@@ -1,7 +1,7 @@
 //! What a book's entries say of each slot: its trials, its gap, and how far its seal has come.
 
 use super::{Answer, Bracket, Contradiction, Drawing, History, LeafSet, Stage, Trial};
-use crate::book::{Book, BuildId, EntryId, Fact, Figure, Slot, Subject};
+use crate::book::{Book, BuildId, Entry, EntryId, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
 use crate::limits::{BuildKind, Call, Gauge, Part, Row, Sheet, Side, decide};
 use crate::quantity::Unit;
@@ -138,8 +138,7 @@ pub fn slot_report<'book>(
     let history = History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).gather::<Vec<_>>());
     let drawing = book.drawing(build, slot);
     // The latest word counts: a fresh seal is not measured yet.
-    let last =
-        |subject: &Subject| book.current(build, subject).map(|entry| (entry.order, &entry.id));
+    let last = |subject: &Subject| book.current(build, subject).map(Entry::place);
     let seal = last(&Subject::Seal(slot));
     let figure = last(&Subject::Figure(row.id.clone(), slot.to_string()));
     let measured =

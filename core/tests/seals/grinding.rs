@@ -44,7 +44,7 @@ fn a_seal_is_taken_from_over_long_to_fitted() {
     assert_eq!(ours.until_it_fits.fewest, 7, "20 + 6·5 = 50, but the gap is under 20");
     assert_eq!(
         ours.words(),
-        "Up to 16 strokes now in an even hand, even at the fastest rate seen. Until it fits: 7 or more. Left in all before it is too wide: 16 or more."
+        "Up to 16 strokes now, in an even hand at the fastest rate seen. Until it fits: 7 or more. Left in all before it is too wide: 16 or more."
     );
     trials.push(trial(Outcome::Goes, &[40], 0, strokes(8)));
     trials.push(trial(Outcome::DoesNotGo, &[50], 0, None));

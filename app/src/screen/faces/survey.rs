@@ -13,6 +13,7 @@ use crate::widget::frame;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
 use pitleaf_core::gather::Gather;
+use pitleaf_core::kept;
 use pitleaf_core::quantity::{Dimension, Reading, Unit};
 use pitleaf_core::trochoid::Trochoid;
 use std::cell::Cell;
@@ -43,8 +44,8 @@ pub struct InHand {
     pub showing: RwSignal<bool>,
 }
 
-/// What ends a draft where a thicker spacer gives less.
-const LESS: &str = "\nless";
+/// What is kept of a survey half read: its texts, and whether a thicker spacer gives less.
+type Kept = (Vec<String>, bool);
 
 /// A survey's screen.
 pub fn survey_screen(survey: Survey, piece: &str) -> Vec<El> {
@@ -77,25 +78,17 @@ impl InHand {
         let usual = app.settings.with_untracked(|settings| settings.unit(Dimension::Length));
         let unit = draft.as_ref().and_then(|draft| draft.unit).or(usual);
         let unit = unit.unwrap_or(Unit::Millimetre);
-        let text = draft.as_ref().map_or("", |draft| draft.text.trim_end_matches(LESS));
-        let kept = if survey == Survey::OwnPlaces {
+        let kept = draft.as_ref().and_then(|draft| kept::read::<Kept>(&draft.text).ok());
+        let (mut kept, less) = kept.unwrap_or_else(|| {
             let inches = matches!(unit, Unit::Inch | Unit::Thou);
             let places_in = if inches { Unit::Inch } else { Unit::Millimetre };
-            let (rows, places_in) = text.rsplit_once('\n').unwrap_or(("", places_in.symbol()));
-            vec![rows.to_owned(), places_in.to_owned()]
-        } else {
-            let mut kept: Vec<String> = text.split('\n').map(str::to_owned).gather();
-            kept.resize(places.len(), String::new());
-            kept
-        };
-        let chosen = app.build().and_then(|build| {
-            let chosen = app.book.with_untracked(|book| book.spacer(&build).cloned());
-            chosen.map(|chosen| chosen.thicker_gives_less)
+            let rows = vec![String::new(), places_in.symbol().to_owned()];
+            let begun = if survey == Survey::OwnPlaces { rows } else { Vec::new() };
+            (begun, thicker_gives_less(app))
         });
-        let less = match &draft {
-            Some(draft) => draft.text.ends_with(LESS),
-            None => chosen.unwrap_or_default(),
-        };
+        if survey != Survey::OwnPlaces {
+            kept.resize(places.len(), String::new());
+        }
         let bare_unit = Cell::new(unit);
         let unit = RwSignal::new(unit);
         let touched = RwSignal::new(draft.is_some());
@@ -140,12 +133,7 @@ impl InHand {
                 work.texts.set(set.texts());
                 let at = work.at.get_untracked();
                 work.typed.set(work.text(at));
-                let chosen = work.app.build().and_then(|build| {
-                    work.app
-                        .book
-                        .with(|book| book.spacer(&build).map(|choice| choice.thicker_gives_less))
-                });
-                work.less.set(chosen.unwrap_or_default());
+                work.less.set(thicker_gives_less(work.app));
                 work.showing.set(true);
             }
         });
@@ -159,7 +147,7 @@ impl InHand {
                 let text = if work.set().is_empty() {
                     String::new()
                 } else {
-                    texts.join("\n") + if work.less.get() { LESS } else { "" }
+                    kept::write(&(texts, work.less.get()))
                 };
                 draft::put(&hash, &text, Some(unit));
             } else {
@@ -186,8 +174,10 @@ impl InHand {
         }
         let in_hand = self.at.get_untracked();
         self.texts.update(|texts| {
-            for (_, text) in texts.iter_mut().enumerate().filter(|(at, _)| *at != in_hand) {
-                if let Some(named) = Reading::with_unit_named(text, before) {
+            for (at, text) in texts.iter_mut().enumerate() {
+                if at != in_hand
+                    && let Some(named) = Reading::with_unit_named(text, before)
+                {
                     *text = named;
                 }
             }
@@ -295,4 +285,12 @@ impl InHand {
             touched.set(texts.get_untracked() != written);
         });
     }
+}
+
+/// Whether the spacer chosen last says so of this engine.
+fn thicker_gives_less(app: App) -> bool {
+    let build = app.build();
+    build.is_some_and(|build| {
+        app.book.with(|book| book.spacer(&build).is_some_and(|chosen| chosen.thicker_gives_less))
+    })
 }

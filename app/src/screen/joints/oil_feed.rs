@@ -82,10 +82,8 @@ fn record(app: App, words: Field, bore: Field) -> El {
         let (figure, unit) = reading
             .map_or((String::new(), unit), |reading| (reading.number().to_owned(), reading.unit()));
         let feed = Fact::OilFeed { words: said, bore: figure, unit };
-        let emptied = [words.typed, bore.typed].map(draft::emptied);
-        app.write(vec![feed], "outside oil feed".to_owned(), move || {
-            emptied.into_iter().for_each(|empty| empty());
-        });
+        let emptied = draft::all_emptied([words.typed, bore.typed]);
+        app.write(vec![feed], "outside oil feed".to_owned(), emptied);
     };
     let send = text("button", "button action", "Record the feed")
         .attr("type", "submit")

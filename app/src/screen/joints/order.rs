@@ -48,6 +48,20 @@ impl Fields {
         fields
     }
 
+    /// Takes another joint in hand, with its plan as written.
+    fn take(self, app: App, joint: &str) {
+        self.joint.typed.set(joint.to_owned());
+        if let Some(plan) = written(app, joint) {
+            let holds = if plan.elsewhere { ELSEWHERE } else { STACK };
+            self.holds.typed.set(holds.to_owned());
+            self.count.typed.set(plan.order.bolts().len().to_string());
+            self.torque.typed.set(plan.torque.number().to_owned());
+            self.torque.unit.set(plan.torque.unit());
+            self.order.typed.set(plan.order.to_string());
+            self.shares.typed.set(plan.shares);
+        }
+    }
+
     fn plan(self) -> Result<Plan, Why> {
         let count = self.count.counted()?;
         let torque = self.torque.given()?;
@@ -112,7 +126,7 @@ fn others(app: App, fields: Fields) -> Vec<El> {
         .filter(|name| *name != here.trim())
         .map(|name| {
             let words = name.clone();
-            button("row-link", &words, move || fields.joint.typed.set(name.clone()))
+            button("row-link", &words, move || fields.take(app, &name))
         })
         .gather();
     if links.is_empty() {

@@ -131,8 +131,8 @@ fn own(app: App, typed: Typed) -> El {
     );
     let save = move || {
         if let Ok(set) = set.get_untracked() {
-            let emptied = [typed.marks, typed.name, typed.tolerance].map(draft::emptied);
-            write(app, set, move || emptied.into_iter().for_each(|empty| empty()));
+            let fields = [typed.marks, typed.name, typed.tolerance];
+            write(app, set, draft::all_emptied(fields));
         }
     };
     let send = text("button", "button action", "Write down")

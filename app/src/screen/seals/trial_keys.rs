@@ -329,9 +329,9 @@ impl TrialKeys {
                 }
                 self.fault.set(None);
                 let said = format!("{}: {seen}", self.slot);
-                let emptied = [self.ground, self.leaf].map(draft::emptied);
+                let emptied = draft::all_emptied([self.ground, self.leaf]);
                 self.app.write(vec![Fact::Trial { slot: self.slot, seen }], said, move || {
-                    emptied.into_iter().for_each(|empty| empty());
+                    emptied();
                     if self.leaf.with_untracked(String::is_empty) {
                         self.leaf.set(self.proposed_now());
                     }

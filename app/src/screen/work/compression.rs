@@ -43,10 +43,7 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
             return;
         }
         said.set(String::new());
-        let emptied = faces.map(draft::emptied);
-        write(app, RouteFact::Compression(typed), "compression", move || {
-            emptied.into_iter().for_each(|empty| empty());
-        });
+        write(app, RouteFact::Compression(typed), "compression", draft::all_emptied(faces));
     };
     let body = el("main")
         .class("page")

@@ -4,10 +4,9 @@ use super::{Copy, Row, Section, Source, row};
 use crate::book::{Fact, Subject};
 use crate::gather::Gather;
 use crate::joints::plan::{Plan, joints, passes_done};
-use crate::limits::{Call, Side};
 use crate::ports::SideHousing;
-use crate::route::asked::cuts_into;
 use crate::route::decision::{fates, past_limits};
+use crate::route::outlines::cuts_into;
 use crate::route::{Progress, State, Topic, said};
 
 impl Source<'_> {
@@ -27,15 +26,15 @@ impl Source<'_> {
             })
         });
         // What would destroy the engine stands on its sheet as well.
-        let cut = cuts_into(self.book, self.build);
-        let cut = cut.iter().map(|words| Row {
-            call: Some(Call::DoesNotMeet(Side::Above)),
-            ..row(["", "", words])
+        let cuts = cuts_into(self.book, self.build);
+        let cuts = cuts.iter().map(|cut| {
+            let words = format!("Must not be cut so: {}.", cut.words);
+            row([cut.housing.name(), &cut.port.to_string(), &words])
         });
         Section {
             heading: "Ports",
             heads: &["Side housing", "Port", "Figures when it was drawn"],
-            rows: outlines.chain(cut).gather(),
+            rows: outlines.chain(cuts).gather(),
             ..Section::default()
         }
     }
