@@ -3,6 +3,8 @@
 use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
 use pitleaf_core::book::EntryId;
 use pitleaf_core::gather::Gather;
+use pitleaf_core::language;
+use pitleaf_translated::tr;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
@@ -65,13 +67,20 @@ pub fn can_speak() -> bool {
     speech().is_some()
 }
 
+/// Whether the browser is set to a language, by its tag.
+pub fn is_set_to(tag: &str) -> bool {
+    web_sys::window()
+        .and_then(|window| window.navigator().language())
+        .is_some_and(|language| language.starts_with(tag))
+}
+
 /// Reads words out, in place of what it is still reading.
 pub fn say(words: &str) {
     let (Some(speech), Ok(utterance)) = (speech(), SpeechSynthesisUtterance::new_with_text(words))
     else {
         return;
     };
-    utterance.set_lang("en-GB");
+    utterance.set_lang(language::TAG);
     speech.cancel();
     speech.speak(&utterance);
 }
@@ -163,7 +172,7 @@ pub fn save_file(name: &str, kind: &str, text: &str) -> Result<(), String> {
 }
 
 fn offer(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
-    let document = web_sys::window().and_then(|window| window.document()).ok_or("no page")?;
+    let document = web_sys::window().and_then(|window| window.document()).ok_or(tr!("no page"))?;
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     // The text's bytes are copied: the blob must not look into memory that grows.

@@ -22,8 +22,14 @@ use crate::signal::*;
 use dom::{El, el, follow};
 use settings::{Hands, Light};
 use state::{App, Keeping};
+use std::time::Duration;
 
 fn main() {
+    // A task of its own: compiling the module and drawing the first screen are not one long wait.
+    set_timeout(show, Duration::ZERO);
+}
+
+fn show() {
     leptos::mount::mount_to_body(|| {
         if let Some(body) = document().body() {
             // A page without a body can't be shown at all.

@@ -12,11 +12,12 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::RouteFact;
+use pitleaf_translated::tr;
 use std::time::Duration;
 use wasm_bindgen_futures::spawn_local;
 
 /// What is said of a write that takes longer than [`PATIENCE`].
-const SLOW: &str = "Not written yet: the phone is slow to answer. Leave this page open.";
+const SLOW: &str = tr!("Not written yet: the phone is slow to answer. Leave this page open.");
 const PATIENCE: Duration = Duration::from_secs(2);
 
 impl App {
@@ -37,9 +38,9 @@ impl App {
             return;
         };
         if self.book.with_untracked(|book| book.is_signed_off(&build)) {
-            self.wrong(
-                "This build is signed off, so nothing was written. Reopen it in the book first.",
-            );
+            self.wrong(tr!(
+                "This build is signed off, so nothing was written. Reopen it in the book first."
+            ));
             return;
         }
         let screen = self.screens.get_untracked();
@@ -64,7 +65,7 @@ impl App {
     /// Puts a build away, or takes it out again: signed off or not.
     pub fn put_away(self, build: BuildId, is: bool) {
         if !self.is_still_opening() {
-            let said = if is { "put away" } else { "taken out again" };
+            let said = if is { tr!("put away") } else { tr!("taken out again") };
             let fact = Fact::Route(RouteFact::Archived { is });
             self.write_for(build, vec![fact], said.to_owned(), Box::new(|| {}));
         }
@@ -74,7 +75,7 @@ impl App {
     fn is_still_opening(self) -> bool {
         let is = self.keeping.with_untracked(|keeping| *keeping == Keeping::Opening);
         if is {
-            self.wrong("The book is still opening. Press again in a moment.");
+            self.wrong(tr!("The book is still opening. Press again in a moment."));
         }
         is
     }
@@ -140,7 +141,7 @@ impl App {
             self.set(|settings| settings.build = Some(id.0.into()));
             self.back_to_draft();
         };
-        self.send(name.clone(), entries, format!("a new build: {name}"), Box::new(then));
+        self.send(name.clone(), entries, tr!("a new build: {name}"), Box::new(then));
     }
 
     /// Takes in what a chosen file brings, and goes back to the book.
@@ -159,7 +160,7 @@ impl App {
         self.on_its_way.update(|all| all.push(FILE.to_owned()));
         spawn_local(async move {
             if self.add(&new).await {
-                let said = format!("{} entries taken in", new.len());
+                let said = tr!("{} entries taken in", new.len());
                 self.take(new);
                 self.coming.set(None);
                 self.notice.set(Some(Notice::Said(self.kept_or_not(said))));
@@ -220,7 +221,7 @@ impl App {
         if self.store.with_untracked(Option::is_some) {
             return said;
         }
-        format!("On the screen only, not kept: {said}")
+        tr!("On the screen only, not kept: {said}")
     }
 
     /// Withdraws entries of one build, which stay in the book.
@@ -230,7 +231,11 @@ impl App {
 
     /// Lets withdrawn entries hold again.
     pub fn restore(self, ids: &[EntryId]) {
-        self.about(ids, |entry| Fact::Restored { entry }, Notice::Said("Holds again".to_owned()));
+        self.about(
+            ids,
+            |entry| Fact::Restored { entry },
+            Notice::Said(tr!("Holds again").to_owned()),
+        );
     }
 
     fn about(self, ids: &[EntryId], fact: fn(EntryId) -> Fact, then: Notice) {
@@ -242,9 +247,9 @@ impl App {
         let Some((build, is_closed)) = first else { return };
         // The signing off itself can be undone; anything else waits until the build is open again.
         if is_closed {
-            self.wrong(
-                "This build is signed off, so nothing was changed. Reopen it in the book first.",
-            );
+            self.wrong(tr!(
+                "This build is signed off, so nothing was changed. Reopen it in the book first."
+            ));
             return;
         }
         let facts = ids.iter().cloned().map(fact).gather();
@@ -257,7 +262,7 @@ impl App {
             self.write_for(
                 build,
                 vec![Fact::Reopened { why }],
-                "the build is open again".to_owned(),
+                tr!("the build is open again").to_owned(),
                 Box::new(|| {}),
             );
         }

@@ -139,7 +139,7 @@ impl Route {
             Self::Bench => "#/".to_owned(),
             Self::Open => "#/open".to_owned(),
             Self::Limits => "#/limits".to_owned(),
-            Self::Part(part) => format!("#/limits/{}", part_word(*part)),
+            Self::Part(part) => format!("#/limits/{}", part.word()),
             Self::Check { row, place } if place.is_empty() => format!("#/check/{row}"),
             Self::Check { row, place } => format!("#/check/{row}/{place}"),
             Self::OwnLimit(row) => format!("#/own-limit/{row}"),
@@ -208,12 +208,8 @@ pub fn plain(text: &str) -> Option<String> {
     fits.then(|| text.to_owned())
 }
 
-fn part_word(part: Part) -> String {
-    part.name().to_ascii_lowercase().replace(' ', "-")
-}
-
 fn part_named(word: &str) -> Option<Part> {
-    Part::ALL.into_iter().find(|part| part_word(*part) == word)
+    Part::ALL.into_iter().find(|part| part.word() == word)
 }
 
 #[cfg(test)]

@@ -14,7 +14,7 @@ use std::rc::Rc;
 
 pub use leptos::prelude::{
     document, event_target_value, expect_context, on_cleanup, provide_context,
-    request_animation_frame, untrack, window, window_event_listener,
+    request_animation_frame, set_timeout, untrack, window, window_event_listener,
 };
 
 type Shared = Rc<dyn Any>;

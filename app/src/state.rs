@@ -10,6 +10,7 @@ use crate::trail::Trail;
 use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
+use pitleaf_translated::tr;
 
 /// Whether what is written lasts.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -142,8 +143,8 @@ impl App {
     pub fn build_name(self) -> String {
         match self.opening() {
             Some((name, ..)) => name,
-            None if self.is_opening() => "The book is being opened".to_owned(),
-            None => "no build open".to_owned(),
+            None if self.is_opening() => tr!("The book is being opened").to_owned(),
+            None => tr!("no build open").to_owned(),
         }
     }
 

@@ -3,27 +3,39 @@
 use crate::dom::{El, button, el, text};
 use crate::route::Route;
 use crate::state::App;
+use pitleaf_translated::tr;
 
 /// Where to stop, and what to try there.
 const STOPS: [(&str, &str); 6] = [
     (
         "#/check/side-seal-gap-fi/1F-AB",
-        "Touch 2, then ½: there is the verdict, in thou, inches and millimetres. Then “Write down”.",
+        tr!(
+            "Touch 2, then ½: there is the verdict, in thou, inches and millimetres. Then “Write down”."
+        ),
     ),
     (
         "#/book",
-        "There it is. Touch a line for every value it ever had: nothing is overwritten, and undo is one touch.",
+        tr!(
+            "There it is. Touch a line for every value it ever had: nothing is overwritten, and undo is one touch."
+        ),
     ),
     (
         "#/seals/1F",
-        "Every slot has its own seal. Touch one: say whether a leaf goes, and the next leaf to try is named.",
+        tr!(
+            "Every slot has its own seal. Touch one: say whether a leaf goes, and the next leaf to try is named."
+        ),
     ),
     (
         "#/ports/front",
-        "Turn the rotor: the open part of the port fills, and what the cut would run into is named below.",
+        tr!(
+            "Turn the rotor: the open part of the port fills, and what the cut would run into is named below."
+        ),
     ),
-    ("#/work", "What comes next, what it waits for, and what you were doing when the phone rang."),
-    ("#/open", "Now your own engine: give it a name. The demo stays in the list of builds."),
+    (
+        "#/work",
+        tr!("What comes next, what it waits for, and what you were doing when the phone rang."),
+    ),
+    ("#/open", tr!("Now your own engine: give it a name. The demo stays in the list of builds.")),
 ];
 
 impl App {
@@ -50,9 +62,9 @@ pub fn line(app: App) -> Vec<El> {
     let is_last = usize::from(number) == count;
     let line = el("section")
         .class("tour")
-        .attr("aria-label", "First look")
-        .with(el("p").with(text("b", "", &format!("{number} of {count}: "))).text(words))
-        .with_all((!is_last).then(|| button("unit", "Next", move || app.tour(Some(number)))))
-        .with(button("unit", "End", move || app.tour(None)));
+        .attr("aria-label", tr!("First look"))
+        .with(el("p").with(text("b", "", &tr!("{number} of {count}: "))).text(words))
+        .with_all((!is_last).then(|| button("unit", tr!("Next"), move || app.tour(Some(number)))))
+        .with(button("unit", tr!("End"), move || app.tour(None)));
     vec![line]
 }

@@ -1,6 +1,7 @@
 //! A binary number to a few decimals, by whole numbers: the library's own float printing would be
 //! a good part of what a phone downloads.
 
+use crate::language;
 use std::fmt;
 
 /// A number to so many decimals, the last one to nearest.
@@ -29,6 +30,12 @@ impl fmt::Display for Decimal {
         }
         write!(f, "{sign}{}.{:0width$}", whole / below, whole % below, width = usize::from(places))
     }
+}
+
+/// A number to so many decimals as it is shown, with the language's decimal sign.
+pub(crate) fn shown(value: f64, places: u8) -> String {
+    let text = Decimal(value, places).to_string();
+    if language::IS_GERMAN { text.replace('.', ",") } else { text }
 }
 
 #[cfg(test)]

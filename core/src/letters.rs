@@ -35,7 +35,8 @@ fn is_foreign(letter: char) -> bool {
 const SIGNS: &str = "½¼¾⅛⅜⅝⅞⅓⅔±−–—·×÷°′″…“”‘’„‚«»≤≥¹²³";
 
 /// A text with its first letter in upper case.
-pub(crate) fn capital(text: &str) -> String {
+#[must_use]
+pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| {
         std::iter::once(first.to_ascii_uppercase()).chain(letters).gather()

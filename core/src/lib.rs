@@ -6,6 +6,7 @@
 //! - [`calculators`] and [`help`]: what each answers; what a figure is, how to measure it, why it matters.
 //! - [`find`]: one search over everything.
 //! - [`gather`] and [`order`]: `collect` and `sort_by` in little code.
+//! - [`language`] and [`letters`]: what differs between English and German besides the texts; letter cases.
 //! - [`kept`]: how all of it stands in JSON.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
@@ -25,7 +26,8 @@ pub mod find;
 pub mod gather;
 pub mod help;
 pub mod joints;
-mod letters;
+pub mod language;
+pub mod letters;
 pub mod limits;
 pub mod order;
 pub mod ports;

@@ -27,7 +27,7 @@ impl PortsPlace {
     /// Reads what stands behind `#/ports`.
     pub fn read(pieces: &[&str]) -> Option<Self> {
         let housing =
-            |word: &str| SideHousing::ALL.into_iter().find(|housing| housing.name() == word);
+            |word: &str| SideHousing::ALL.into_iter().find(|housing| housing.word() == word);
         let port =
             |word: &str, name: &str| PortName::all(housing(word)?).find(|port| port.word() == name);
         Some(match *pieces {
@@ -47,12 +47,12 @@ impl PortsPlace {
     /// What stands behind `#/ports`, with a slash before each piece.
     pub fn hash(self) -> String {
         match self {
-            Self::Plate(housing) => format!("/{}", housing.name()),
-            Self::Face(housing) => format!("/{}/face", housing.name()),
-            Self::Figures(housing) => format!("/{}/figures", housing.name()),
-            Self::Template(housing) => format!("/{}/template", housing.name()),
-            Self::Outline(port) => format!("/{}/outline/{}", port.housing.name(), port.word()),
-            Self::Room(port) => format!("/{}/room/{}", port.housing.name(), port.word()),
+            Self::Plate(housing) => format!("/{}", housing.word()),
+            Self::Face(housing) => format!("/{}/face", housing.word()),
+            Self::Figures(housing) => format!("/{}/figures", housing.word()),
+            Self::Template(housing) => format!("/{}/template", housing.word()),
+            Self::Outline(port) => format!("/{}/outline/{}", port.housing.word(), port.word()),
+            Self::Room(port) => format!("/{}/room/{}", port.housing.word(), port.word()),
             Self::Engine => "/engine".to_owned(),
             Self::Volume => "/volume".to_owned(),
         }

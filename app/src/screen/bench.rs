@@ -10,46 +10,48 @@ use crate::signal::*;
 use crate::state::{App, Keeping, Notice, app};
 use crate::store::persist;
 use crate::update::version;
-use crate::widget::frame;
+use crate::widget::{frame, language_missing, other_language};
 use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::gather::Gather;
+use pitleaf_core::language::OTHER;
 use pitleaf_core::limits::{Row, limit_line};
 use pitleaf_core::ports::SideHousing;
+use pitleaf_translated::tr;
 use wasm_bindgen_futures::spawn_local;
 
 /// Jobs beyond checking: their name, what they answer, the way there.
 const WORK: &[(&str, &str, Route)] = &[
-    ("The build", "Steps, holds, decisions, sheet", Route::Work(WorkPlace::Stages)),
+    (tr!("The build"), tr!("Steps, holds, decisions, sheet"), Route::Work(WorkPlace::Stages)),
     (
-        "Ports",
-        "When they open, what they cut into",
+        tr!("Ports"),
+        tr!("When they open, what they cut into"),
         Route::Ports(PortsPlace::Plate(SideHousing::Front)),
     ),
-    ("Faces", "Flatness, bores, stack, end play", Route::Faces),
-    ("Joints", "Bolts, dowels, fits, oil", Route::Joints(Job::All)),
+    (tr!("Faces"), tr!("Flatness, bores, stack, end play"), Route::Faces),
+    (tr!("Joints"), tr!("Bolts, dowels, fits, oil"), Route::Joints(Job::All)),
 ];
 
 /// The bench.
 pub fn screen() -> Vec<El> {
     let app = app();
     let opening = Memo::new(move || app.opening());
-    let title = move || opening.get().map_or_else(|| "Bench".to_owned(), |(name, ..)| name);
+    let title = move || opening.get().map_or_else(|| tr!("Bench").to_owned(), |(name, ..)| name);
     let under = move || match opening.get() {
         None if app.is_opening() => app.build_name(),
-        None => "No build open yet".to_owned(),
+        None => tr!("No build open yet").to_owned(),
         Some((_, kind, rotors, demo)) => {
-            let invented = if demo { " · invented figures" } else { "" };
+            let invented = if demo { tr!(" · invented figures") } else { "" };
             format!(
                 "{} · {rotors} {}{invented}",
                 kind.name(),
-                if rotors == 1 { "rotor" } else { "rotors" }
+                if rotors == 1 { tr!("rotor") } else { tr!("rotors") }
             )
         }
     };
     let page = el("main")
         .class("page")
         .live(move || lasting(app).into_iter().chain(joints::held(app)).gather())
-        .with(link("to-find", &Route::Find.hash()).text("Find anything: warp, torque, M10…"))
+        .with(link("to-find", &Route::Find.hash()).text(tr!("Find anything: warp, torque, M10…")))
         .live(move || resting(app));
     frame(title, under, false, page)
 }
@@ -71,36 +73,44 @@ fn resting(app: App) -> Vec<El> {
         None => shown.push(start(app)),
         Some(_) => shown.extend(work::left_off(app)),
     }
-    shown.push(text("h2", "", "Check a limit"));
-    shown.push(list("tiles", "Favourite limits", favourites(app).iter().map(|row| tile(app, row))));
+    shown.push(text("h2", "", tr!("Check a limit")));
+    shown.push(list(
+        "tiles",
+        tr!("Favourite limits"),
+        favourites(app).iter().map(|row| tile(app, row)),
+    ));
     shown.push(
         el("div")
             .class("pair")
-            .with(link("plate-link", &Route::Limits.hash()).text("All limits"))
-            .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text("Seal slots")),
+            .with(link("plate-link", &Route::Limits.hash()).text(tr!("All limits")))
+            .with(link("plate-link", &Route::Seals(1, Face::Front).hash()).text(tr!("Seal slots"))),
     );
-    shown.push(text("h2", "", "Work"));
+    shown.push(text("h2", "", tr!("Work")));
     let work = WORK.iter().map(|(name, about, to)| {
         link("tile", &to.hash()).with(text("b", "", name)).with(text("span", "dim", about))
     });
-    shown.push(list("tiles", "Work", work));
+    shown.push(list("tiles", tr!("Work"), work));
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             let lines = book.lines(build).rev().filter(|line| !line.entry.fact.is_bookmark());
             lines.take(3).map(|line| line.entry.id.clone()).gather()
         });
-        shown.push(text("h2", "", "Last written"));
-        shown.push(list("entries", "Last written", last.into_iter().map(entry_line)));
-        shown.push(link("quiet", &Route::Open.hash()).text("Open another build"));
+        shown.push(text("h2", "", tr!("Last written")));
+        shown.push(list("entries", tr!("Last written"), last.into_iter().map(entry_line)));
+        shown.push(link("quiet", &Route::Open.hash()).text(tr!("Open another build")));
     }
     shown.extend(reminder(app));
     if version().is_on_device.get() {
-        shown.push(text("p", "foot", "Everything is on this phone: works without network now."));
+        shown.push(text(
+            "p",
+            "foot",
+            tr!("Everything is on this phone: works without network now."),
+        ));
     }
     shown.push(text(
         "p",
         "foot",
-        "The engine’s own manual and local rules stand above every figure here.",
+        tr!("The engine’s own manual and local rules stand above every figure here."),
     ));
     shown
 }
@@ -114,9 +124,9 @@ fn reminder(app: App) -> Vec<El> {
     let carried = app.settings.with(|settings| settings.carried);
     let words = carry::words(carried, device::now(), count);
     let mut lines = vec![
-        text("h2", "", "Carry it away"),
+        text("h2", "", tr!("Carry it away")),
         text("p", "plain", &words),
-        link("quiet", &Route::Book.hash()).text("Save the book as a file"),
+        link("quiet", &Route::Book.hash()).text(tr!("Save the book as a file")),
     ];
     if !app.settings.with(|settings| settings.asked_to_keep)
         && app.keeping.with(|keeping| *keeping == Keeping::Kept)
@@ -126,14 +136,15 @@ fn reminder(app: App) -> Vec<El> {
                 let kept = persist::keep().await;
                 app.set(|settings| settings.asked_to_keep = true);
                 app.notice.set(Some(Notice::Said(if kept {
-                    "The browser will not clear the book by itself.".to_owned()
+                    tr!("The browser will not clear the book by itself.").to_owned()
                 } else {
-                    "The browser makes no promise. Save the book as a file now and then.".to_owned()
+                    tr!("The browser makes no promise. Save the book as a file now and then.")
+                        .to_owned()
                 })));
             });
         };
-        lines.push(text("p", "plain", "A phone that runs out of room may clear what pages keep, the book among it. Ask it to leave the book alone."));
-        lines.push(button("button", "Keep the book on this phone", ask));
+        lines.push(text("p", "plain", tr!("A phone that runs out of room may clear what pages keep, the book among it. Ask it to leave the book alone.")));
+        lines.push(button("button", tr!("Keep the book on this phone"), ask));
     }
     lines
 }
@@ -163,11 +174,15 @@ fn start(app: App) -> El {
         .with(text(
             "p",
             "",
-            "Check any reading against a limit right away. To write figures down, open a build.",
+            tr!(
+                "Check any reading against a limit right away. To write figures down, open a build."
+            ),
         ))
-        .with(link("button action", &Route::Open.hash()).text("Open a build"))
-        .with(button("button", "Two minutes with the demo engine", first_look))
-        .with(button("quiet", "Look at the demo engine", open_demo))
+        .with(link("button action", &Route::Open.hash()).text(tr!("Open a build")))
+        .with(button("button", tr!("Two minutes with the demo engine"), first_look))
+        .with(button("quiet", tr!("Look at the demo engine"), open_demo))
+        .with_all(device::is_set_to(OTHER.0).then(|| other_language("quiet", &Route::Bench)))
+        .with(language_missing())
 }
 
 /// Says plainly when nothing written will last, and what was kept aside.
@@ -179,7 +194,7 @@ fn lasting(app: App) -> Vec<El> {
     let count = app.aside.with(Vec::len);
     if count > 0 {
         let words =
-            format!("{count} records could not be read. They are kept as they are: see the book.");
+            tr!("{count} records could not be read. They are kept as they are: see the book.");
         lines.push(el("p").class("caution").with(link("", &Route::Book.hash()).text(&words)));
     }
     lines

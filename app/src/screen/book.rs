@@ -12,6 +12,7 @@ use crate::widget::{field, frame, search};
 use pitleaf_core::book::file::{self, FileFault};
 use pitleaf_core::book::{Book, Fact, coming, csv};
 use pitleaf_core::gather::Gather;
+use pitleaf_translated::tr;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Event, HtmlInputElement};
@@ -32,18 +33,18 @@ pub fn screen() -> Vec<El> {
         if !words.is_empty() {
             app.write(
                 vec![Fact::Note { about: String::new(), words }],
-                "a note".to_owned(),
+                tr!("a note").to_owned(),
                 draft::emptied(note),
             );
         }
     };
-    let send = text("button", "button action", "Write down")
+    let send = text("button", "button action", tr!("Write down"))
         .attr("type", "submit")
         .disabled(move || note.with(|note| note.trim().is_empty()));
     let form = el("form")
         .class("form inline")
         .on_submit(save)
-        .with(field("Note", "what you want to remember", note))
+        .with(field(tr!("Note"), tr!("what you want to remember"), note))
         .with(send);
     let choose = el("input")
         .class("unseen")
@@ -52,29 +53,36 @@ pub fn screen() -> Vec<El> {
     let page = el("main")
         .class("page")
         .with(form)
-        .with(search("Search the book", "Search the book", query))
+        .with(search(tr!("Search the book"), tr!("Search the book"), query))
         .live(move || entries(app, &query.get(), most))
-        .with(text("h2", "", "Carry it away"))
+        .with(text("h2", "", tr!("Carry it away")))
         .with(
             el("div")
                 .class("pair")
-                .with(button("plate-link", "Save as a file", move || export(app)))
-                .with(text("label", "plate-link", "Take in a file").with(choose)),
+                .with(button("plate-link", tr!("Save as a file"), move || export(app)))
+                .with(text("label", "plate-link", tr!("Take in a file")).with(choose)),
         )
-        .with(button("quiet", "Readings as a table for a spreadsheet", move || table(app)))
+        .with(button("quiet", tr!("Readings as a table for a spreadsheet"), move || table(app)))
         .live(move || aside(app))
-        .with(text("h2", "", "The build"))
+        .with(text("h2", "", tr!("The build")))
         .with(
             el("div")
                 .class("pair")
-                .with(link("plate-link", &Route::Work(WorkPlace::Sheet).hash()).text("Build sheet"))
-                .with(link("plate-link", &Route::Work(WorkPlace::SignOff).hash()).text("Sign off")),
+                .with(
+                    link("plate-link", &Route::Work(WorkPlace::Sheet).hash())
+                        .text(tr!("Build sheet")),
+                )
+                .with(
+                    link("plate-link", &Route::Work(WorkPlace::SignOff).hash())
+                        .text(tr!("Sign off")),
+                ),
         );
     let under = move || {
-        let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);
-        format!("{name} · {} entries in all", app.book.with(Book::len))
+        let name =
+            app.opening().map_or_else(|| tr!("no build open").to_owned(), |opening| opening.0);
+        tr!("{name} · {} entries in all", app.book.with(Book::len))
     };
-    frame(|| "Book".to_owned(), under, false, page)
+    frame(|| tr!("Book").to_owned(), under, false, page)
 }
 
 fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
@@ -95,12 +103,14 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
         })
     });
     if found.is_empty() {
-        return vec![text("p", "plain", "Nothing written here yet.")];
+        return vec![text("p", "plain", tr!("Nothing written here yet."))];
     }
     let more = found.len() >= shown;
-    let mut lines = vec![list("entries", "Entries", found.into_iter().map(entry_line))];
+    let mut lines = vec![list("entries", tr!("Entries"), found.into_iter().map(entry_line))];
     if more {
-        lines.push(button("quiet", "Older entries", move || most.update(|most| *most += PAGE * 4)));
+        lines.push(button("quiet", tr!("Older entries"), move || {
+            most.update(|most| *most += PAGE * 4)
+        }));
     }
     lines
 }
@@ -118,9 +128,9 @@ fn export(app: App) {
             Ok(()) => {
                 let count = app.book.with_untracked(Book::len);
                 app.set(|settings| settings.carried = Some((device::now(), count)));
-                app.notice.set(Some(Notice::Said(format!("The book went out as {name}."))));
+                app.notice.set(Some(Notice::Said(tr!("The book went out as {name}."))));
             }
-            Err(words) => app.wrong(&format!("No file was made: {words}. Try again.")),
+            Err(words) => app.wrong(&tr!("No file was made: {words}. Try again.")),
         }
     });
 }
@@ -129,10 +139,10 @@ fn table(app: App) {
     let text = app.book.with_untracked(csv::write);
     let name = named("readings", "csv");
     match device::save_file(&name, "text/csv", &text) {
-        Ok(()) => app
-            .notice
-            .set(Some(Notice::Said(format!("The readings are in your downloads as {name}.")))),
-        Err(words) => app.wrong(&format!("No file was made: {words}. Try again.")),
+        Ok(()) => {
+            app.notice.set(Some(Notice::Said(tr!("The readings are in your downloads as {name}."))))
+        }
+        Err(words) => app.wrong(&tr!("No file was made: {words}. Try again.")),
     }
 }
 
@@ -195,6 +205,6 @@ fn aside(app: App) -> Vec<El> {
         let lines = aside
             .iter()
             .map(|aside| text("span", "plain", &format!("{}: {}", aside.key, aside.why)));
-        vec![text("h2", "", "Kept aside"), list("rows", "Kept aside", lines)]
+        vec![text("h2", "", tr!("Kept aside")), list("rows", tr!("Kept aside"), lines)]
     })
 }

@@ -17,6 +17,7 @@ use pitleaf_core::limits::{
 };
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use pitleaf_core::spoken;
+use pitleaf_translated::tr;
 use send_wrapper::SendWrapper;
 use std::rc::Rc;
 
@@ -64,7 +65,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
     });
     let figure = el("div")
         .class("figure-line")
-        .with(figure_input("Reading", typed).on_enter(move || enter()))
+        .with(figure_input(tr!("Reading"), typed).on_enter(move || enter()))
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
     let rule = el("div").live(move || {
         let hand = reading.with(|reading| {
@@ -82,7 +83,7 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         .with(verdict_card(shown))
         .with_all(say_button(app, spoken))
         .with_all(beside(app, &row, &place, kind));
-    let down = button("key action wide", "Write down", move || write())
+    let down = button("key action wide", tr!("Write down"), move || write())
         .disabled(move || reading.with(Result::is_err));
     let keys = el("div")
         .class("check-keys")
@@ -151,11 +152,13 @@ pub(super) fn shown(
         }
         Err(Fault::Empty) => Shown {
             call: None,
-            word: "Limit".to_owned(),
-            words: format!("{}. Type the reading.", limit_lines(limit, unit)),
+            word: tr!("Limit").to_owned(),
+            words: tr!("{}. Type the reading.", limit_lines(limit, unit)),
         },
         Err(fault) => {
-            Shown { call: None, word: "Can’t read that".to_owned(), words: fault.to_string() }
+            Shown {
+                call: None, word: tr!("Can’t read that").to_owned(), words: fault.to_string()
+            }
         }
     }
 }
@@ -178,9 +181,9 @@ fn write(
             unit: reading.unit(),
             gauge: gauge.get_untracked(),
         };
-        let mut said = format!("{} {}", figure.text, figure.unit.symbol());
+        let mut said = figure.shown();
         if !place.is_empty() {
-            said = format!("{said} on {}", place_words(&place));
+            said = tr!("{said} on {}", place_words(&place));
         }
         app.write(vec![Fact::Figure(figure)], said, draft::emptied(typed));
     }
@@ -197,8 +200,8 @@ pub(super) fn shown_units(dimension: Dimension) -> Vec<Unit> {
 pub(super) fn extra_keys(row: &Row) -> [(&'static str, &'static str, &'static str); 2] {
     let below_zero = row.bounds().lowest < 0;
     [
-        ("½", "½", "and a half"),
-        if below_zero { ("−", "-", "Minus") } else { ("/", "/", "Fraction bar") },
+        ("½", "½", tr!("and a half")),
+        if below_zero { ("−", "-", tr!("Minus")) } else { ("/", "/", tr!("Fraction bar")) },
     ]
 }
 
@@ -226,7 +229,7 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
     lines.extend(piece(app, row, place));
     lines.push(gauge_choice(app, &row.id, gauge));
     if !row.caution.is_empty() {
-        lines.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));
+        lines.push(el("p").class("caution").with(text("b", "", tr!("Care: "))).text(&row.caution));
     }
     lines.push(text("p", "how", &row.how));
     lines.push(how_picture(row.picture()));
@@ -240,9 +243,11 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
         move || app.settings.with(|settings| settings.favourites.contains(&id))
     };
     let face = is_favourite.clone();
-    let own = link("quiet", &Route::OwnLimit(id.clone()).hash()).text("Put in my own limit");
+    let own = link("quiet", &Route::OwnLimit(id.clone()).hash()).text(tr!("Put in my own limit"));
     let favourite = button("quiet", "", move || app.set(|settings| settings.toggle_favourite(&id)))
-        .text_live(move || if face() { "On the bench ✓" } else { "Put on the bench" }.to_owned())
+        .text_live(move || {
+            if face() { tr!("On the bench ✓") } else { tr!("Put on the bench") }.to_owned()
+        })
         .pressed(is_favourite);
     lines.push(el("div").class("row-actions").with(own).with(favourite));
     lines
@@ -260,12 +265,12 @@ fn piece(app: App, row: &Row, place: &str) -> Option<El> {
         if value == place { option.attr("selected", "") } else { option }
     };
     let select = el("select")
-        .with(option("", "none in particular"))
+        .with(option("", tr!("none in particular")))
         .with_all(choices.iter().map(|choice| option(choice, &place_words(choice))))
         .on("change", move |event| {
             app.go(&Route::Check { row: id.clone(), place: event_target_value(&event) })
         });
-    Some(el("label").class("line-field").with(text("span", "", "Piece")).with(select))
+    Some(el("label").class("line-field").with(text("span", "", tr!("Piece"))).with(select))
 }
 
 /// Which gauge is in hand: its doubt decides how close a reading may come to an edge.
@@ -285,9 +290,9 @@ fn gauge_choice(app: App, row: &str, gauge: RwSignal<GaugeKind>) -> El {
                 app.take_in_hand(&row, kind);
             }
         });
-    let own = link("quiet", &Route::Gauges.hash()).text("My gauges");
+    let own = link("quiet", &Route::Gauges.hash()).text(tr!("My gauges"));
     el("div")
         .class("line-field")
-        .with(el("label").class("line-field").with(text("span", "", "Gauge")).with(select))
+        .with(el("label").class("line-field").with(text("span", "", tr!("Gauge"))).with(select))
         .with(own)
 }

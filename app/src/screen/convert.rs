@@ -13,6 +13,7 @@ use pitleaf_core::quantity::{
     Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
     nearest_leaf, nearest_sixty_fourth, places_for, usual_leaves,
 };
+use pitleaf_translated::tr;
 
 /// The converter.
 pub fn screen() -> Vec<El> {
@@ -37,7 +38,7 @@ pub fn screen() -> Vec<El> {
     };
     let figure = el("div")
         .class("figure-line")
-        .with(figure_input("Figure", typed))
+        .with(figure_input(tr!("Figure"), typed))
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
     let answer = el("div")
         .class("check-answer")
@@ -45,7 +46,7 @@ pub fn screen() -> Vec<El> {
         .live(move || answer(&typed.get(), unit.get()))
         .with(help(&Calculator::Convert.help()));
     let what = el("select")
-        .attr("aria-label", "What is measured")
+        .attr("aria-label", tr!("What is measured"))
         .with_all(Dimension::ALL.map(|choice| {
             el("option")
                 .attr("value", choice.name())
@@ -55,15 +56,19 @@ pub fn screen() -> Vec<El> {
         .on("change", choose);
     let units = el("div").class("units-live").live(move || vec![units_of(dimension.get(), unit)]);
     let slash = button("key", "/", move || typed.update(|typed| typed.push('/')))
-        .attr("aria-label", "Fraction bar");
-    let clear = button("key", "Clear", move || typed.set(String::new()));
+        .attr("aria-label", tr!("Fraction bar"));
+    let clear = button("key", tr!("Clear"), move || typed.set(String::new()));
     let keys = el("div")
         .class("check-keys")
         .with(el("div").class("convert-what").with(what).with(units))
-        .with(keypad(typed, [("±", "±", "plus or minus"), ("−", "-", "Minus")], [slash, clear]));
+        .with(keypad(
+            typed,
+            [("±", "±", tr!("plus or minus")), ("−", "-", tr!("Minus"))],
+            [slash, clear],
+        ));
     frame(
-        || "Convert".to_owned(),
-        || "One figure, every unit; exact where it can be".to_owned(),
+        || tr!("Convert").to_owned(),
+        || tr!("One figure, every unit; exact where it can be").to_owned(),
         false,
         check_frame(app, answer, keys),
     )
@@ -73,7 +78,12 @@ pub fn screen() -> Vec<El> {
 fn units_of(dimension: Dimension, unit: RwSignal<Unit>) -> El {
     let choices: Vec<(Unit, &str)> =
         dimension.units().take(4).map(|unit| (unit, unit.symbol())).gather();
-    switch("Unit", &choices, move |choice| unit.get() == choice, move |choice| unit.set(choice))
+    switch(
+        tr!("Unit"),
+        &choices,
+        move |choice| unit.get() == choice,
+        move |choice| unit.set(choice),
+    )
 }
 
 fn answer(typed: &str, unit: Unit) -> Vec<El> {
@@ -97,7 +107,7 @@ fn refusal(fault: &Fault) -> El {
         Fault::Empty => text(
             "p",
             "refusal empty",
-            "Type a figure. A drawing’s 11 ± 0.3 gives limits, rounded inward.",
+            tr!("Type a figure. A drawing’s 11 ± 0.3 gives limits, rounded inward."),
         ),
         fault => text("p", "refusal", &fault.to_string()),
     }
@@ -120,33 +130,33 @@ fn every_unit(reading: &Reading) -> El {
         let (large, beside) = converted.shown();
         row(converted.unit.symbol(), large, &beside)
     });
-    table("In every unit", rows)
+    table(tr!("In every unit"), rows)
 }
 
 /// The nearest 64th of an inch and the nearest leaf of a usual set, for lengths.
 fn near(amount: Amount, step: Span) -> Option<El> {
     let (fraction, off_fraction) = nearest_sixty_fourth(amount)?;
     let fraction = match fraction {
-        (whole, 0, _) => format!("{whole} in"),
+        (whole, 0, _) => tr!("{whole} in"),
         (0, numerator, denominator) => format!("{numerator}/{denominator} in"),
         (whole, numerator, denominator) => format!("{whole} {numerator}/{denominator} in"),
     };
     let (leaf, off_leaf) = nearest_leaf(amount, &usual_leaves())?;
     let leaf = format!("{} mm", leaf.show(Unit::Millimetre, 2, Rounding::Nearest));
     Some(table(
-        "Nearest",
+        tr!("Nearest"),
         [
             row("1/64", &fraction, &off(off_fraction, Unit::Inch, step)),
-            row("leaf", &leaf, &off(off_leaf, Unit::Millimetre, step)),
+            row(tr!("leaf"), &leaf, &off(off_leaf, Unit::Millimetre, step)),
         ],
     ))
 }
 
 fn off(rest: Span, unit: Unit, step: Span) -> String {
     if rest.is_zero() {
-        return "exactly".to_owned();
+        return tr!("exactly").to_owned();
     }
-    let way = if rest.is_negative() { "under it" } else { "over it" };
+    let way = if rest.is_negative() { tr!("under it") } else { tr!("over it") };
     format!(
         "{} {} {way}",
         rest.size().show(unit, places_for(step, unit).min(5), Rounding::Nearest),
@@ -163,8 +173,8 @@ fn limits(tolerance: &Tolerance) -> Vec<El> {
         text(
             "p",
             "plain",
-            "Limits rounded inward: nothing shown here admits what the drawing rejects.",
+            tr!("Limits rounded inward: nothing shown here admits what the drawing rejects."),
         ),
-        table("Limits in every unit", rows),
+        table(tr!("Limits in every unit"), rows),
     ]
 }

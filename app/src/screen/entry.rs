@@ -12,6 +12,7 @@ use crate::widget::{frame, verdict_card};
 use pitleaf_core::book::{EntryId, Fact, Figure, judged};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Sheet, limit_lines};
+use pitleaf_translated::tr;
 
 /// An entry with its history; withdraw it, or let it hold again.
 pub fn screen(id: EntryId) -> Vec<El> {
@@ -22,11 +23,11 @@ pub fn screen(id: EntryId) -> Vec<El> {
             let words = app.book.with(|book| {
                 book.entry(&id).map(|entry| app.sheet.with(|sheet| book.words(entry, sheet)))
             });
-            words.map_or_else(|| "No such entry".to_owned(), |words| words.about)
+            words.map_or_else(|| tr!("No such entry").to_owned(), |words| words.about)
         }
     };
     let page = el("main").class("page").live(move || shown(app, &id).unwrap_or_else(|| none(app)));
-    frame(about, || "An entry and its history".to_owned(), true, page)
+    frame(about, || tr!("An entry and its history").to_owned(), true, page)
 }
 
 /// What stands there while the book has no such entry.
@@ -34,9 +35,9 @@ fn none(app: App) -> Vec<El> {
     let words = if app.is_opening() {
         app.build_name()
     } else {
-        "The book has no such entry: it may lie in another phone’s. Join the two books, or look for it here.".to_owned()
+        tr!("The book has no such entry: it may lie in another phone’s. Join the two books, or look for it here.").to_owned()
     };
-    vec![text("p", "plain", &words), link("button", &Route::Book.hash()).text("To the book")]
+    vec![text("p", "plain", &words), link("button", &Route::Book.hash()).text(tr!("To the book"))]
 }
 
 fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
@@ -48,9 +49,9 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
         let withdrawn = book.is_withdrawn(id);
         let at = device::moment(entry.at);
         let when = if withdrawn {
-            format!("Written {at}. Withdrawn: it no longer counts, and stays in the book.")
+            tr!("Written {at}. Withdrawn: it no longer counts, and stays in the book.")
         } else {
-            format!("Written {at}.")
+            tr!("Written {at}.")
         };
         let mut lines = vec![
             text("p", if withdrawn { "entry-figure withdrawn" } else { "entry-figure" }, &says),
@@ -62,20 +63,20 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
             if is_right_here && judged(figure, &sheet).is_some() {
                 let (row, place) = (figure.row.clone(), figure.place.clone());
                 let again = Route::Check { row, place };
-                lines.push(link("button action", &again.hash()).text("Put it right"));
+                lines.push(link("button action", &again.hash()).text(tr!("Put it right")));
             }
         }
         if let Some(slot) = entry.fact.slot() {
-            let words = format!("Slot {slot}");
+            let words = tr!("Slot {slot}");
             lines.push(link("plate-link", &Route::Slot(slot).hash()).text(&words));
         }
         if let Some(of) = entry.fact.of_entry() {
-            lines.push(list("entries", "The entry", [entry_line(of.clone())]));
+            lines.push(list("entries", tr!("The entry"), [entry_line(of.clone())]));
         } else {
             let id = [id.clone()];
             lines.push(button(
                 "button",
-                if withdrawn { "Let it hold again" } else { "Withdraw" },
+                if withdrawn { tr!("Let it hold again") } else { tr!("Withdraw") },
                 move || {
                     if withdrawn { app.restore(&id) } else { app.withdraw(&id) }
                 },
@@ -92,8 +93,8 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
             })
             .unwrap_or_default();
         if history.len() > 1 {
-            lines.push(text("h2", "", "Every value it had, the latest first"));
-            lines.push(list("entries", "History", history.into_iter().map(entry_line)));
+            lines.push(text("h2", "", tr!("Every value it had, the latest first")));
+            lines.push(list("entries", tr!("History"), history.into_iter().map(entry_line)));
         }
         Some(lines)
     })
@@ -104,8 +105,7 @@ fn judgement(figure: &Figure, sheet: &Sheet) -> Vec<El> {
     let Some((row, reading, gauge)) = judged(figure, sheet) else { return Vec::new() };
     let unit = reading.unit();
     let shown = check::shown(&row.limit, &Ok(reading), &gauge, unit);
-    let limit =
-        format!("Limit {}, read with: {}.", limit_lines(&row.limit, unit), gauge.kind.name());
+    let limit = tr!("Limit {}, read with: {}.", limit_lines(&row.limit, unit), gauge.kind.name());
     vec![
         verdict_card(Memo::new(move || shown.clone())),
         text("p", "plain", &limit),

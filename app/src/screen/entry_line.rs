@@ -6,6 +6,7 @@ use crate::route::Route;
 use crate::state::app;
 use crate::widget::call_mark;
 use pitleaf_core::book::EntryId;
+use pitleaf_translated::tr;
 
 /// What an entry is about, what it says, its verdict and when; struck through when withdrawn.
 pub(super) fn entry_line(id: EntryId) -> El {
@@ -22,7 +23,7 @@ pub(super) fn entry_line(id: EntryId) -> El {
         line = line.with(call_mark(Some(call)));
     }
     if withdrawn {
-        when = when.with(text("span", "kind", "withdrawn"));
+        when = when.with(text("span", "kind", tr!("withdrawn")));
     } else if let Some(call) = words.call {
         when = when.with(text("span", "kind", call.word()));
     }

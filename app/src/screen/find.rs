@@ -9,6 +9,7 @@ use crate::state::{App, app};
 use crate::store::keep;
 use crate::widget::{frame, search};
 use pitleaf_core::find::{Finder, Found, Group, Kind};
+use pitleaf_translated::tr;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 
@@ -32,16 +33,17 @@ pub fn screen() -> Vec<El> {
     request_animation_frame(move || request_animation_frame(move || is_shown.set(true)));
     // Of which kind all are shown, until something else is asked.
     let whole = RwSignal::new((None, String::new()));
-    let field = search("Find", "warp, torqe, M10, shim…", app.sought).on_enter(move || {
-        let first = finder.with_untracked(|finder| {
-            app.sought.with_untracked(|query| {
-                finder.find(query).first().map(|group| group.found[0].place.clone())
-            })
+    let field =
+        search(tr!("Find"), tr!("warp, torqe, M10, shim…"), app.sought).on_enter(move || {
+            let first = finder.with_untracked(|finder| {
+                app.sought.with_untracked(|query| {
+                    finder.find(query).first().map(|group| group.found[0].place.clone())
+                })
+            });
+            if let Some(place) = first {
+                app.go(&Route::of_found(&place, app.rotors()));
+            }
         });
-        if let Some(place) = first {
-            app.go(&Route::of_found(&place, app.rotors()));
-        }
-    });
     take_focus(&field);
     follow(move || app.sought.with(|query| keep::set(draft::SOUGHT, query)));
     let page = el("main").class("page").with(field).live(move || {
@@ -51,8 +53,8 @@ pub fn screen() -> Vec<El> {
         })
     });
     frame(
-        || "Find".to_owned(),
-        || "Limits, calculators, tables, steps, slots, notes, help".to_owned(),
+        || tr!("Find").to_owned(),
+        || tr!("Limits, calculators, tables, steps, slots, notes, help").to_owned(),
         true,
         page,
     )
@@ -84,7 +86,7 @@ fn answers(
     let groups = finder.find(query);
     let said = match groups.iter().map(|group| group.found.len()).sum::<usize>() {
         0 => finder.nothing(query),
-        count => format!("{count} found"),
+        count => tr!("{count} found"),
     };
     let mut shown = vec![text("p", "plain", &said).attr("role", "status")];
     for group in groups {
@@ -109,7 +111,7 @@ fn of_kind(
     let mut made = vec![text("h2", "", kind.name()), list("rows", kind.name(), lines)];
     let count = group.found.len();
     if !is_whole && count > FIRST {
-        let words = format!("{}: all {count}", kind.name());
+        let words = tr!("{}: all {count}", kind.name());
         made.push(button("quiet", &words, move || {
             whole.set((Some(kind), app.sought.get_untracked()));
         }));

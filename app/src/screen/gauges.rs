@@ -10,6 +10,7 @@ use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Edge, Gauge, GaugeKind};
 use pitleaf_core::quantity::{Bounds, Reading, Rounding, Span, Unit};
+use pitleaf_translated::tr;
 
 /// A kind of gauge, with its steps and what it is good to as typed.
 #[derive(Clone, Copy)]
@@ -32,12 +33,12 @@ pub fn screen() -> Vec<El> {
         .with(text(
             "p",
             "plain",
-            "A reading is only as good as its gauge. The figures below are the usual ones of each kind, from memory: put in what your gauge’s paper says.",
+            tr!("A reading is only as good as its gauge. The figures below are the usual ones of each kind, from memory: put in what your gauge’s paper says."),
         ))
         .with_all(all.into_iter().map(|typed| form(app, typed)));
     frame(
-        || "My gauges".to_owned(),
-        || "What each shows, and how good it is".to_owned(),
+        || tr!("My gauges").to_owned(),
+        || tr!("What each shows, and how good it is").to_owned(),
         true,
         page,
     )
@@ -70,27 +71,28 @@ fn form(app: App, Typed { kind, steps, error }: Typed) -> El {
                 wrong.set(String::new());
                 app.write(
                     vec![Fact::Gauge { kind, resolution, error }],
-                    format!("your {}", kind.name()),
+                    tr!("your {}", kind.name()),
                     || {},
                 );
             }
-            (Err(fault), _) => wrong.set(format!("Steps: {fault}")),
-            (_, Err(fault)) => wrong.set(format!("Good to: {fault}")),
+            (Err(fault), _) => wrong.set(tr!("Steps: {fault}")),
+            (_, Err(fault)) => wrong.set(tr!("Good to: {fault}")),
         }
     };
     el("form")
         .class("form")
         .on_submit(save)
         .with(
-            el("h2")
-                .text(kind.name())
-                .text_live(move || if is_own() { " · yours" } else { " · usual" }.to_owned()),
+            el("h2").text(kind.name()).text_live(move || {
+                if is_own() { tr!(" · yours") } else { tr!(" · usual") }.to_owned()
+            }),
         )
-        .with(el("div").class("pair").with(field("Steps of", "0.001 mm", steps)).with(field(
-            "Good to ±",
-            "0.004 mm",
-            error,
-        )))
+        .with(
+            el("div")
+                .class("pair")
+                .with(field(tr!("Steps of"), tr!("0.001 mm"), steps))
+                .with(field(tr!("Good to ±"), tr!("0.004 mm"), error)),
+        )
         .with(el("p").class("refusal-line").attr("role", "alert").text_live(move || wrong.get()))
-        .with(text("button", "button", "Put it in").attr("type", "submit"))
+        .with(text("button", "button", tr!("Put it in")).attr("type", "submit"))
 }

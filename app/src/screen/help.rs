@@ -7,15 +7,16 @@ use crate::state::app;
 use crate::widget::{frame, texts};
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::help::Topic;
+use pitleaf_translated::tr;
 
 /// The screen.
 pub fn screen(id: &str) -> Vec<El> {
     let app = app();
     let page = el("main").class("page help");
     let Some(topic) = Topic::named(id) else {
-        let words = "There is no help of this name. Look for it by another word.";
+        let words = tr!("There is no help of this name. Look for it by another word.");
         return frame(
-            || "No such help".to_owned(),
+            || tr!("No such help").to_owned(),
             String::new,
             true,
             page.with(text("p", "", words)),
@@ -34,14 +35,14 @@ pub fn screen(id: &str) -> Vec<El> {
                 ))
             });
             let mut shown = texts(&topic.help(sheet));
-            shown.push(text("h2", "", "Check it"));
-            shown.push(list("rows", "Check it", rows.chain(surveys)));
+            shown.push(text("h2", "", tr!("Check it")));
+            shown.push(list("rows", tr!("Check it"), rows.chain(surveys)));
             shown
         })
     });
     frame(
         move || topic.title.to_owned(),
-        || "Our own words; common practice, no source".to_owned(),
+        || tr!("Our own words; common practice, no source").to_owned(),
         true,
         page,
     )

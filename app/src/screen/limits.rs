@@ -8,6 +8,7 @@ use crate::state::app;
 use crate::widget::frame;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::Part;
+use pitleaf_translated::tr;
 
 /// The parts, favourites first.
 pub fn screen() -> Vec<El> {
@@ -20,20 +21,20 @@ pub fn screen() -> Vec<El> {
                 (count > 0).then(|| {
                     link("tile", &Route::Part(part).hash())
                         .with(text("b", "", part.name()))
-                        .with(text("span", "dim", &format!("{count} limits")))
+                        .with(text("span", "dim", &tr!("{count} limits")))
                 })
             };
             Part::ALL.into_iter().filter_map(tile).gather()
         });
         vec![
-            list("rows", "On the bench", favourites(app).iter().map(row_link)),
-            text("h2", "", "Parts"),
-            list("tiles", "Parts", parts),
+            list("rows", tr!("On the bench"), favourites(app).iter().map(row_link)),
+            text("h2", "", tr!("Parts")),
+            list("tiles", tr!("Parts"), parts),
         ]
     });
     frame(
-        || "Limits".to_owned(),
-        || "By part; the ones on your bench first".to_owned(),
+        || tr!("Limits").to_owned(),
+        || tr!("By part; the ones on your bench first").to_owned(),
         false,
         page,
     )
@@ -61,7 +62,7 @@ pub fn part_screen(part: Part) -> Vec<El> {
         let by_place = MEASURED_BY_PLACE.contains(&part).then(|| {
             el("div")
                 .class("pair")
-                .with(link("plate-link", &Route::Faces.hash()).text("Measure place by place"))
+                .with(link("plate-link", &Route::Faces.hash()).text(tr!("Measure place by place")))
         });
         by_place.into_iter().chain([rows]).gather()
     });
@@ -78,7 +79,7 @@ pub fn part_screen(part: Part) -> Vec<El> {
     }));
     frame(
         move || part.name().to_owned(),
-        move || format!("Limits for {}", app.kind().name()),
+        move || tr!("Limits for {}", app.kind().name()),
         true,
         page,
     )

@@ -5,6 +5,7 @@ use crate::route::{Route, WorkPlace};
 use crate::state::App;
 use crate::widget::frame;
 use pitleaf_core::seals::Place;
+use pitleaf_translated::tr;
 
 /// The screen said of a place that is on no part of this build; none where it is, or no build is open.
 pub fn screen(app: App, route: &Route) -> Option<Vec<El>> {
@@ -13,8 +14,8 @@ pub fn screen(app: App, route: &Route) -> Option<Vec<El>> {
     let page = el("main")
         .class("page")
         .with(text("p", "plain", &words))
-        .with(link("button action", &Route::Bench.hash()).text("To the bench"));
-    Some(frame(|| "Not on this engine".to_owned(), move || app.build_name(), true, page))
+        .with(link("button action", &Route::Bench.hash()).text(tr!("To the bench")));
+    Some(frame(|| tr!("Not on this engine").to_owned(), move || app.build_name(), true, page))
 }
 
 fn why(rotors: u8, route: &Route) -> Option<String> {
@@ -31,7 +32,7 @@ fn why(rotors: u8, route: &Route) -> Option<String> {
         Route::Survey(survey, piece) => {
             let is_there = survey.pieces(rotors).contains(piece);
             (!is_there).then(|| {
-                format!("This build has no such piece: “{piece}”. Choose one of those under Faces.")
+                tr!("This build has no such piece: “{piece}”. Choose one of those under Faces.")
             })
         }
         _ => None,

@@ -11,6 +11,7 @@ use pitleaf_core::book::demo;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::builds as builds_of;
+use pitleaf_translated::tr;
 
 /// Name, how it breathes, how many rotors; and the builds there are.
 pub fn screen() -> Vec<El> {
@@ -27,22 +28,23 @@ pub fn screen() -> Vec<El> {
     };
     let kinds =
         [BuildKind::NaturallyAspirated, BuildKind::ForcedInduction].map(|kind| (kind, kind.name()));
-    let counts = [(1, "1 rotor"), (2, "2 rotors"), (3, "3 rotors"), (4, "4 rotors")];
-    let send = text("button", "button action", "Open")
+    let counts =
+        [(1, tr!("1 rotor")), (2, tr!("2 rotors")), (3, tr!("3 rotors")), (4, tr!("4 rotors"))];
+    let send = text("button", "button action", tr!("Open"))
         .attr("type", "submit")
         .disabled(move || name.with(|name| name.trim().is_empty()));
     let form = el("form")
         .class("form")
         .on_submit(open)
-        .with(field("Name", "the customer’s engine", name))
+        .with(field(tr!("Name"), tr!("the customer’s engine"), name))
         .with(switch(
-            "How it breathes",
+            tr!("How it breathes"),
             &kinds,
             move |choice| kind.get() == choice,
             move |choice| kind.set(choice),
         ))
         .with(switch(
-            "Rotors",
+            tr!("Rotors"),
             &counts,
             move |choice| rotors.get() == choice,
             move |choice| rotors.set(choice),
@@ -55,8 +57,8 @@ pub fn screen() -> Vec<El> {
         text(
             "p",
             "plain",
-            "What you typed is kept, but not written yet: it belongs on a build’s pages. Open the build, \
-             and you are back at it.",
+            tr!("What you typed is kept, but not written yet: it belongs on a build’s pages. Open the build, \
+             and you are back at it."),
         )
     });
     let page = el("main")
@@ -64,10 +66,10 @@ pub fn screen() -> Vec<El> {
         .with_all(why)
         .with(form)
         .live(move || builds(app))
-        .with(button("quiet", "Open the demo engine (invented figures)", open_demo));
+        .with(button("quiet", tr!("Open the demo engine (invented figures)"), open_demo));
     frame(
-        || "Open a build".to_owned(),
-        || "An engine’s own pages in the book".to_owned(),
+        || tr!("Open a build").to_owned(),
+        || tr!("An engine’s own pages in the book").to_owned(),
         true,
         page,
     )
@@ -98,8 +100,9 @@ fn builds(app: App) -> Vec<El> {
         return Vec::new();
     }
     vec![
-        text("h2", "", "Builds in the book"),
-        list("rows", "Builds in the book", builds),
-        link("quiet", &Route::Work(WorkPlace::Builds).hash()).text("Search, put away, compare"),
+        text("h2", "", tr!("Builds in the book")),
+        list("rows", tr!("Builds in the book"), builds),
+        link("quiet", &Route::Work(WorkPlace::Builds).hash())
+            .text(tr!("Search, put away, compare")),
     ]
 }

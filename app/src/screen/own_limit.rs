@@ -9,8 +9,10 @@ use crate::state::{App, app};
 use crate::widget::{fault_list, field, frame, no_such_limit, switch};
 use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
+use pitleaf_core::language::figure;
 use pitleaf_core::limits::{Edge, Limit, Row, Source, TypedEdges};
 use pitleaf_core::quantity::Unit;
+use pitleaf_translated::tr;
 use std::rc::Rc;
 
 /// The form for one row.
@@ -43,9 +45,9 @@ impl Typed {
         let limit = &row.limit;
         let text = |edge: &Option<Edge>| match edge {
             Some(edge) if edge.unit() != unit => {
-                format!("{} {}", edge.text(), edge.unit().symbol())
+                format!("{} {}", figure(edge.text()), edge.unit().symbol())
             }
-            Some(edge) => edge.text().to_owned(),
+            Some(edge) => figure(edge.text()),
             None => String::new(),
         };
         let field = |edge| RwSignal::new(text(edge));
@@ -99,9 +101,9 @@ impl Typed {
         };
         let [lower, upper, wear] = self.edges;
         let limit = Limit {
-            lower: edge("Lower", lower),
-            upper: edge("Upper", upper),
-            wear: edge("Wear", wear),
+            lower: edge(tr!("Lower"), lower),
+            upper: edge(tr!("Upper"), upper),
+            wear: edge(tr!("Wear"), wear),
         };
         let words = |typed: RwSignal<String>| typed.get_untracked().trim().to_owned();
         let source = Source::Yours {
@@ -112,7 +114,7 @@ impl Typed {
         let row = Row { limit, unit, source, ..old.clone() };
         faults.extend(row.faults().iter().map(ToString::to_string));
         if words(self.from).is_empty() {
-            faults.push("Say where it is from: the manual and its page.".to_owned());
+            faults.push(tr!("Say where it is from: the manual and its page.").to_owned());
         }
         if faults.is_empty() { Ok(row) } else { Err(faults) }
     }
@@ -147,11 +149,11 @@ fn form(app: App, row: Row) -> Vec<El> {
             let hash = Route::OwnLimit(own.id.clone()).hash();
             let own = Box::new(own);
             let (fact, whose) = if typed.every.get_untracked() {
-                (Fact::Limit(own), "every engine")
+                (Fact::Limit(own), tr!("every engine"))
             } else {
-                (Fact::BuildLimit(own), "this engine only")
+                (Fact::BuildLimit(own), tr!("this engine only"))
             };
-            app.write(vec![fact], format!("your own limit, {whose}"), move || {
+            app.write(vec![fact], tr!("your own limit, {whose}"), move || {
                 draft::put(&hash, "", None);
                 app.go(&back);
             });
@@ -167,13 +169,13 @@ fn form(app: App, row: Row) -> Vec<El> {
         let save = save.clone();
         move || {
             let save = save.clone();
-            let key = || button("button", "Keep it all the same", move || save(true));
+            let key = || button("button", tr!("Keep it all the same"), move || save(true));
             asked.get().then(key).into_iter().gather()
         }
     };
     let whose = switch(
-        "Holds for",
-        &[(false, "this engine only"), (true, "every engine")],
+        tr!("Holds for"),
+        &[(false, tr!("this engine only")), (true, tr!("every engine"))],
         move |every| typed.every.get() == every,
         move |every| typed.every.set(every),
     );
@@ -181,25 +183,25 @@ fn form(app: App, row: Row) -> Vec<El> {
         .class("form")
         .on_submit(move || save(false))
         .with(switch(
-            "Unit",
+            tr!("Unit"),
             &units,
             move |unit| typed.unit.get() == unit,
             move |unit| typed.switch(unit),
         ))
         .with_all([
-            field("Lower limit", "none", lower),
-            field("Upper limit", "none", upper),
-            field("Wear limit", "none", wear),
-            field("From", "the manual, its page", typed.from),
-            field("Entered by", "may stay empty", typed.who),
+            field(tr!("Lower limit"), tr!("none"), lower),
+            field(tr!("Upper limit"), tr!("none"), upper),
+            field(tr!("Wear limit"), tr!("none"), wear),
+            field(tr!("From"), tr!("the manual, its page"), typed.from),
+            field(tr!("Entered by"), tr!("may stay empty"), typed.who),
             whose,
             faults,
-            text("button", "button action", "Put it in").attr("type", "submit"),
+            text("button", "button action", tr!("Put it in")).attr("type", "submit"),
         ])
         .live(anyway);
     let under = move || {
         let engine = app.opening().map(|(name, ..)| format!(" · {name}"));
         what.clone() + &engine.unwrap_or_default()
     };
-    frame(|| "My own limit".to_owned(), under, true, el("main").class("page").with(form))
+    frame(|| tr!("My own limit").to_owned(), under, true, el("main").class("page").with(form))
 }

@@ -6,6 +6,7 @@ use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
 use pitleaf_core::book::{Coming, Entry, EntryId};
+use pitleaf_translated::tr;
 
 /// The preview of a file.
 pub fn screen() -> Vec<El> {
@@ -14,8 +15,8 @@ pub fn screen() -> Vec<El> {
         .class("page")
         .live(move || app.coming.with(|coming| shown(app, coming.as_ref())));
     frame(
-        || "Take in a book".to_owned(),
-        || "Nothing is taken in before you say so".to_owned(),
+        || tr!("Take in a book").to_owned(),
+        || tr!("Nothing is taken in before you say so").to_owned(),
         true,
         page,
     )
@@ -23,34 +24,34 @@ pub fn screen() -> Vec<El> {
 
 fn shown(app: App, coming: Option<&Coming>) -> Vec<El> {
     let Some(coming) = coming else {
-        return vec![text("p", "plain", "No file is chosen. Choose one in the book.")];
+        return vec![text("p", "plain", tr!("No file is chosen. Choose one in the book."))];
     };
     let count = coming.new.len();
     let mut lines = vec![
-        text("p", "entry-figure", &format!("{count} new")),
-        text("p", "plain", &format!("{} known already: they change nothing.", coming.known)),
+        text("p", "entry-figure", &tr!("{count} new")),
+        text("p", "plain", &tr!("{} known already: they change nothing.", coming.known)),
     ];
     if !coming.altered.is_empty() {
-        let words = format!(
+        let words = tr!(
             "{} have the name of an entry here but say something else: one of the two was changed by hand. They are left out.",
             coming.altered.len()
         );
         lines.push(text("p", "caution", &words));
     }
     if !coming.conflicts.is_empty() {
-        lines.push(text("h2", "", &format!("{} said differently in both", coming.conflicts.len())));
-        lines.push(text("p", "plain", "Both are kept. The later one is shown; the other stays in its history, one touch away."));
+        lines.push(text("h2", "", &tr!("{} said differently in both", coming.conflicts.len())));
+        lines.push(text("p", "plain", tr!("Both are kept. The later one is shown; the other stays in its history, one touch away.")));
         lines.push(list(
             "rows",
-            "Said differently",
+            tr!("Said differently"),
             coming.conflicts.iter().take(50).map(|conflict| {
                 let line = el("span").class("entry-words");
                 let here = words(app, coming, &conflict.here);
                 let theirs = words(app, coming, &conflict.theirs);
                 let (shown, kept) = if conflict.here == conflict.joined {
-                    (here, format!("is the later one and stays; the file’s: {theirs}"))
+                    (here, tr!("is the later one and stays; the file’s: {theirs}"))
                 } else {
-                    (theirs, format!("from the file, in place of {here}"))
+                    (theirs, tr!("from the file, in place of {here}"))
                 };
                 let words = line.with(text("b", "", &shown)).with(text("span", "dim", &kept));
                 el("div").class("entry").with(words)
@@ -59,9 +60,9 @@ fn shown(app: App, coming: Option<&Coming>) -> Vec<El> {
     }
     if count > 0 {
         let take = move || app.take_in();
-        lines.push(button("button action", &format!("Take in {count}"), take));
+        lines.push(button("button action", &tr!("Take in {count}"), take));
     }
-    lines.push(button("button", "Leave it", move || {
+    lines.push(button("button", tr!("Leave it"), move || {
         app.coming.set(None);
         app.go(&Route::Book);
     }));

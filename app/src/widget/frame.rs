@@ -8,6 +8,7 @@ use pitleaf_core::book::Face;
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::help::Help;
+use pitleaf_translated::tr;
 
 /// A screen: its head (with "back" where there is somewhere to go back to), and what stands under it.
 pub fn frame(
@@ -22,7 +23,7 @@ pub fn frame(
         let chevron = icon("0 0 24 24", &["M15 4 7 12l8 8"]);
         head = head.with(
             link("back", "")
-                .attr("aria-label", "Back")
+                .attr("aria-label", tr!("Back"))
                 .attr_live("href", move || Some(app.back().hash()))
                 .with(chevron),
         );
@@ -31,8 +32,9 @@ pub fn frame(
         .class("head-words")
         .with(el("h1").text_live(title))
         .with(el("p").class("under").text_live(under));
-    let settings =
-        link("head-action", &Route::Settings.hash()).attr("aria-label", "Settings").with(icon(
+    let settings = link("head-action", &Route::Settings.hash())
+        .attr("aria-label", tr!("Settings"))
+        .with(icon(
             "0 0 24 24",
             &[
                 "M3 7h8m6 0h4M3 17h4m6 0h8",
@@ -42,7 +44,7 @@ pub fn frame(
     let here = app.route.get_untracked();
     let find = (here != Route::Find).then(|| {
         link("head-action", &Route::Find.hash())
-            .attr("aria-label", "Find")
+            .attr("aria-label", tr!("Find"))
             .with(icon("0 0 24 24", &["M16 10a6 6 0 1 1-12 0 6 6 0 0 1 12 0zM14.5 14.5 21 21"]))
     });
     let body = match here.calculator() {
@@ -65,13 +67,16 @@ pub fn help_beside(help: Help) -> El {
 }
 
 fn what_is_this() -> El {
-    el("details").class("joint-more help no-print").with(text("summary", "", "What is this?"))
+    el("details").class("joint-more help no-print").with(text("summary", "", tr!("What is this?")))
 }
 
 /// The three texts, each under its heading; none where there is none.
 pub fn texts(help: &Help) -> Vec<El> {
-    let all =
-        [("What it is", help.what), ("How to measure", &help.how), ("Why it matters", help.why)];
+    let all = [
+        (tr!("What it is"), help.what),
+        (tr!("How to measure"), &help.how),
+        (tr!("Why it matters"), help.why),
+    ];
     all.into_iter()
         .filter(|(_, words)| !words.is_empty())
         .flat_map(|(heading, words)| [text("b", "", heading), text("p", "", words)])
@@ -80,9 +85,10 @@ pub fn texts(help: &Help) -> Vec<El> {
 
 /// What stands in the place of a limit that is not there.
 pub fn no_such_limit() -> Vec<El> {
-    const WORDS: &str = "The sheet has no row of this name. It may belong to another phone’s book.";
+    const WORDS: &str =
+        tr!("The sheet has no row of this name. It may belong to another phone’s book.");
     let page = el("main").class("page").with(text("p", "plain", WORDS));
-    frame(|| "No such limit".to_owned(), String::new, true, page)
+    frame(|| tr!("No such limit").to_owned(), String::new, true, page)
 }
 
 /// A drawn sign; what it stands for is said beside it or in its control's label.
@@ -100,8 +106,8 @@ pub fn nav() -> El {
             .text(name)
             .attr_live("aria-current", move || app.route.with(here).then(|| "page".to_owned()))
     };
-    el("nav").class("nav").attr("aria-label", "Screens").with_all([
-        place("Bench", &Route::Bench, |route| {
+    el("nav").class("nav").attr("aria-label", tr!("Screens")).with_all([
+        place(tr!("Bench"), &Route::Bench, |route| {
             matches!(
                 route,
                 Route::Bench
@@ -112,14 +118,14 @@ pub fn nav() -> El {
                     | Route::Work(_)
             )
         }),
-        place("Limits", &Route::Limits, |route| {
+        place(tr!("Limits"), &Route::Limits, |route| {
             matches!(
                 route,
                 Route::Limits | Route::Part(_) | Route::Check { .. } | Route::OwnLimit(_)
             )
         }),
-        place("Convert", &Route::Convert, |route| matches!(route, Route::Convert)),
-        place("Seals", &Route::Seals(1, Face::Front), |route| {
+        place(tr!("Convert"), &Route::Convert, |route| matches!(route, Route::Convert)),
+        place(tr!("Seals"), &Route::Seals(1, Face::Front), |route| {
             matches!(
                 route,
                 Route::Seals(..)
@@ -134,7 +140,7 @@ pub fn nav() -> El {
                     | Route::Matching
             )
         }),
-        place("Book", &Route::Book, |route| {
+        place(tr!("Book"), &Route::Book, |route| {
             matches!(route, Route::Book | Route::Entry(_) | Route::TakeIn)
         }),
     ])
@@ -144,7 +150,8 @@ pub fn nav() -> El {
 pub fn notice_bar() -> El {
     let app = app();
     let close = move || {
-        button("quiet", "×", move || app.notice.set(None)).attr("aria-label", "Close this line")
+        button("quiet", "×", move || app.notice.set(None))
+            .attr("aria-label", tr!("Close this line"))
     };
     el("div").class("notices").attrs(&[("role", "status"), ("aria-live", "polite")]).live(
         move || {
@@ -152,12 +159,12 @@ pub fn notice_bar() -> El {
                 None => return update_line(),
                 Some(Notice::Written(ids, said)) => el("div")
                     .class("notice")
-                    .with(el("p").with(text("b", "", "Written")).text(" ").text(&said))
-                    .with(button("quiet", "Undo", move || app.withdraw(&ids))),
+                    .with(el("p").with(text("b", "", tr!("Written"))).text(" ").text(&said))
+                    .with(button("quiet", tr!("Undo"), move || app.withdraw(&ids))),
                 Some(Notice::Withdrawn(ids)) => el("div")
                     .class("notice")
-                    .with(text("p", "", "Withdrawn; still in the book"))
-                    .with(button("quiet", "Hold again", move || app.restore(&ids))),
+                    .with(text("p", "", tr!("Withdrawn; still in the book")))
+                    .with(button("quiet", tr!("Hold again"), move || app.restore(&ids))),
                 Some(Notice::Said(said)) => el("div").class("notice").with(text("p", "", &said)),
                 Some(Notice::Wrong(said)) => {
                     el("div").class("notice wrong").attr("role", "alert").with(text("p", "", &said))

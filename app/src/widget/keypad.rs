@@ -7,7 +7,9 @@ use crate::dom::{El, el};
 use crate::signal::*;
 use crate::state::app;
 use pitleaf_core::gather::Gather;
+use pitleaf_core::language::DECIMAL_SIGN;
 use pitleaf_core::quantity::Unit;
+use pitleaf_translated::tr;
 use std::cell::Cell;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
@@ -55,7 +57,7 @@ pub fn keypad(
         key(spoken, move || typed.update(|typed| typed.push_str(types))).text(face)
     };
     let digit = move |face: &'static str| types((face, face, face));
-    let erase = key("Delete the last character", move || {
+    let erase = key(tr!("Delete the last character"), move || {
         typed.update(|typed| {
             typed.pop();
         });
@@ -64,7 +66,7 @@ pub fn keypad(
     let [upper, lower] = extra;
     el("div")
         .class("keypad")
-        .attrs(&[("role", "group"), ("aria-label", "Figure keys")])
+        .attrs(&[("role", "group"), ("aria-label", tr!("Figure keys"))])
         .with_all(["7", "8", "9"].map(digit))
         .with(erase)
         .with_all(["4", "5", "6"].map(digit))
@@ -72,7 +74,7 @@ pub fn keypad(
         .with_all(["1", "2", "3"].map(digit))
         .with(types(lower))
         .with(digit("0"))
-        .with(types((".", ".", "Decimal point")))
+        .with(types((DECIMAL_SIGN, DECIMAL_SIGN, tr!("Decimal point"))))
         .with_all(last)
 }
 
@@ -81,7 +83,7 @@ pub fn unit_keys(units: &[Unit], unit: RwSignal<Unit>) -> El {
     let app = app();
     let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).gather();
     switch(
-        "Unit",
+        tr!("Unit"),
         &choices,
         move |choice| unit.get() == choice,
         move |choice| {

@@ -6,6 +6,7 @@ mod frame;
 mod how_picture;
 mod keypad;
 mod mark;
+mod other_language;
 mod rule_picture;
 mod say;
 mod update_line;
@@ -17,6 +18,7 @@ pub use frame::{frame, help, help_beside, nav, no_such_limit, notice_bar, texts}
 pub use how_picture::how_picture;
 pub use keypad::{keypad, unit_keys};
 pub use mark::call_mark;
+pub use other_language::{language_missing, other_language};
 pub use rule_picture::rule_picture;
 pub use say::say_button;
 pub use update_line::update_line;

@@ -3,6 +3,7 @@
 use crate::dom::{El, svg};
 use pitleaf_core::limits::{Limit, Rule, Side, rule};
 use pitleaf_core::quantity::{Amount, Rounding, Span, Unit};
+use pitleaf_translated::tr;
 
 const LEFT: f64 = 12.0;
 const WIDTH: f64 = 336.0;
@@ -39,9 +40,13 @@ pub(super) fn with_hand(limit: &Limit, unit: Unit, rule: &Rule, hand: Vec<El>) -
     }
     picture = picture.with(path("inside", &bar(start, end.max(start + 1.0), 24.0, 22.0)));
     if let Some(at) = rule.wear.map(x) {
-        picture = picture
-            .with(path("wear", &format!("M{} 20v30", px(at))))
-            .with(label("small", at, 14, "middle", "worn"));
+        picture = picture.with(path("wear", &format!("M{} 20v30", px(at)))).with(label(
+            "small",
+            at,
+            14,
+            "middle",
+            tr!("worn"),
+        ));
     }
     picture = picture.with_all(hand);
     let close = rule.lower.is_some() && rule.upper.is_some() && end - start < 150.0;

@@ -2,6 +2,7 @@
 
 use crate::dom::{El, button, el, text};
 use crate::update::version;
+use pitleaf_translated::tr;
 
 /// The offer, if there is one to make now.
 pub fn update_line() -> Vec<El> {
@@ -11,8 +12,8 @@ pub fn update_line() -> Vec<El> {
     }
     let line = el("div")
         .class("notice")
-        .with(text("p", "", "A new version of Pitleaf is here. The book stays as it is."))
-        .with(button("quiet", "Take it", move || version.take()))
-        .with(button("quiet", "×", move || version.leave()).attr("aria-label", "Not now"));
+        .with(text("p", "", tr!("A new version of Pitleaf is here. The book stays as it is.")))
+        .with(button("quiet", tr!("Take it"), move || version.take()))
+        .with(button("quiet", "×", move || version.leave()).attr("aria-label", tr!("Not now")));
     vec![line]
 }

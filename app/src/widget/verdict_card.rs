@@ -4,6 +4,7 @@ use super::call_mark;
 use crate::dom::{El, el, text};
 use crate::signal::*;
 use pitleaf_core::limits::Call;
+use pitleaf_translated::tr;
 
 /// A verdict ready to show.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,7 +20,7 @@ pub struct Shown {
 /// The card under the rule.
 pub fn verdict_card(shown: Memo<Shown>) -> El {
     el("section")
-        .attrs(&[("role", "status"), ("aria-label", "Verdict")])
+        .attrs(&[("role", "status"), ("aria-label", tr!("Verdict"))])
         .attr_live("class", move || {
             let class = match shown.with(|shown| shown.call) {
                 Some(Call::Meets) => "verdict meets",

@@ -1,11 +1,14 @@
 //! The reminder to carry the book away as a file.
 
+use pitleaf_translated::translated;
+
 const DAY: u64 = 24 * 60 * 60 * 1000;
 
 /// How long since the book was last saved as a file, and what has come since.
 ///
 /// `carried`: when, in milliseconds since 1970, and how many entries it had then.
 #[must_use]
+#[translated]
 pub fn words(carried: Option<(u64, usize)>, now: u64, entries: usize) -> String {
     let Some((at, had)) = carried else {
         return format!("Never saved as a file. {} on this phone alone.", count(entries));
@@ -22,6 +25,7 @@ pub fn words(carried: Option<(u64, usize)>, now: u64, entries: usize) -> String 
     }
 }
 
+#[translated]
 fn count(entries: usize) -> String {
     if entries == 1 { "1 entry".to_owned() } else { format!("{entries} entries") }
 }

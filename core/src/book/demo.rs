@@ -8,9 +8,10 @@ use crate::ports::{
 use crate::quantity::Unit;
 use crate::route::{Choice, RouteFact, Topic, TypedTest};
 use crate::trochoid::{Engine, TypedEngine};
+use pitleaf_translated::tr;
 
 /// The build's name.
-pub const NAME: &str = "Kestrel (demo)";
+pub const NAME: &str = tr!("Kestrel (demo)");
 /// How it breathes.
 pub const KIND: BuildKind = BuildKind::ForcedInduction;
 /// Its rotors.
@@ -20,14 +21,14 @@ pub const ROTORS: u8 = 2;
 #[must_use]
 pub fn facts() -> Vec<Fact> {
     const GAPS: [(Face, u8, &str, &str); 4] = [
-        (Face::Front, 0, "two dots", "2"),
-        (Face::Front, 1, "two dots and a short line", "2½"),
-        (Face::Front, 2, "one long line", "3"),
-        (Face::Rear, 0, "a cross", "2½"),
+        (Face::Front, 0, tr!("two dots"), "2"),
+        (Face::Front, 1, tr!("two dots and a short line"), "2½"),
+        (Face::Front, 2, tr!("one long line"), "3"),
+        (Face::Rear, 0, tr!("a cross"), "2½"),
     ];
     let mut facts = vec![Fact::Note {
         about: String::new(),
-        words: "Demo. The Saltmarsh shop and its hillclimb engine Kestrel are invented, and so is every figure here.".to_owned(),
+        words: tr!("Demo. The Saltmarsh shop and its hillclimb engine Kestrel are invented, and so is every figure here.").to_owned(),
     }];
     for (face, flank, mark, gap) in GAPS {
         let Some(slot) = Slot::new(1, face, flank) else { continue };
@@ -57,9 +58,9 @@ pub fn facts() -> Vec<Fact> {
 /// The order of work, as far as the invented shop has come.
 fn work() -> Vec<RouteFact> {
     const SAID: [(Topic, &str); 3] = [
-        (Topic::Customer, "Hillclimb team of the demo"),
-        (Topic::Wish, "Hard to start when hot, and down on power over the last two meetings."),
-        (Topic::Engine, "Kestrel, two rotors of 654 cm³, turbocharged, third rebuild."),
+        (Topic::Customer, tr!("Hillclimb team of the demo")),
+        (Topic::Wish, tr!("Hard to start when hot, and down on power over the last two meetings.")),
+        (Topic::Engine, tr!("Kestrel, two rotors of 654 cm³, turbocharged, third rebuild.")),
     ];
     const TESTS: [(&str, [&str; 3]); 2] =
         [("1", ["720", "710", "705"]), ("2", ["690", "655", "700"])];
@@ -81,9 +82,9 @@ fn work() -> Vec<RouteFact> {
     }));
     facts.push(RouteFact::Decided {
         row: String::new(),
-        place: "rotor-housing 2".to_owned(),
+        place: tr!("rotor-housing 2").to_owned(),
         choice: Choice::Replace,
-        why: "flaked at the spark plugs".to_owned(),
+        why: tr!("flaked at the spark plugs").to_owned(),
     });
     facts
 }

@@ -4,6 +4,7 @@ use super::Slot;
 use crate::faces::ReadingSet;
 use crate::faces::report::SpacerChoice;
 use crate::kept::{Json, Kept, Refused};
+use crate::language;
 use crate::limits::{BuildKind, Edge, GaugeKind, Row};
 use crate::ports::{PortFace, TypedDatums, TypedOutline};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
@@ -281,6 +282,12 @@ pub struct Figure {
 kept_fields!(Figure { row, place: or_usual, text, unit, gauge });
 
 impl Figure {
+    /// The figure with its unit, as it is shown.
+    #[must_use]
+    pub fn shown(&self) -> String {
+        format!("{} {}", language::figure(&self.text), self.unit.symbol())
+    }
+
     /// The reading behind the text.
     ///
     /// # Errors

@@ -2,6 +2,7 @@
 
 use super::{Book, Entry, FORMAT, written};
 use crate::kept::{self, Json, Kept, Refused};
+use pitleaf_translated::translated;
 use std::fmt;
 
 const KIND: &str = "pitleaf book";
@@ -20,6 +21,7 @@ pub enum FileFault {
 }
 
 impl fmt::Display for FileFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::TooLarge => f.write_str("Nothing taken in: the file is larger than any book. Choose the one saved by “Save as a file”."),

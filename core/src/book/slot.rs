@@ -2,6 +2,7 @@
 
 use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A face of a rotor, named by where it looks when the engine is stacked.
@@ -25,6 +26,7 @@ impl Face {
 
     /// Its name.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Front => "front",

@@ -2,9 +2,11 @@
 
 use super::{Book, Entry, Fact, Figure};
 use crate::gather::Gather;
-use crate::letters;
+use crate::language::said;
+use crate::letters::{self, capital};
 use crate::limits::{Call, Edge, Gauge, Row, Sheet, decide, place_words};
 use crate::quantity::Reading;
+use pitleaf_translated::translated;
 
 /// An entry's line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -64,6 +66,7 @@ impl Book {
 impl Entry {
     /// The entry in words.
     #[must_use]
+    #[translated]
     pub fn words(&self, sheet: &Sheet) -> Words {
         let plain = |about: &str, says: String| Words { about: about.to_owned(), says, call: None };
         match &self.fact {
@@ -84,11 +87,7 @@ impl Entry {
                 } else {
                     format!("{} · {what}", place_words(&figure.place))
                 };
-                Words {
-                    about,
-                    says: format!("{} {}", figure.text, figure.unit.symbol()),
-                    call: call(figure, sheet),
-                }
+                Words { about, says: figure.shown(), call: call(figure, sheet) }
             }
             Fact::Mark { slot, mark } => plain(&format!("{slot} · mark"), mark.clone()),
             Fact::Fitted { slot, fitted } => plain(
@@ -102,9 +101,10 @@ impl Entry {
                 plain("Feeler leaves", format!("{}, {} leaves", set.name(), set.leaves().len()))
             }
             Fact::Readings(set) => plain(&set.about(), set.count_words()),
-            Fact::Spacer(choice) => {
-                plain("Spacer chosen", format!("{}, predicted {}", choice.spacer, choice.predicted))
-            }
+            Fact::Spacer(choice) => plain(
+                "Spacer chosen",
+                format!("{}, predicted {}", said(&choice.spacer), choice.predicted),
+            ),
             Fact::Note { about, words } => {
                 plain(if about.is_empty() { "Note" } else { about }, words.clone())
             }
@@ -187,12 +187,4 @@ impl Entry {
             Fact::Restored { .. } => plain("Holds again", "an entry not in this book".to_owned()),
         }
     }
-}
-
-/// A name at the start of a line.
-fn capital(name: &str) -> String {
-    let mut letters = name.chars();
-    letters
-        .next()
-        .map_or_else(String::new, |first| first.to_ascii_uppercase().to_string() + letters.as_str())
 }

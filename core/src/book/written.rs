@@ -4,6 +4,7 @@
 
 use super::{Entry, FORMAT};
 use crate::kept::{self, Json, Kept, checksum};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// Why a record is kept aside instead of being taken into the book.
@@ -20,6 +21,7 @@ pub enum Damage {
 }
 
 impl fmt::Display for Damage {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Foreign => "not a record of this tool",

@@ -4,6 +4,7 @@ mod rows;
 
 use crate::faces::Survey;
 use crate::help::{Help, Topic};
+use pitleaf_translated::translated;
 use rows::{LINES, Line};
 
 /// A calculator.
@@ -108,6 +109,7 @@ impl Calculator {
 
     /// What it answers, in a few words.
     #[must_use]
+    #[translated]
     pub fn about(self) -> &'static str {
         self.line().map_or("Measured before stacking", |line| line.about)
     }

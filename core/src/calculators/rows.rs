@@ -1,6 +1,8 @@
 //! The table of calculators: what each is called and answers, other words it is found by, and its help.
 //! Our own words; facts of the trade are common practice, no source.
 
+use pitleaf_translated::translated;
+
 /// A row, in the order of [`super::Calculator::PLAIN`].
 pub(super) struct Line {
     pub(super) name: &'static str,
@@ -11,6 +13,7 @@ pub(super) struct Line {
     pub(super) why: &'static str,
 }
 
+#[translated(name, about, words, what, how, why)]
 pub(super) const LINES: &[Line] = &[
     Line {
         name: "Convert",

@@ -8,6 +8,7 @@ use super::clearance::{Clearance, Sizes};
 use super::input::{DIAMETER, all_taken, count, extremes, mean, mm, of_mm};
 use super::uncertainty::{Doubt, Measured};
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// A bore or a journal, from its diameters.
@@ -35,6 +36,7 @@ pub struct Cylinder {
 /// # Errors
 /// [`Refusal::TooFew`] without a place or with under two directions at one; [`Refusal::OutOfBounds`]
 /// (diameters 1 to 500 mm), readings counted through all places.
+#[translated]
 pub fn cylinder(places: &[Vec<Length>], doubt: &Doubt) -> Result<Cylinder, Refusal> {
     const DIRECTIONS: usize = 2;
     if places.is_empty() {

@@ -9,10 +9,13 @@ use super::uncertainty::{Doubt, Measured};
 use crate::limits::{Edge, Limit, Verdict};
 use crate::order::InOrder;
 use crate::quantity::{Amount, Bounds, Rounding, Span, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::f64::Length;
 
+#[translated]
 const END_PLAY: Bounds = millimetres("The end play", 0, 25);
+#[translated]
 const FITTED: Bounds = millimetres("The spacer fitted", 0, 1_000);
 
 /// What a thicker spacer does to the end play.
@@ -64,6 +67,7 @@ pub fn end_play(readings: &[Length], doubt: &Doubt) -> Result<Measured, Refusal>
 ///
 /// # Panics
 /// When the limit is no length's: the caller has mixed up two rows.
+#[translated]
 pub fn choose(
     play: &Measured,
     fitted: &Measured,
@@ -153,6 +157,7 @@ pub fn close(predicted: &Measured, measured: &Measured) -> Closing {
 }
 
 impl fmt::Display for Closing {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let (Self::Agrees { difference, explained } | Self::Mismatch { difference, explained }) =
             *self;

@@ -8,6 +8,7 @@ use super::input::{millimetres, of_mm, taken};
 use crate::gather::Gather;
 use crate::quantity::Bounds;
 use crate::trochoid::Trochoid;
+use pitleaf_translated::translated;
 use std::f64::consts::TAU;
 use std::fmt;
 use uom::si::angle::radian;
@@ -22,7 +23,7 @@ pub enum Ring {
     Swept,
 }
 
-/// A place to read on a face.
+/// A place to read on a face. As a text it is its key in the book.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Spot {
     /// Clock hour, 1 to 12, with the long axis upright; 12 lies towards x of the housing frame, 3 away
@@ -46,6 +47,7 @@ impl fmt::Display for Spot {
     }
 }
 
+#[translated]
 const ASIDE: Bounds = millimetres("A distance from the bore’s outline", 1, 30);
 
 /// Twelve places a ring, by the clock: the land first, `aside` outside the bore's outline, then the swept

@@ -9,6 +9,7 @@ use super::clearance::Clearance;
 use crate::gather::Gather;
 use crate::quantity::Amount;
 use crate::seals::Bracket;
+use pitleaf_translated::translated;
 
 /// One strip: the clearances of the marks that its width lies between, at either end. A strip of even
 /// width has the same marks at both.
@@ -35,6 +36,7 @@ pub struct Strips {
 /// [`Refusal::TooFew`] without a strip; [`Refusal::Crossed`] where an end's marks are changed over, or the
 /// tight end shows more room than the loose one; [`Refusal::Open`] without any mark;
 /// [`Refusal::OutOfBounds`] (marks within [`crate::quantity::Bounds::GAP`]).
+#[translated]
 pub fn strips(strips: &[Strip]) -> Result<Strips, Refusal> {
     if strips.is_empty() {
         return Err(Refusal::TooFew { found: "a clearance by plastic gauge", given: 0, needed: 1 });

@@ -1,6 +1,7 @@
 //! Why a set of readings was not taken, each with its sentence for the bench.
 
 use crate::quantity::{Bounds, Fault};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// What is wrong with a set of readings. Nothing is computed from a set that is refused.
@@ -64,6 +65,7 @@ impl Refusal {
 }
 
 impl fmt::Display for Refusal {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match *self {
             Self::TooFew { found, given: 0, needed } => {

@@ -9,6 +9,7 @@ use super::input::{PLACE, all_taken, extremes, mm, of_mm};
 use super::support::turn;
 use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Unit};
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// A face's heights, spread between its readings.
@@ -35,6 +36,7 @@ pub struct Band {
 /// # Errors
 /// [`Refusal::TooFew`] under three points, [`Refusal::OneLine`], [`Refusal::OutOfBounds`] (places within a
 /// metre, heights within [`Bounds::HEIGHT`]).
+#[translated]
 pub fn relief(points: &[Point]) -> Result<Relief, Refusal> {
     let all = |part: fn(&Point) -> Length, bounds| {
         all_taken(&points.iter().map(part).gather::<Vec<_>>(), bounds, "a relief", 3)

@@ -8,6 +8,7 @@ use super::least_squares::fit;
 use super::uncertainty::{Contribution, Doubt, Measured, combined};
 use crate::gather::Gather;
 use crate::quantity::Bounds;
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// The width of a housing, a rotor or a seal, from several places.
@@ -31,6 +32,7 @@ pub struct Widths {
 ///
 /// # Errors
 /// [`Refusal::TooFew`] without a reading, [`Refusal::OutOfBounds`] (widths within [`Bounds::SIZE`]).
+#[translated]
 pub fn widths(readings: &[Length], doubt: &Doubt) -> Result<Widths, Refusal> {
     let values = all_taken(readings, &Bounds::SIZE, "a width", 1)?;
     let single = doubt.taken()?.single();
@@ -113,6 +115,7 @@ impl Widths {
 ///
 /// # Errors
 /// [`Refusal::TooFew`] without a part; [`Refusal::OutOfBounds`] (widths within [`Bounds::SIZE`]).
+#[translated]
 pub fn stack_length(parts: &[StackPart]) -> Result<Measured, Refusal> {
     let widths: Vec<Length> = parts.iter().map(|part| part.width).gather();
     let widths = all_taken(&widths, &Bounds::SIZE, "the stack’s length", 1)?;

@@ -11,6 +11,7 @@ use super::least_squares::fit;
 use super::uncertainty::{Doubt, Measured};
 use crate::gather::Gather;
 use crate::quantity::Bounds;
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// Two readings across the edge of the swept band.
@@ -37,6 +38,7 @@ pub struct Steps {
 ///
 /// # Errors
 /// [`Refusal::TooFew`] without a pair, [`Refusal::OutOfBounds`] (heights within [`Bounds::HEIGHT`]).
+#[translated]
 pub fn steps_across(pairs: &[Across], doubt: &Doubt) -> Result<Steps, Refusal> {
     let all = |part: fn(&Across) -> Length| {
         all_taken(&pairs.iter().map(part).gather::<Vec<_>>(), &Bounds::HEIGHT, "step wear", 1)
@@ -72,6 +74,7 @@ pub struct Apart {
 /// # Errors
 /// As [`flatness`]; [`Refusal::Unequal`]; [`Refusal::TooFew`] under nine points; [`Refusal::StepHidden`]
 /// where the places leave step and bend mixed.
+#[translated]
 pub fn step_and_warp(points: &[Point], swept: &[bool], doubt: &Doubt) -> Result<Apart, Refusal> {
     const UNKNOWNS: usize = 7;
     const NEEDED: usize = UNKNOWNS + 2;

@@ -10,6 +10,7 @@ use crate::gather::Gather;
 use crate::order::InOrder;
 use crate::quantity::{Amount, Span};
 use crate::seals::Bracket;
+use pitleaf_translated::translated;
 use std::cmp::Ordering;
 
 /// What the lines over a face show.
@@ -36,6 +37,7 @@ pub struct Hollow {
 ///
 /// # Panics
 /// When `doubt` is no length.
+#[translated]
 pub fn hollow(lines: &[Bracket], doubt: Span) -> Result<Hollow, Refusal> {
     if lines.is_empty() {
         return Err(Refusal::TooFew { found: "a hollow", given: 0, needed: 1 });

@@ -6,6 +6,7 @@ use crate::gather::Gather;
 use crate::limits::{Gauge, Limit, Verdict, decide_computed};
 use crate::order::InOrder;
 use crate::quantity::{Amount, Bounds, Dimension, Reading, Span, Unit};
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// A length with its standard uncertainty (one standard deviation).
@@ -89,6 +90,7 @@ impl Measured {
     ///
     /// # Errors
     /// [`Refusal::TooFew`] without readings; [`Refusal::OutOfBounds`] (readings within `bounds`).
+    #[translated]
     pub fn repeated(
         readings: &[Length],
         doubt: &Doubt,

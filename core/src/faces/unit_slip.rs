@@ -4,6 +4,7 @@ use super::input::{extremes, mm};
 use crate::gather::Gather;
 use crate::order::InOrder;
 use crate::quantity::{Reading, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A reading that would fall in with the others if it were 25.4 times as large, or as small.
@@ -86,6 +87,7 @@ fn typed(reading: &Reading) -> String {
 }
 
 impl fmt::Display for UnitSlip {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let (place, typed, (least, greatest)) = (self.reading + 1, &self.typed, &self.others);
         write!(

@@ -12,6 +12,7 @@ use crate::joints::threads::{BossPort, Drill, Thread, port_words, thread_words};
 use crate::limits::{BuildKind, Row, Sheet, limit_line};
 use crate::quantity::{Rounding, Unit};
 use crate::route::{Progress, RouteFact, Routing, State, Step};
+use pitleaf_translated::translated;
 
 /// A word of the name.
 const NAME: Weight = 8;
@@ -83,6 +84,7 @@ impl Finder {
 
     /// What to try where nothing answers.
     #[must_use]
+    #[translated]
     pub fn nothing(&self, query: &str) -> String {
         let words = asked(query);
         let strange = words.iter().find(|word| !word.forms().any(|form| self.index.knows(form)));
@@ -146,6 +148,7 @@ impl Finder {
         }
     }
 
+    #[translated]
     fn put_tables(&mut self) {
         let table =
             |title: String, below: String, place| Found { kind: Kind::Table, title, below, place };
@@ -170,7 +173,7 @@ impl Finder {
                     size.show(unit, places, Rounding::Nearest) + " " + unit.symbol()
                 })
                 .join("   ");
-            let name = drill.to_string();
+            let name = drill.said();
             let other = if let Drill::Number(number) = drill {
                 format!("#{number}")
             } else {
@@ -201,12 +204,13 @@ impl Finder {
             if let Some(next) = next {
                 let thing = next.station.place_words();
                 let comma = if thing.is_empty() { "" } else { ", " };
-                let stands = format!(" · {thing}{comma}{}", next.state.word());
+                let stands = format!(" · {thing}{comma}{}", next.state.name());
                 self.put_step(step, next.station.key(), &stands);
             }
         }
     }
 
+    #[translated]
     fn put_step(&mut self, step: &Step, key: String, stands: &str) {
         let (stage, kind) = (step.stage.name(), step.kind.name());
         self.put(
@@ -220,6 +224,7 @@ impl Finder {
         );
     }
 
+    #[translated]
     fn put_slots(&mut self, book: &Book, build: &BuildId, rotors: u8) {
         for slot in Slot::of_engine(rotors) {
             let mark = book.mark(build, slot).unwrap_or("no mark yet");

@@ -4,6 +4,7 @@ use crate::book::{EntryId, Slot};
 use crate::calculators::Calculator;
 use crate::help::Topic;
 use crate::joints::threads::{Drill, Thread};
+use pitleaf_translated::translated;
 
 /// What kind of thing was found.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,6 +28,7 @@ pub enum Kind {
 impl Kind {
     /// Its name, for several of them.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Limit => "Limits",

@@ -1,9 +1,10 @@
 //! Words and what they stand in: each word once, with the things it leads to.
 
-use super::synonyms::SYNONYMS;
 use super::typing::{Quality, Typed, signs};
 use super::words::{asked, words};
+use super::{german, synonyms};
 use crate::gather::Gather;
+use crate::language::IS_GERMAN;
 use rustc_hash::FxHashMap;
 
 /// How much a field of a thing counts.
@@ -167,7 +168,7 @@ fn together(pieces: impl Iterator<Item = Hit>) -> Hit {
 /// The words of the same meaning, with how well they answer.
 fn same_meaning(word: &str, typed: &Typed<'_>) -> Vec<(&'static str, Quality)> {
     let mut others = Vec::new();
-    for row in SYNONYMS {
+    for row in if IS_GERMAN { german::SYNONYMS } else { synonyms::ENGLISH } {
         let best = row.iter().filter_map(|synonym| {
             let quality = typed.stands_for(synonym, signs(synonym));
             quality.filter(|_| word.len() >= LEAST_MEANING || *synonym == word)

@@ -4,6 +4,7 @@
 
 mod finder;
 mod found;
+mod german;
 mod index;
 mod synonyms;
 mod typing;

@@ -2,7 +2,7 @@
 //! in several.
 
 /// What one word is asked for, the others of its row answer too.
-pub(super) const SYNONYMS: &[&[&str]] = &[
+pub(super) const ENGLISH: &[&[&str]] = &[
     &["thou", "thousandth", "thousandths", "mil", "mils"],
     &["mm", "millimetre", "millimeter", "millimetres", "millimeters", "metric"],
     &["in", "inch", "inches", "imperial"],

@@ -1,6 +1,8 @@
 //! The words of a text, as they are looked for.
 
+use super::german;
 use crate::gather::Gather;
+use crate::language::IS_GERMAN;
 use crate::letters;
 
 /// A word in all its forms: as written, joined, and parted at its hyphens.
@@ -23,7 +25,7 @@ impl Word {
 }
 
 /// Words of so little meaning that they count only where nothing else is asked.
-const SMALL: [&str; 21] = [
+pub(super) const SMALL: &[&str] = &[
     "a", "an", "and", "are", "at", "by", "do", "for", "from", "how", "is", "it", "my", "of", "on",
     "or", "the", "to", "what", "why", "with",
 ];
@@ -44,7 +46,8 @@ const MOST_ASKED: usize = 12;
 /// The words a question asks: those of little meaning only where there are no others.
 pub(super) fn asked(query: &str) -> Vec<Word> {
     let mut all = words(query);
-    let is_small = |word: &Word| SMALL.contains(&word.whole.as_str());
+    let small = if IS_GERMAN { german::SMALL } else { SMALL };
+    let is_small = |word: &Word| small.contains(&word.whole.as_str());
     if !all.iter().all(is_small) {
         all.retain(|word| !is_small(word));
     }

@@ -2,7 +2,9 @@
 //! facts of the trade are common practice, no source.
 
 use super::Topic;
+use pitleaf_translated::translated;
 
+#[translated(title, what, why)]
 pub(super) const TOPICS: &[Topic] = &[
     Topic {
         id: "end-play",

@@ -1,6 +1,7 @@
 //! What an answer rests on; the weakest is named beside it.
 
 use super::Range;
+use pitleaf_translated::translated;
 use std::fmt;
 use uom::num_traits::Zero;
 
@@ -65,6 +66,7 @@ where
 }
 
 impl fmt::Display for Assumption {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::NutFactor => "The nut factor decides most: oil the threads and seats alike, or measure the stretch.",

@@ -1,5 +1,6 @@
 //! Short cautions for the places where the work can hurt.
 
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// What can hurt.
@@ -20,6 +21,7 @@ pub enum Caution {
 }
 
 impl fmt::Display for Caution {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::YieldingBolt => "A bolt that yields can break under the wrench: pull, don’t push, and keep your face out of line.",
@@ -33,4 +35,5 @@ impl fmt::Display for Caution {
 }
 
 /// What stands over every figure of the joints.
+#[translated]
 pub const ABOVE_ALL: &str = "The engine’s own manual and local rules stand above this figure.";

@@ -1,7 +1,10 @@
 //! Nut factors and the scatter of ways of tightening. The builder's own figures stand above these.
 
+use pitleaf_translated::translated;
+
 /// Nut factors K in T = K·d·F: condition, K. Shigley, *Mechanical Engineering Design*, 9th edition,
 /// table 8-15 (published).
+#[translated]
 pub(super) const NUT_FACTORS: &[(&str, f64)] = &[
     ("Black finish, dry", 0.30),
     ("Zinc plated", 0.20),
@@ -10,6 +13,7 @@ pub(super) const NUT_FACTORS: &[(&str, f64)] = &[
 ];
 
 /// Scatter of the preload, either way: way of tightening, share. NASA-STD-5020B, table 3 (published).
+#[translated]
 pub(super) const SCATTERS: &[(&str, f64)] = &[
     ("Torque wrench, dry", 0.35),
     ("Torque wrench, lubricated", 0.25),

@@ -4,6 +4,7 @@ use super::bounds::{self, EXPANSION, MODULUS, POISSON};
 use super::material_rows::ROWS;
 use super::{Range, Refusal};
 use crate::gather::Gather;
+use pitleaf_translated::tr;
 use uom::si::f64::{Pressure, TemperatureCoefficient, ThermodynamicTemperature};
 use uom::si::pressure::{gigapascal, megapascal};
 use uom::si::temperature_coefficient::per_kelvin;
@@ -44,7 +45,7 @@ impl Material {
     /// The steel that bolts and studs stretch as; none where the tables lost it, which the tests forbid.
     #[must_use]
     pub fn of_bolts() -> Option<Self> {
-        Self::named("Steel 1020")
+        Self::named(tr!("Steel 1020"))
     }
 
     /// An expansion in millionths a kelvin, as handbooks print it.

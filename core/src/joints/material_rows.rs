@@ -4,6 +4,8 @@
 //! and 1020 published, the rest from memory), Poisson's ratio (B.3, from memory), expansion (B.6,
 //! published). Highest temperature before a metal loses its heat treatment: common practice, no source.
 
+use pitleaf_translated::translated;
+
 /// A metal: name, least and greatest modulus in GPa, Poisson's ratio, expansion in 10⁻⁶/K, warmest in °C.
 pub(super) struct Row(
     pub(super) &'static str,
@@ -14,6 +16,7 @@ pub(super) struct Row(
     pub(super) i32,
 );
 
+#[translated]
 pub(super) const ROWS: &[Row] = &[
     Row("Grey cast iron", 90.0, 113.0, 0.26, 11.4, 300),
     Row("Ductile cast iron 60-40-18", 169.0, 169.0, 0.29, 11.2, 300),

@@ -1,6 +1,7 @@
 //! The hold on a build whose upper dowels became solid: they shut the oil passage to the front bearing.
 
 use crate::book::{Book, BuildId, Fact, Subject};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// What the book says of the oil to the front bearing.
@@ -43,6 +44,7 @@ impl Feed {
 }
 
 impl fmt::Display for Feed {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::NotKnown => "Nothing is written of the upper dowels yet.",
@@ -60,6 +62,7 @@ impl fmt::Display for Feed {
 pub struct Held;
 
 impl fmt::Display for Held {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("Not to be signed off: the upper dowels are solid and shut the oil passage to the front bearing. Record the outside feed, or say that the dowels are hollow.")
     }

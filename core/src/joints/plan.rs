@@ -8,6 +8,7 @@ use crate::book::{Book, BuildId, Entry, Fact, Subject};
 use crate::gather::Gather;
 use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Reading, Rounding, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::ratio::ratio;
 
@@ -144,6 +145,7 @@ impl Plan {
     /// A question, where what the wrench is said to have read in a pass is more than twice or less than
     /// half of what it was to be set to.
     #[must_use]
+    #[translated]
     pub fn far_off(&self, number: u16, read: &str, unit: Unit) -> Option<String> {
         let pass = self.passes.get(usize::from(number).checked_sub(1)?)?;
         let wrench = self.wrench(pass);
@@ -224,6 +226,7 @@ fn read_shares(text: &str) -> Result<Vec<f64>, PlanFault> {
 }
 
 impl fmt::Display for PlanFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::NoJoint => f.write_str("Say which joint it is: “Tension bolts”."),

@@ -8,6 +8,7 @@ use super::assumption::spread;
 use super::bounds::{self, DROP_IN_GAP, FRICTION, HOUSING, INTERFERENCE, PIN, PIN_BORE, SEAT};
 use super::material::Material;
 use super::{Assumption, Range, Refusal};
+use pitleaf_translated::translated;
 use std::f64::consts::PI;
 use uom::si::f64::{Force, Length, Pressure, ThermodynamicTemperature};
 use uom::si::length::{micrometer, millimeter};
@@ -64,6 +65,7 @@ pub enum Reach {
 }
 
 /// What stands under the stresses of a press fit.
+#[translated]
 pub const SPRINGS_BACK: &str = "Reckoned as springing back. Where the pull round the hole passes what the housing’s metal yields at, the boss stretches or cracks, and grips less than this.";
 
 /// Below this, in degrees Celsius, metals shrink clearly less for each degree than near room temperature.
@@ -71,6 +73,7 @@ const DEEP_COLD: f64 = -50.0;
 
 /// What is left of a grip when the engine is at its temperature: the fit then, and what it comes to.
 #[must_use]
+#[translated]
 pub fn grip_words(running: &PressFit, hot: &Pressed) -> &'static str {
     if running.interference.greatest() <= Length::new::<millimeter>(0.0) {
         "Running, the pin is loose: it wants a locking screw or a tighter fit."
@@ -84,6 +87,7 @@ pub fn grip_words(running: &PressFit, hot: &Pressed) -> &'static str {
 impl Reach {
     /// What is to be known of a pin so cold. How much less it shrinks: from memory.
     #[must_use]
+    #[translated]
     pub fn care(self) -> Option<&'static str> {
         let Self::Can(temperature) = self else { return None };
         (temperature.get::<degree_celsius>() < DEEP_COLD).then_some(

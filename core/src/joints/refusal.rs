@@ -3,6 +3,7 @@
 use super::bounds::Plain;
 use super::shown;
 use crate::quantity::Fault;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// Why an input was not taken.
@@ -43,6 +44,7 @@ pub enum Refusal {
 }
 
 impl fmt::Display for Refusal {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Quantity(fault) => fault.fmt(f),

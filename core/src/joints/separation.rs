@@ -8,6 +8,7 @@ use super::assumption::spread;
 use super::bounds::{self, CHAMBER_AREA, CLAMP, FIRING_PRESSURE, LOAD_SHARE};
 use super::{Assumption, Range, Refusal};
 use crate::trochoid::{self, Geometry};
+use pitleaf_translated::translated;
 use uom::si::angle::degree;
 use uom::si::area::square_centimeter;
 use uom::si::f64::{Angle, Area, Force, Pressure, Ratio};
@@ -50,6 +51,7 @@ pub struct Separation {
 impl Separation {
     /// Whether the faces stay shut, in a sentence.
     #[must_use]
+    #[translated]
     pub fn words(&self) -> &'static str {
         let nothing = Force::new::<newton>(0.0);
         if self.clamp_left.least() > nothing {

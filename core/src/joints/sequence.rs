@@ -5,6 +5,7 @@
 //! memory); the builder's own order and shares stand above it.
 
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::f64::{Ratio, Torque};
 use uom::si::ratio::percent;
@@ -214,6 +215,7 @@ fn apart(one: u16, other: u16, count: u16) -> u16 {
 }
 
 impl fmt::Display for OrderFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Count(count) => write!(

@@ -3,7 +3,9 @@
 use super::Range;
 use super::bounds::Plain;
 use crate::gather::Gather;
+use crate::quantity::without_zeros;
 use crate::quantity::{Amount, Bounds, Rounding, Unit};
+use pitleaf_translated::translated;
 
 /// Figures that count: friction and castings are never known to more.
 const FIGURES: u8 = 3;
@@ -21,12 +23,7 @@ pub fn plain(value: f64, places: u8) -> String {
 /// A plain number with no more decimals than it needs, or `most` to nearest.
 #[must_use]
 pub fn shortest(value: f64, most: u8) -> String {
-    let text = plain(value, most);
-    if text.contains('.') {
-        text.trim_end_matches('0').trim_end_matches('.').to_owned()
-    } else {
-        text
-    }
+    without_zeros(&plain(value, most)).to_owned()
 }
 
 /// A range in a unit, with its symbol: `12.3…18.1 kN`; one figure where both ends show alike.
@@ -76,11 +73,9 @@ pub fn percent(range: Range<f64>) -> String {
 
 /// What a field takes: `1 to 1000 N·m`.
 #[must_use]
+#[translated]
 pub fn bounds(bounds: &Bounds, unit: Unit) -> String {
-    let edge = |amount: Amount, inward| {
-        let text = amount.show(unit, 2, inward);
-        text.trim_end_matches('0').trim_end_matches('.').to_owned()
-    };
+    let edge = |amount: Amount, inward| without_zeros(&amount.show(unit, 2, inward)).to_owned();
     format!(
         "{} to {} {}",
         edge(bounds.least(), Rounding::Up),
@@ -91,6 +86,7 @@ pub fn bounds(bounds: &Bounds, unit: Unit) -> String {
 
 /// What a field of a plain number takes: `0.05 to 0.5`.
 #[must_use]
+#[translated]
 pub fn plain_bounds(bounds: &Plain) -> String {
     let words = format!("{} to {}", shortest(bounds.least, 2), shortest(bounds.greatest, 2));
     if bounds.symbol.is_empty() { words } else { format!("{words} {}", bounds.symbol) }

@@ -9,6 +9,7 @@ use super::bounds::{
 };
 use super::separation::check_clamp;
 use super::{Assumption, Range, Refusal};
+use pitleaf_translated::translated;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::f64::{AngularVelocity, Area, Energy, Force, Length, Power, Pressure, Ratio, Torque};
 use uom::si::length::millimeter;
@@ -50,6 +51,7 @@ pub struct Held {
 impl Held {
     /// Whether it holds alone, in a few words.
     #[must_use]
+    #[translated]
     pub fn words(&self) -> &'static str {
         let holds = |margin: Ratio| margin.get::<ratio>() >= 1.0;
         if holds(self.margin.least()) {

@@ -5,6 +5,7 @@ use super::strength_rows::{ROWS, Row};
 use super::{Range, Refusal};
 use crate::letters;
 use crate::quantity::{Amount, Rounding, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::f64::{Area, Force, Pressure, Ratio};
 use uom::si::pressure::megapascal;
@@ -106,6 +107,7 @@ impl Strength {
 
     /// What is to be said where the stresses are those of a class that bears less at so great a diameter.
     #[must_use]
+    #[translated]
     pub fn too_large(self, diameter: Amount) -> Option<String> {
         let is_past = |class: &PropertyClass| {
             class.strength() == self && diameter > class.greatest_diameter()
@@ -161,6 +163,7 @@ impl Strength {
 }
 
 impl fmt::Display for ProofVerdict {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::MayBreak => "The greatest lies above what the bolt breaks at. Do not tighten so: less torque, a larger thread or a higher class.",

@@ -5,7 +5,7 @@ use super::{Range, Refusal};
 use crate::quantity::{Amount, Bounds, Reading, Unit};
 
 /// Between the two ends: as it is shown, and as it is typed on a phone.
-const BETWEEN: [&str; 5] = ["…", "...", "..", " to ", "–"];
+const BETWEEN: [&str; 6] = ["…", "...", "..", " to ", " bis ", "–"];
 
 fn ends(text: &str) -> (&str, &str) {
     BETWEEN

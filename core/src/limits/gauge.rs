@@ -3,6 +3,7 @@
 use super::Edge;
 use crate::kept_words;
 use crate::quantity::{Amount, Reading, Span, Unit};
+use pitleaf_translated::translated;
 
 /// The kinds of gauge on the bench.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -62,6 +63,7 @@ impl GaugeKind {
 
     /// Its name on the bench.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::FeelerLeaf => "feeler leaf",

@@ -3,6 +3,7 @@
 use crate::kept::{Json, Kept, Refused};
 use crate::kept_fields;
 use crate::quantity::{Amount, Bounds, Fault, Reading, Rounding, Span, Unit, places_for};
+use pitleaf_translated::translated;
 
 /// One edge of a limit, as written in its source.
 ///
@@ -74,6 +75,7 @@ impl Kept for Edge {
         Json::words(&format_args!("{} {}", self.0.text(), self.0.unit().symbol()))
     }
 
+    #[translated]
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
         let text = json.text()?;
         let unit = Reading::unit_behind(text);

@@ -3,7 +3,9 @@
 
 use super::{Edge, Limit, Row, Sheet};
 use crate::gather::Gather;
+use crate::language::figure;
 use crate::quantity::{Amount, Reading, Rounding, Unit};
+use pitleaf_translated::translated;
 
 /// The lower, upper and wear limit as a form holds them, with what was typed before the unit was switched.
 #[derive(Clone, Debug)]
@@ -57,6 +59,7 @@ impl Edge {
 
     /// More than twice another, less than half of it, or on the other side of nothing. Beside an edge at
     /// nothing, or one of another dimension, no edge is far.
+    #[translated]
     fn is_far_from(&self, other: &Self) -> Option<&'static str> {
         if self.unit().dimension() != other.unit().dimension() {
             return None;
@@ -82,6 +85,7 @@ impl Row {
     /// What is to be asked before this row of the builder's own is kept: a sentence for each edge that is
     /// far from that of the row that ships. Empty where nothing is.
     #[must_use]
+    #[translated]
     pub fn doubts(&self) -> Vec<String> {
         let sheet = Sheet::starter();
         let Some(shipped) = sheet.row(&self.id) else { return Vec::new() };
@@ -96,13 +100,13 @@ impl Row {
             let (Some(own), Some(usual)) = (own, usual) else { continue };
             let Some(far) = own.is_far_from(usual) else { continue };
             let (unit, symbol) = (usual.unit(), usual.unit().symbol());
-            let mut typed = format!("{} {}", own.text(), own.unit().symbol());
+            let mut typed = format!("{} {}", figure(own.text()), own.unit().symbol());
             if own.unit() != unit {
                 typed = format!("{typed}, that is {} {symbol},", own.figure(unit, down));
             }
             doubts.push(format!(
                 "The {name} limit of {typed} is {far} the {} {symbol} that came with the app.",
-                usual.text()
+                figure(usual.text())
             ));
         }
         if !doubts.is_empty() {

@@ -2,15 +2,18 @@
 
 use super::Part;
 use crate::gather::Gather;
+use crate::language::said;
 use crate::seals::Place;
+use pitleaf_translated::translated;
 
 /// A piece's name as it is said: “rotor 1” for a housing, “1F-AB” for a slot.
 #[must_use]
+#[translated]
 pub fn place_words(place: &str) -> String {
     match Place::read(place) {
         Ok(Place::Rotor(rotor)) => format!("rotor {rotor}"),
         Ok(_) => place.to_owned(),
-        Err(_) => place.replace('-', " "),
+        Err(_) => said(&place.replace('-', " ")),
     }
 }
 

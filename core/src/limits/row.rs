@@ -3,6 +3,7 @@
 use super::{GaugeKind, Limit, Source};
 use crate::quantity::{Bounds, Dimension, Unit};
 use crate::{kept_fields, kept_words};
+use pitleaf_translated::translated;
 
 /// The parts a strip-down measures, in the order they come off.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -61,8 +62,27 @@ impl Part {
         Self::Fastener,
     ];
 
+    /// Its word in addresses.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::SideSeal => "side-seals",
+            Self::CornerSeal => "corner-seals",
+            Self::ApexSeal => "apex-seals",
+            Self::OilSeal => "oil-seals",
+            Self::Rotor => "rotors",
+            Self::RotorHousing => "rotor-housings",
+            Self::SideHousing => "side-housings",
+            Self::EccentricShaft => "eccentric-shaft",
+            Self::Bearing => "bearings",
+            Self::Assembly => "assembled-engine",
+            Self::Fastener => "bolts-and-dowels",
+        }
+    }
+
     /// Its name, plural where there are several.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::SideSeal => "Side seals",
@@ -101,6 +121,7 @@ kept_words!(BuildKind {
 impl BuildKind {
     /// Its name.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Any => "any build",
@@ -222,6 +243,7 @@ impl Row {
     /// By what the pieces of such a set are measured one by one: a length without a limit of its own, for
     /// only their spread has one. None for other rows.
     #[must_use]
+    #[translated]
     pub fn piece(&self) -> Option<Self> {
         let set = self.id.strip_suffix(SPREAD)?;
         (self.unit.dimension() == Dimension::Length).then(|| Self {

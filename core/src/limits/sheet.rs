@@ -1,6 +1,7 @@
 //! A sheet: the limit rows in force together, the builder's to copy, edit and extend.
 
 use super::{BuildKind, Gauge, GaugeKind, Part, Row, starter};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// Limit rows in force together.
@@ -84,6 +85,7 @@ pub enum RowFault {
 }
 
 impl fmt::Display for RowFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::NoName => "Say what is measured.",

@@ -1,6 +1,7 @@
 //! Where a limit comes from; always shown beside it.
 
 use crate::kept_variants;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// The four kinds of source.
@@ -40,6 +41,7 @@ kept_variants!(Source {
 impl Source {
     /// One or two words for a list.
     #[must_use]
+    #[translated]
     pub fn kind(&self) -> &'static str {
         match self {
             Self::Published { .. } => "published",
@@ -51,6 +53,7 @@ impl Source {
 }
 
 impl fmt::Display for Source {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Published { document, edition, page } => write!(f, "Published: {document}, {edition}, {page}."),

@@ -3,11 +3,13 @@
 use super::{Call, Gauge, Limit, Side, Slip, Verdict};
 use crate::letters::capital;
 use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
+use pitleaf_translated::translated;
 use std::fmt;
 
 impl Call {
     /// The verdict in a few words.
     #[must_use]
+    #[translated]
     pub fn word(self) -> &'static str {
         match self {
             Self::Meets => "Meets",
@@ -20,6 +22,7 @@ impl Call {
 impl Verdict {
     /// How far from each edge, what the gauge's doubt does to it, and whether wear has ended the part.
     #[must_use]
+    #[translated]
     pub fn explain(&self, limit: &Limit, reading: &Reading, gauge: &Gauge) -> String {
         let unit = reading.unit();
         let mut pieces = Vec::new();
@@ -52,6 +55,7 @@ impl Verdict {
     }
 
     /// How it stands to the wear limit, where it lies on the worn side of the others.
+    #[translated]
     fn wear(&self, limit: &Limit, reading: &Reading) -> Option<String> {
         let wear = limit.wear.as_ref()?.amount();
         let line = wear_line(limit, reading.unit());
@@ -68,6 +72,7 @@ impl Verdict {
 
     /// What to do about a reading that proves nothing. Where fewer digits were typed than the gauge shows,
     /// that is the first thing to mend.
+    #[translated]
     fn too_close(&self, reading: &Reading, gauge: &Gauge) -> String {
         let (step, unit) = (reading.step(), reading.unit());
         let likely = percent(self.conformity);
@@ -85,6 +90,7 @@ impl Verdict {
         }
     }
 
+    #[translated]
     fn distances(&self, reading: &Reading) -> String {
         let symbol = reading.unit().symbol();
         let edge = |span: Span, away: &str, past: &str, name: &str| {
@@ -107,6 +113,7 @@ impl Verdict {
 }
 
 impl fmt::Display for Slip {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::DecimalPoint(_) => f.write_str("Far off. Did the decimal point slip?"),
@@ -130,6 +137,7 @@ fn doubt(guard: Span, reading: &Reading) -> String {
 }
 
 /// A probability, never as a certainty.
+#[translated]
 fn percent(probability: f64) -> String {
     let tenths = (probability * 1000.0).round();
     if tenths >= 999.0 {
@@ -155,6 +163,7 @@ pub fn limit_lines(limit: &Limit, unit: Unit) -> String {
 }
 
 /// Where wear ends a part's life: `the wear limit, 0.1 mm`.
+#[translated]
 pub(crate) fn wear_line(limit: &Limit, unit: Unit) -> String {
     limit.wear.as_ref().map_or_else(String::new, |wear| {
         format!("the wear limit, {} {}", wear.show(unit, Rounding::Nearest), unit.symbol())
@@ -168,6 +177,7 @@ fn limit_as_written(limit: &Limit) -> String {
 
 /// A limit in one line: `0.0015 … 0.0040 in`, rounded inward where the unit is not its own.
 #[must_use]
+#[translated]
 pub fn limit_line(limit: &Limit, unit: Unit) -> String {
     let lower = limit.lower.as_ref().map(|edge| edge.show(unit, Rounding::Up));
     let upper = limit.upper.as_ref().map(|edge| edge.show(unit, Rounding::Down));

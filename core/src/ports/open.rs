@@ -2,6 +2,7 @@
 
 use crate::gather::Gather;
 use crate::kept_words;
+use pitleaf_translated::translated;
 use std::{fmt, sync::Arc};
 
 use uom::si::{area::square_millimeter, f64::Area, length::millimeter};
@@ -41,6 +42,7 @@ pub enum PortFault {
 }
 
 impl fmt::Display for PortFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::OutsideBore => {

@@ -1,6 +1,7 @@
 //! The outline of a port: a closed line of straight edges that does not cross itself.
 
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use std::fmt;
 
 use uom::si::{
@@ -52,6 +53,7 @@ pub enum OutlineFault {
 }
 
 impl fmt::Display for OutlineFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::TooFewPoints { given: 1 } => {

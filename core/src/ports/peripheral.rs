@@ -1,6 +1,7 @@
 //! Peripheral ports: through the bore's surface, opened and closed by the apex seals.
 
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use std::{
     f64::consts::{PI, TAU},
     fmt,
@@ -72,6 +73,7 @@ pub enum PeripheralFault {
 }
 
 impl fmt::Display for PeripheralFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match *self {
             Self::OffTheBore { edge, off } => write!(

@@ -125,7 +125,7 @@ pub fn path(points: impl IntoIterator<Item = Point>, closed: bool) -> String {
         // Writing to a string can't fail.
         let _ = write!(data, "{}{x} {y}", if i == 0 { 'M' } else { 'L' });
     }
-    if closed {
+    if closed && !data.is_empty() {
         data.push('Z');
     }
     data

@@ -1,7 +1,9 @@
 //! What a plate's ports run into, in sentences; the worst first.
 
 use crate::gather::Gather;
+use crate::language;
 use crate::order::InOrder;
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 use super::{
@@ -37,6 +39,7 @@ pub struct Finding {
 /// Everything to be said of the side ports of one plate at one stage of the work. `margin` is what
 /// must be left to the coolant land.
 #[must_use]
+#[translated]
 pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Length) -> Vec<Finding> {
     let side: Vec<(&PlatePort, &Outline)> =
         ports.iter().filter_map(|port| Some((*port, port.outline()?))).gather();
@@ -61,7 +64,7 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
                 words: format!(
                     "{} to {}, at {}.",
                     port.name.port(),
-                    other.name.port().to_ascii_lowercase(),
+                    language::inside(other.name.port()),
                     shown::place(view.turn_over(bridge.from))
                 ),
                 place: Some(view.turn_over(bridge.from)),
@@ -87,6 +90,7 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
     found
 }
 
+#[translated]
 fn of_intrusion(
     engine: &Engine,
     view: View,
@@ -139,6 +143,7 @@ fn of_intrusion(
 
 /// What an outline as typed cuts into that no port may, and how deep. Nothing of one that can't be read.
 #[must_use]
+#[translated]
 pub fn forbidden(engine: &Engine, face: PortFace, typed: &TypedOutline) -> Vec<String> {
     let Ok(Shape::Side(outline)) = typed.shape(engine, face.view) else { return Vec::new() };
     let words = |intrusion: &Intrusion| {

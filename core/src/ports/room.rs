@@ -1,6 +1,7 @@
 //! The room left: how far a port may go before it runs into something or opens at the wrong time.
 
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use std::{collections::BTreeMap, f64::consts::TAU, fmt};
 
 use uom::si::{
@@ -54,6 +55,7 @@ pub enum RoomFault {
 }
 
 impl fmt::Display for RoomFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Times => {

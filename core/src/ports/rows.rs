@@ -1,6 +1,7 @@
 //! An outline pasted as rows of text.
 
 use crate::kept_words;
+use pitleaf_translated::translated;
 use std::fmt;
 
 use uom::si::{f64::Length, length::millimeter};
@@ -41,6 +42,7 @@ enum Kind {
 }
 
 impl fmt::Display for RowFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match &self.kind {
             Kind::Count(1) => write!(

@@ -1,6 +1,7 @@
 //! Pages of a template in SVG: one unit of the drawing is one millimetre of paper.
 
 use crate::gather::Gather;
+use pitleaf_translated::tr;
 use std::fmt::{self, Write};
 
 use crate::{decimal::Decimal, trochoid::Point};
@@ -171,10 +172,15 @@ impl Drawing<'_> {
         }
         let page = row * tiling.columns + column + 1;
         let pages = tiling.columns * tiling.rows;
-        let turned = if self.mirrored { "mirrored: lay it face down" } else { "lay it face up" };
+        let turned =
+            if self.mirrored { tr!("mirrored: lay it face down") } else { tr!("lay it face up") };
         let title = escaped(self.title);
-        foot += &words(EDGE, top + 18.5, &format!("{title} · {turned} · page {page} of {pages}"));
-        foot += &words(EDGE, top + 23.0, "Print at 100 % and measure both bars before you scribe.");
+        foot += &words(EDGE, top + 18.5, &tr!("{title} · {turned} · page {page} of {pages}"));
+        foot += &words(
+            EDGE,
+            top + 23.0,
+            tr!("Print at 100 % and measure both bars before you scribe."),
+        );
         foot
     }
 }

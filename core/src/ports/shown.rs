@@ -1,5 +1,6 @@
 //! Figures as a screen shows them: rounded to nearest, in metric and in inches.
 
+use pitleaf_translated::translated;
 use uom::si::{
     angle::degree,
     area::square_millimeter,
@@ -10,7 +11,7 @@ use uom::si::{
 
 use super::{AngleArea, DeadCentre, Timing, View};
 use crate::{
-    decimal::Decimal,
+    decimal,
     trochoid::{Chamber, Point},
 };
 
@@ -24,7 +25,7 @@ pub struct Both {
 }
 
 fn number(value: f64, places: u8) -> String {
-    Decimal(value, places).to_string().replace('-', "−")
+    decimal::shown(value, places).replace('-', "−")
 }
 
 fn both(metric: f64, places: u8, unit: &str, inch: f64, inch_places: u8, inch_unit: &str) -> Both {
@@ -86,12 +87,14 @@ pub fn ratio(ratio: f64) -> String {
 
 /// A place on the plate, as seen.
 #[must_use]
+#[translated]
 pub fn place(point: Point) -> String {
     format!("x {}, y {} mm", number(point.x, 1), number(point.y, 1))
 }
 
 /// A shaft angle by the first chamber's nearest dead centre: "32.10°" and "after top dead centre".
 #[must_use]
+#[translated]
 pub fn timing(view: View, theta: Angle) -> (String, String) {
     let timing = Timing::at(view.cycle_angle(Chamber::First, theta));
     let centre = match timing.dead_centre {

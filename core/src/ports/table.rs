@@ -3,6 +3,7 @@
 use super::{PlatePort, View, shown};
 use crate::gather::Gather;
 use crate::trochoid::Chamber;
+use pitleaf_translated::translated;
 
 /// A figure of the stock port, of the cut one, and the difference.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -19,6 +20,7 @@ pub struct Row {
 
 /// Stock and cut side by side, for a speed in turns a minute.
 #[must_use]
+#[translated]
 pub fn table(
     view: View,
     stock: Option<&PlatePort>,
@@ -68,6 +70,7 @@ fn figures(view: View, port: Option<&PlatePort>, per_minute: Option<f64>) -> Opt
     ])
 }
 
+#[translated]
 fn changes(stock: &PlatePort, cut: &PlatePort, per_minute: Option<f64>) -> [String; 7] {
     let change = cut.figures.since(&stock.figures);
     let signed = |words: String| {
@@ -94,6 +97,7 @@ fn changes(stock: &PlatePort, cut: &PlatePort, per_minute: Option<f64>) -> [Stri
 
 /// A port's figures in one line, to be written down with its outline.
 #[must_use]
+#[translated]
 pub fn line(view: View, port: &PlatePort) -> String {
     let opens = port.figures.openings.iter().map(|opening| {
         let event = |theta| {

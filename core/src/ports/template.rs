@@ -1,6 +1,7 @@
 //! What a template to scribe from shows, laid out at its true size.
 
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use std::fmt;
 
 use uom::si::{f64::Length, length::millimeter};
@@ -48,6 +49,7 @@ pub enum TemplateFault {
 }
 
 impl fmt::Display for TemplateFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::NoOutline => write!(f, "there is no outline to scribe: draw a port first"),

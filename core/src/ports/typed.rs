@@ -2,6 +2,7 @@
 
 use crate::gather::Gather;
 use crate::{kept_fields, kept_words};
+use pitleaf_translated::translated;
 use std::fmt;
 
 use uom::si::{
@@ -93,6 +94,7 @@ impl PortName {
 
     /// The port without its stage: "Primary intake".
     #[must_use]
+    #[translated]
     pub const fn port(self) -> &'static str {
         match (self.flow, self.number) {
             (Flow::Intake, 1) => "Primary intake",
@@ -103,6 +105,7 @@ impl PortName {
 }
 
 impl fmt::Display for PortName {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let stage = match self.stage {
             Stage::Stock => "stock",
@@ -132,6 +135,7 @@ impl PortFace {
 }
 
 impl fmt::Display for PortFace {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let View { seen_from, rotation, plugs, .. } = self.view;
         let from = match seen_from {
@@ -213,6 +217,7 @@ impl TypedOutline {
     ///
     /// # Errors
     /// A sentence for everything that is wrong.
+    #[translated]
     pub fn shape(&self, engine: &Engine, view: View) -> Result<Shape, Vec<String>> {
         let corners = self.corners_in(engine)?;
         if self.width.trim().is_empty() {
@@ -269,6 +274,7 @@ impl TypedDatums {
     ///
     /// # Errors
     /// A sentence for every row that can't be read or has no diameter.
+    #[translated]
     pub fn datums(&self) -> Result<Vec<Datum>, Vec<String>> {
         let holes = read_rows(&self.rows, self.unit, Form::Coordinates).map_err(said)?;
         let faults: Vec<_> = (1..)

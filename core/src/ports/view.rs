@@ -1,6 +1,7 @@
 //! How the builder looks at a plate, and what that makes of right and left.
 
 use crate::{kept_fields, kept_words};
+use pitleaf_translated::translated;
 use uom::si::{
     angle::{degree, radian},
     f64::Angle,
@@ -87,8 +88,19 @@ impl SideHousing {
     /// All three, from the front.
     pub const ALL: [Self; 3] = [Self::Front, Self::Intermediate, Self::Rear];
 
+    /// Its word in addresses.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Front => "front",
+            Self::Intermediate => "intermediate",
+            Self::Rear => "rear",
+        }
+    }
+
     /// Its name in lower case.
     #[must_use]
+    #[translated]
     pub const fn name(self) -> &'static str {
         match self {
             Self::Front => "front",

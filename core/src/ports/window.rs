@@ -1,5 +1,6 @@
 //! The times between which a port may be open, by its own dead centres.
 
+use pitleaf_translated::translated;
 use uom::si::{angle::degree, f64::Angle};
 
 use super::{Flow, Opening, View};
@@ -20,6 +21,7 @@ pub struct Window {
 impl Window {
     /// The dead centres in words, and where they are in the cycle.
     #[must_use]
+    #[translated]
     pub const fn centres(flow: Flow) -> [(&'static str, f64); 2] {
         match flow {
             Flow::Intake => [("top", 0.0), ("bottom", 270.0)],

@@ -2,6 +2,7 @@
 
 use super::{Amount, Reading, Rounding, Span, Unit, places_for};
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 
 /// A reading shown in one unit.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,6 +19,7 @@ impl Converted {
     /// What is shown large, and what is said beside it: the exact figure with the rounded one beside it,
     /// as long as a phone can show it large, or as the rounded one is no shorter; otherwise the rounded one.
     #[must_use]
+    #[translated]
     pub fn shown(&self) -> (&str, String) {
         /// Digits and point that fit a phone's column in large figures.
         const LARGE: usize = 9;
@@ -26,7 +28,7 @@ impl Converted {
                 // Zeros behind the exact figure are no rounding.
                 let zeros = self.rounded.strip_prefix(exact.as_str());
                 let is_same =
-                    zeros.is_some_and(|rest| rest.chars().all(|c| matches!(c, '.' | '0')));
+                    zeros.is_some_and(|rest| rest.chars().all(|c| matches!(c, '.' | ',' | '0')));
                 let beside =
                     if is_same { "exact".to_owned() } else { format!("rounded {}", self.rounded) };
                 (exact, beside)

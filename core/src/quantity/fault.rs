@@ -1,7 +1,9 @@
 //! What can be wrong with a typed quantity, each with its sentence for the bench.
 
+use super::show::without_zeros;
 use super::{Amount, Bounds, Dimension, Rounding, Unit};
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// Why a text was not taken as a reading. The text itself stays where it was typed.
@@ -65,6 +67,7 @@ fn cut(text: &str) -> String {
 }
 
 impl fmt::Display for Fault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Empty => f.write_str("Nothing typed yet. Type the reading."),
@@ -116,6 +119,5 @@ impl fmt::Display for Fault {
 impl std::error::Error for Fault {}
 
 fn edge(amount: Amount, unit: Unit, inward: Rounding) -> String {
-    let text = amount.show(unit, 2, inward);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    without_zeros(&amount.show(unit, 2, inward)).to_owned()
 }

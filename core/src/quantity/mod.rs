@@ -28,6 +28,7 @@ pub use convert::{
 pub use fault::Fault;
 pub use number::Number;
 pub use reading::Reading;
+pub(crate) use show::without_zeros;
 pub use show::{Rounding, places_for, thou_words};
 pub use tolerance::Tolerance;
 pub use unit::{Dimension, Unit};

@@ -1,6 +1,7 @@
 //! Amounts as text: to nearest for a reading, inward for a limit, never a raw float.
 
 use super::{Amount, Span, Unit};
+use crate::language::DECIMAL_SIGN;
 
 /// Which way the last shown digit goes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -93,6 +94,15 @@ pub fn thou_words(amount: Amount) -> String {
     }
 }
 
+/// A figure without the zeros at its end, and without a decimal sign that nothing follows.
+pub(crate) fn without_zeros(figure: &str) -> &str {
+    if figure.contains(DECIMAL_SIGN) {
+        figure.trim_end_matches('0').trim_end_matches(DECIMAL_SIGN)
+    } else {
+        figure
+    }
+}
+
 fn power(places: u8) -> i128 {
     10_i128.pow(u32::from(places))
 }
@@ -117,7 +127,8 @@ fn figure(ticks: i128, unit: i128, places: u8, rounding: Rounding) -> String {
     match places {
         0 => format!("{sign}{size}"),
         _ => {
-            format!("{sign}{}.{:0width$}", size / below, size % below, width = usize::from(places))
+            let width = usize::from(places);
+            format!("{sign}{}{DECIMAL_SIGN}{:0width$}", size / below, size % below)
         }
     }
 }

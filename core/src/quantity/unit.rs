@@ -2,6 +2,7 @@
 
 use crate::kept::{Json, Kept, Refused};
 use crate::letters;
+use pitleaf_translated::translated;
 
 /// What kind of thing is measured. Amounts compare only within one dimension.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -48,6 +49,7 @@ impl Dimension {
 
     /// The dimension's name, in lower case.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Length => "length",
@@ -290,6 +292,7 @@ impl Kept for Unit {
         Json::Text(self.symbol().into())
     }
 
+    #[translated]
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
         let symbol = json.text()?;
         TABLE

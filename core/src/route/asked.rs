@@ -8,8 +8,10 @@ use crate::faces::Survey;
 use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::joints::plan::{Plan, joints, passes_done};
+use pitleaf_translated::translated;
 
 /// Whether the book finds a hold true; none where it does not answer it. With what is missing.
+#[translated]
 pub(super) fn asked(
     book: &Book,
     build: &BuildId,
@@ -54,6 +56,7 @@ pub(super) fn asked(
     (Some(missing.is_empty()), missing)
 }
 
+#[translated]
 fn untightened(book: &Book, build: &BuildId) -> String {
     let mut joints = joints(book, build);
     joints.retain(|joint| is_of_stack(book, build, joint));
@@ -76,6 +79,7 @@ fn is_of_stack(book: &Book, build: &BuildId, joint: &str) -> bool {
     Plan::of(book, build, joint).is_none_or(|plan| !plan.elsewhere)
 }
 
+#[translated]
 fn end_play_after(book: &Book, build: &BuildId, before: &[Standing]) -> String {
     let last = |is: &dyn Fn(&Fact) -> bool| {
         let lines = book.lines(build).rev().filter(|line| !line.withdrawn);

@@ -13,6 +13,7 @@ use crate::limits::{
     BuildKind, Call, Gauge, GaugeKind, Row, Sheet, decide, decide_with_uncertainty, limit_line,
 };
 use crate::quantity::{Bounds, Fault, Number, Reading, Rounding, Span, Unit, places_for};
+use pitleaf_translated::translated;
 use std::cmp::Ordering;
 use std::fmt;
 
@@ -34,8 +35,10 @@ pub struct TypedTest {
 /// The least and the greatest cranking speed taken, in turns of the shaft a minute.
 pub const SPEEDS: (i64, i64) = (50, 1000);
 
+#[translated]
 const PRESSURE: Bounds =
     Bounds { name: "A compression reading", lowest: 0, highest: 3000, unit: Unit::Kilopascal };
+#[translated]
 const ALTITUDE: Bounds =
     Bounds { name: "An altitude", lowest: -500, highest: 6000, unit: Unit::Metre };
 
@@ -64,7 +67,7 @@ pub struct Compression {
 pub struct Finding {
     /// The rotor it is of; none between rotors.
     pub rotor: Option<u8>,
-    /// What it is of; a decision on it goes by that name.
+    /// What it is of; a decision on it goes by that name, which is the same in every language.
     pub what: String,
     /// In the unit read.
     pub figure: String,
@@ -97,6 +100,7 @@ impl TypedTest {
 
     /// Speed and altitude in words.
     #[must_use]
+    #[translated]
     pub fn conditions(&self) -> String {
         format!("cranked at {} /min, {} above the sea", self.speed, self.altitude)
     }
@@ -139,6 +143,7 @@ impl TypedTest {
 impl Finding {
     /// The limit it stands against and where that is from, to be said behind the verdict; empty where it has none.
     #[must_use]
+    #[translated]
     pub fn limit(&self, sheet: &Sheet) -> String {
         let row = self.row.as_deref().and_then(|row| sheet.row(row));
         row.map_or_else(String::new, |row| {
@@ -350,6 +355,7 @@ pub fn record_in<'book>(
 }
 
 impl fmt::Display for CompressionFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Face(face, fault) => write!(f, "Face {face}: {fault}"),

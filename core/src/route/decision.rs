@@ -7,8 +7,10 @@ use crate::book::{Book, BuildId, Entry, Fact, Figure, Slot, Subject, call};
 use crate::faces::ReadingSet;
 use crate::faces::report::{on_bench, report};
 use crate::gather::Gather;
+use crate::language;
 use crate::limits::{Call, Row, Sheet, limit_line, place_words};
 use crate::seals::{SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A reading past its limit, with the decision on it.
@@ -130,7 +132,7 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
             continue;
         }
         if let (Some(row), Some(call)) = (sheet.row(row), call(figure, sheet)) {
-            let reading = format!("{text} {}", unit.symbol());
+            let reading = format!("{} {}", language::figure(text), unit.symbol());
             all.push(Read { row, place: place.clone(), reading, call, order: entry.order });
         }
     }
@@ -156,6 +158,7 @@ fn is_of_earlier_seal(book: &Book, build: &BuildId, entry: &Entry, figure: &Figu
 }
 
 /// Slots whose seal is fitted although its trials do not prove the gap, with what they say.
+#[translated]
 pub(super) fn unproved_slots(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec<String> {
     let Some((_, kind, rotors, _)) = book.opening(build) else { return Vec::new() };
     let Some(row) = gap_row(sheet, kind) else { return Vec::new() };
@@ -210,11 +213,12 @@ pub(super) fn decided<'book>(
 
 /// A decision in words; that none was taken, where none was.
 #[must_use]
+#[translated]
 pub fn decision_words(decision: Option<(Choice, &str)>) -> String {
     match decision {
         None => "not decided".to_owned(),
-        Some((choice, "")) => choice.word().to_owned(),
-        Some((choice, why)) => format!("{}: {why}", choice.word()),
+        Some((choice, "")) => choice.name().to_owned(),
+        Some((choice, why)) => format!("{}: {why}", choice.name()),
     }
 }
 
@@ -257,6 +261,7 @@ pub fn fates<'book>(book: &'book Book, build: &BuildId) -> Vec<(&'book str, Choi
 }
 
 impl fmt::Display for DecisionFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::NoReason => {

@@ -4,6 +4,7 @@ use super::{RouteFact, fact};
 use crate::book::{Book, BuildId, Fact, Subject};
 use crate::gather::Gather;
 use crate::letters;
+use pitleaf_translated::translated;
 
 /// Of what something is said.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,6 +36,7 @@ impl Topic {
 
     /// Its name.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Customer => "Customer",

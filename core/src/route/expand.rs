@@ -4,8 +4,10 @@ use super::routing::bare;
 use super::{Each, Kind, Step};
 use crate::book::{Face, Slot};
 use crate::gather::Gather;
+use crate::language::said;
 use crate::limits::{BuildKind, Part, Row, places};
 use crate::seals::Place;
+use pitleaf_translated::translated;
 
 /// A step as made in a build, on one thing where it is made for each.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -31,13 +33,14 @@ impl Station {
 
     /// On what it is made, as it is said; empty where it is made once.
     #[must_use]
+    #[translated]
     pub fn place_words(&self) -> String {
         match (Place::read(&self.place), self.step.each) {
             (_, Each::Once) => String::new(),
             (Ok(Place::Rotor(rotor)), _) => format!("rotor {rotor}"),
             (Ok(Place::Face(rotor, face)), _) => format!("rotor {rotor}, {} face", face.name()),
-            (_, Each::RotorHousing) => format!("{} housing", self.place.replace('-', " ")),
-            _ => format!("{} side housing", self.place.replace('-', " ")),
+            (_, Each::RotorHousing) => format!("{} housing", said(&self.place.replace('-', " "))),
+            _ => format!("{} side housing", said(&self.place.replace('-', " "))),
         }
     }
 

@@ -8,6 +8,7 @@ use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use crate::limits::{Sheet, place_words};
 use crate::seals::Place;
+use pitleaf_translated::{tr, translated};
 
 /// One fact of the order of work.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -82,7 +83,7 @@ impl Choice {
     /// Every choice.
     pub const ALL: [Self; 4] = [Self::Reuse, Self::Machine, Self::Replace, Self::Accept];
 
-    /// Its word, in the book and on the screen.
+    /// Its word in the book.
     #[must_use]
     pub fn word(self) -> &'static str {
         match self {
@@ -90,6 +91,17 @@ impl Choice {
             Self::Machine => "machine",
             Self::Replace => "replace",
             Self::Accept => "accept",
+        }
+    }
+
+    /// Its name on the screen.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Reuse => tr!("reuse"),
+            Self::Machine => tr!("machine"),
+            Self::Replace => tr!("replace"),
+            Self::Accept => tr!("accept"),
         }
     }
 }
@@ -111,6 +123,7 @@ impl RouteFact {
 
     /// What it is about, and what it says.
     #[must_use]
+    #[translated]
     pub fn words(&self, sheet: &Sheet) -> (String, String) {
         let because =
             |why: &str| if why.is_empty() { String::new() } else { format!(", because: {why}") };
@@ -126,7 +139,7 @@ impl RouteFact {
                 let about = format!("{} {row}", place_words(place));
                 (
                     format!("Decision · {}", about.trim()),
-                    format!("{}{}", choice.word(), because(why)),
+                    format!("{}{}", choice.name(), because(why)),
                 )
             }
             Self::Compression(test) => {
@@ -183,6 +196,7 @@ pub(super) fn subject_of_test(rotor: &str) -> String {
 }
 
 /// What a change does, in words.
+#[translated]
 fn edit_words(edit: &Edit) -> String {
     match edit {
         Edit::AddAfter(id, step) => format!("behind “{}”: {}", step_words(id), step.words),
@@ -194,6 +208,7 @@ fn edit_words(edit: &Edit) -> String {
 }
 
 /// A step as it is said, by the words of the usual route; one of the builder's own by its name.
+#[translated]
 fn step_words(key: &str) -> String {
     let (id, place) = key.split_once('/').unwrap_or((key, ""));
     let words = usual::words_of(id).map_or_else(|| id.replace('-', " "), str::to_owned);

@@ -4,6 +4,7 @@ use super::{Answer, Each, Kind, Routing, RoutingFault, Stage, Step, When};
 use crate::gather::Gather;
 use crate::kept;
 use crate::kept_fields;
+use pitleaf_translated::{tr, translated};
 use std::fmt;
 
 const KIND: &str = "pitleaf route";
@@ -100,6 +101,7 @@ pub(super) fn write_step(step: &Step) -> String {
 
 /// The step of a text.
 pub(super) fn read_step(text: &str) -> Result<Step, &'static str> {
+    #[translated]
     const UNREADABLE: &str = "a step that can’t be read here";
     if text.len() > MOST_BYTES || depth(text) > DEEPEST {
         return Err(UNREADABLE);
@@ -154,18 +156,19 @@ impl StepText {
         let unknown =
             |what, word: &str| FileFault::Word(number, what, word.chars().take(40).gather());
         Ok(Step {
-            stage: Stage::named(&self.stage).ok_or_else(|| unknown("stage", &self.stage))?,
+            stage: Stage::named(&self.stage).ok_or_else(|| unknown(tr!("stage"), &self.stage))?,
             kind: match self.kind.as_str() {
                 "do" => Kind::Do,
                 "measure" => Kind::Measure(self.row),
-                "hold" => {
-                    Kind::Hold(Answer::named(&self.by).ok_or_else(|| unknown("answer", &self.by))?)
-                }
-                kind => return Err(unknown("kind", kind)),
+                "hold" => Kind::Hold(
+                    Answer::named(&self.by).ok_or_else(|| unknown(tr!("answer"), &self.by))?,
+                ),
+                kind => return Err(unknown(tr!("kind"), kind)),
             },
-            when: When::named(&self.when).ok_or_else(|| unknown("sort of build", &self.when))?,
+            when: When::named(&self.when)
+                .ok_or_else(|| unknown(tr!("sort of build"), &self.when))?,
             each: Each::named(&self.each)
-                .ok_or_else(|| unknown("thing it is made for", &self.each))?,
+                .ok_or_else(|| unknown(tr!("thing it is made for"), &self.each))?,
             id: self.id,
             words: self.words,
             care: self.care,
@@ -175,6 +178,7 @@ impl StepText {
 }
 
 impl fmt::Display for FileFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("Nothing taken in: ")?;
         match self {

@@ -3,6 +3,7 @@
 use super::fact::subject_own_route;
 use super::{RouteFact, Routing, file};
 use crate::book::{Book, BuildId, Fact, Subject};
+use pitleaf_translated::translated;
 
 /// A route that is not the usual one.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -15,6 +16,7 @@ pub(super) struct OwnRoute {
 
 impl OwnRoute {
     /// The route of a build's own; none where it goes by the usual one.
+    #[translated]
     pub(super) fn of(book: &Book, build: &BuildId) -> Option<Self> {
         // Most builds have none: that is found without going through their entries.
         book.current(build, &Subject::Route(subject_own_route()))?;

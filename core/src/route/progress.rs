@@ -9,6 +9,7 @@ use crate::book::{Book, BuildId, Entry, EntryId, Fact, Subject, call};
 use crate::gather::Gather;
 use crate::limits::{Call, Sheet};
 use crate::order::InOrder;
+use pitleaf_translated::{tr, translated};
 use std::fmt;
 
 /// How a station stands.
@@ -25,7 +26,7 @@ pub enum State {
 }
 
 impl State {
-    /// Its word.
+    /// Its word in the look of the page.
     #[must_use]
     pub fn word(self) -> &'static str {
         match self {
@@ -33,6 +34,17 @@ impl State {
             Self::Ready => "ready",
             Self::Waiting => "waiting",
             Self::Held => "held",
+        }
+    }
+
+    /// Its name on the screen.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Done => tr!("done"),
+            Self::Ready => tr!("ready"),
+            Self::Waiting => tr!("waiting"),
+            Self::Held => tr!("held"),
         }
     }
 }
@@ -331,6 +343,7 @@ fn left_at(
 }
 
 impl fmt::Display for Refusal {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let list = |words: &[String]| {
             words.iter().map(|words| format!("“{words}”")).gather::<Vec<_>>().join(", ")

@@ -4,6 +4,7 @@ use super::expand::{self, Station};
 use super::{Each, Kind, Stage, Step, usual};
 use crate::gather::Gather;
 use crate::limits::BuildKind;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// Steps in the order of the work: whatever a step needs stands before it.
@@ -277,6 +278,7 @@ impl Stage {
 }
 
 impl fmt::Display for RoutingFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Empty => f.write_str("A route has at least one step."),

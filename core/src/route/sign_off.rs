@@ -6,6 +6,7 @@ use crate::book::{Book, BuildId, Fact};
 use crate::gather::Gather;
 use crate::joints::oil_feed::{Feed, Held};
 use crate::limits::{Sheet, limit_line, place_words};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// What is open in a build.
@@ -37,6 +38,7 @@ pub enum SignFault {
 impl OpenPoints {
     /// What is open in a build.
     #[must_use]
+    #[translated]
     pub fn of(book: &Book, build: &BuildId, sheet: &Sheet) -> Self {
         let mut points = Self::default();
         if let Some(progress) = Progress::of(book, build, sheet) {
@@ -77,6 +79,7 @@ impl OpenPoints {
     ///
     /// # Errors
     /// The [`SignFault`].
+    #[translated]
     pub fn sign(&self, who: &str, why: &str) -> Result<Vec<Fact>, SignFault> {
         let (who, why) = (who.trim().to_owned(), why.trim().to_owned());
         if self.no_oil {
@@ -96,6 +99,7 @@ impl OpenPoints {
 }
 
 impl fmt::Display for SignFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::NoOil => Held.fmt(f),

@@ -1,5 +1,7 @@
 //! The stages of a build.
 
+use pitleaf_translated::translated;
+
 /// A stage, in the order of the work.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Stage {
@@ -51,6 +53,7 @@ impl Stage {
 
     /// Its name.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Intake => "Intake and compression",

@@ -2,6 +2,7 @@
 
 use super::Stage;
 use crate::limits::BuildKind;
+use pitleaf_translated::{tr, translated};
 
 /// What kind of step it is.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -91,8 +92,19 @@ pub struct Step {
 }
 
 impl Kind {
+    /// Its word in files.
+    #[must_use]
+    pub fn word(&self) -> &'static str {
+        match self {
+            Self::Do => "do",
+            Self::Measure(_) => "measure",
+            Self::Hold(_) => "hold",
+        }
+    }
+
     /// Its name on the screen.
     #[must_use]
+    #[translated]
     pub fn name(&self) -> &'static str {
         match self {
             Self::Do => "Do",
@@ -124,7 +136,7 @@ macro_rules! words {
             /// As it is said on the screen.
             #[must_use]
             pub fn says(self) -> &'static str {
-                match self { $(Self::$variant => $says),* }
+                match self { $(Self::$variant => tr!($says)),* }
             }
 
             /// The choice with a word; the first for none.

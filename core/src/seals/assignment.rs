@@ -15,6 +15,7 @@ use crate::order::InOrder;
 use crate::quantity::{Amount, Dimension, Rounding, Span, Unit};
 use pathfinding::kuhn_munkres::kuhn_munkres_min;
 use pathfinding::matrix::Matrix;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A seal put to a slot.
@@ -72,6 +73,7 @@ pub enum AssignFault {
 }
 
 impl fmt::Display for AssignFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Nothing => "Nothing to place. Measure at least one seal and one slot.",
@@ -216,6 +218,7 @@ impl Placed {
     /// "Seal 3: grind off 0.120 mm at most, then by leaf to a gap of 0.075 mm." `number` is the one marked on
     /// the seal; what is ground off before a leaf is tried stays back by the `doubt` of the two lengths.
     #[must_use]
+    #[translated]
     pub fn words(&self, number: usize, unit: Unit, doubt: Span) -> String {
         let gap = figure(self.gap, unit, Rounding::Nearest);
         let zero = Amount::whole(0, Unit::Millimetre);
@@ -240,6 +243,7 @@ impl Placed {
 impl Empty {
     /// Why the slot is empty and what to do.
     #[must_use]
+    #[translated]
     pub fn words(&self, unit: Unit) -> String {
         if self.fits_some {
             return "No seal is left for this slot: those that would fit are needed elsewhere. Take a fresh one.".to_owned();

@@ -2,6 +2,7 @@
 
 use crate::limits::Limit;
 use crate::quantity::{Amount, Rounding, Span, Unit, places_for};
+use pitleaf_translated::translated;
 
 /// Bounds of a gap: `low` ≤ gap < `high`. A gap below zero is a seal longer than its place.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -97,6 +98,7 @@ impl Bracket {
 
     /// The bracket in words: "at least 0.047 mm and under 0.093 mm". Rounded outward, so it never claims more than is known.
     #[must_use]
+    #[translated]
     pub fn words(self, unit: Unit) -> String {
         let low = self.low.map(|low| format!("at least {}", figure(low, unit, Rounding::Down)));
         let high = self.high.map(|high| match high == Amount::whole(0, Unit::Millimetre) {
@@ -144,6 +146,7 @@ impl Standing {
 
 /// A bracket's standing in a sentence, with what is certain.
 #[must_use]
+#[translated]
 pub fn sentence(bracket: Bracket, limit: &Limit, unit: Unit) -> String {
     let standing = bracket.against(limit);
     let gap = bracket.words(unit);

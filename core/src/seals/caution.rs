@@ -1,5 +1,7 @@
 //! Cautions and reminders, each at the step where it matters. Common practice, no published source.
 
+use pitleaf_translated::translated;
+
 /// The steps that need a word of warning.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Step {
@@ -22,6 +24,7 @@ impl Step {
 
     /// What to say there.
     #[must_use]
+    #[translated]
     pub fn caution(self) -> &'static str {
         match self {
             Self::Grinding => {

@@ -2,6 +2,7 @@
 
 use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A drawing: strokes of points (x, y), each 0 to 255, from the upper left of a square.
@@ -15,6 +16,7 @@ pub struct TooMuchInk;
 const MOST_POINTS: usize = 2_000;
 
 impl fmt::Display for TooMuchInk {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("That is more than a mark. Draw it again with fewer lines.")
     }

@@ -17,6 +17,7 @@ use super::bracket::figure;
 use super::{Answer, Bracket, GroundBy, Stage};
 use crate::limits::{Edge, Limit};
 use crate::quantity::{Amount, Dimension, Rounding, Span, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A rate of removal: a span in a number of strokes.
@@ -191,6 +192,7 @@ pub enum Refusal {
 }
 
 impl fmt::Display for Refusal {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Fits => "It fits: grind no more.",
@@ -269,6 +271,7 @@ fn count(strokes: Option<i64>) -> Option<u64> {
 impl Advice {
     /// The advice in a sentence or two.
     #[must_use]
+    #[translated]
     pub fn words(&self) -> String {
         let range = |strokes: Strokes| match strokes.most {
             Some(most) if most == strokes.fewest => format!("{most}"),
@@ -288,6 +291,7 @@ impl Advice {
 impl Removal {
     /// What one takes off, rounded outward: "A stroke takes off 0.001 mm to 0.004 mm."
     #[must_use]
+    #[translated]
     pub fn words(&self, unit: Unit) -> String {
         let each = |rate: Rate, rounding: Rounding| {
             let zero = Amount::whole(0, Unit::Millimetre);

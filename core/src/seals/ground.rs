@@ -2,6 +2,7 @@
 
 use super::TrialFault;
 use crate::{kept_fields, kept_words};
+use pitleaf_translated::translated;
 
 /// The most strokes between two trials.
 pub(super) const MOST_GROUND: u32 = 10_000;
@@ -26,6 +27,7 @@ kept_words!(GroundBy {
 impl GroundBy {
     /// One of it, and many.
     #[must_use]
+    #[translated]
     pub fn words(self, count: u64) -> &'static str {
         match (self, count) {
             (Self::Strokes, 1) => "stroke",

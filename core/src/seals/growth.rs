@@ -9,6 +9,7 @@
 
 use super::materials::Expansion;
 use crate::quantity::{Amount, Unit};
+use pitleaf_translated::translated;
 use uom::si::f64::{
     Length, Ratio, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature,
 };
@@ -17,6 +18,7 @@ use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 
 /// What to say beside every hot gap.
+#[translated]
 pub const ESTIMATE: &str = "An estimate: nobody knows the temperatures inside a running engine well. The engine’s own manual stands above this figure.";
 
 /// A range of temperature; both ends the same where it was measured.
@@ -77,6 +79,7 @@ pub enum GrowthFault {
 }
 
 impl std::fmt::Display for GrowthFault {
+    #[translated]
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
             Self::GapCrossed => "The least gap lies above the greatest. Swap them.",
@@ -238,6 +241,7 @@ impl Band {
 
     /// The band in a sentence.
     #[must_use]
+    #[translated]
     pub fn words(self, unit: Unit) -> String {
         use super::bracket::figure;
         use crate::quantity::Rounding::{Down, Up};

@@ -7,6 +7,7 @@ use super::{Bracket, Ground, Outcome, Trial};
 use crate::gather::Gather;
 use crate::letters::capital;
 use crate::quantity::Span;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// Grinding between two brackets.
@@ -146,6 +147,7 @@ fn shared_doubt(one: &Trial, other: &Trial) -> Span {
     one.tolerance().times(u32::try_from(shared).unwrap_or(0))
 }
 
+#[translated]
 fn words(wide: &Trial, narrow: &Trial, ground: bool) -> String {
     let stack = |trial: &Trial| trial.leaves().map(ToString::to_string).unwrap_or_default();
     let one = match wide.outcome() {

@@ -4,6 +4,7 @@ use super::growth::{Band, Chain, Piece, Temperatures, gap_at_reference, hot_gap}
 use super::{Expansion, MATERIALS, Material};
 use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
+use pitleaf_translated::translated;
 use uom::si::f64::{Length, ThermodynamicTemperature};
 
 /// A piece as typed: its metal by its place in [`MATERIALS`], and its running temperatures.
@@ -52,6 +53,7 @@ pub struct HotGap {
 }
 
 /// What the three pieces are called.
+#[translated]
 pub const PIECES: [&str; 3] = ["Rotor", "Side seal", "Corner seal"];
 
 /// Running temperatures to start from, coldest and hottest in °C, in the order of [`PIECES`].
@@ -64,6 +66,7 @@ impl TypedHotGap {
     ///
     /// # Errors
     /// The sentences to show.
+    #[translated]
     pub fn work_out(&self) -> Result<HotGap, Vec<String>> {
         let mut faults = Vec::new();
         let length_unit = self.length.unwrap_or(Unit::Millimetre);
@@ -135,6 +138,7 @@ impl TypedHotGap {
 impl TypedHotGap {
     /// What was typed in one line, to stand beside the answer in the book.
     #[must_use]
+    #[translated]
     pub fn words(&self) -> String {
         let with_unit = |text: &str, unit: Option<Unit>, usual: Unit| {
             let text = text.trim();
@@ -178,6 +182,7 @@ impl TypedPiece {
     }
 
     /// Up to running temperature, and near room temperature.
+    #[translated]
     fn expansions(&self) -> Result<(Expansion, Expansion), String> {
         if self.own.trim().is_empty() {
             let row = self.row().ok_or("choose its metal.")?;
@@ -188,7 +193,7 @@ impl TypedPiece {
         }
         const HOW: &str =
             "two figures in millionths a kelvin are wanted, as “10.5 to 12”, the lower first.";
-        let mut figures = self.own.split("to").map(millionths);
+        let mut figures = figures_between(&self.own).map(millionths);
         let (Some(Some(least)), Some(Some(greatest)), None) =
             (figures.next(), figures.next().or(Some(millionths(&self.own))), figures.next())
         else {
@@ -197,6 +202,11 @@ impl TypedPiece {
         let own = Expansion::of_millionths(least, greatest).map_err(|fault| fault.to_string())?;
         Ok((own, own))
     }
+}
+
+/// What stands before and behind either language's word between two figures.
+fn figures_between(text: &str) -> impl Iterator<Item = &str> {
+    text.split("to").flat_map(|piece| piece.split("bis"))
 }
 
 /// A bare figure. Read as millimetres: the reader of lengths is exact, and its digits are all that is wanted.
@@ -212,6 +222,7 @@ fn read(text: &str, unit: Unit, bounds: &'static Bounds) -> Result<Amount, Fault
 impl HotGap {
     /// The gap at 20 °C in a sentence; none where the bench was at 20 °C.
     #[must_use]
+    #[translated]
     pub fn reference_words(&self, unit: Unit) -> Option<String> {
         use super::bracket::figure;
         use crate::quantity::Rounding::{Down, Up};

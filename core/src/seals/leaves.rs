@@ -3,7 +3,9 @@
 use super::Written;
 use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
+use crate::quantity::without_zeros;
 use crate::quantity::{Amount, Bounds, Dimension, Fault, Rounding, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// The most leaves put together.
@@ -53,6 +55,7 @@ impl From<Fault> for LeafFault {
 }
 
 impl fmt::Display for LeafFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Text(fault) => fault.fmt(f),
@@ -88,8 +91,7 @@ impl fmt::Display for LeafFault {
 impl std::error::Error for LeafFault {}
 
 fn plain(amount: Amount, unit: Unit, rounding: Rounding) -> String {
-    let text = amount.show(unit, 4, rounding);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    without_zeros(&amount.show(unit, 4, rounding)).to_owned()
 }
 
 /// A leaf, by the thickness marked on it. In the book's file: `"0.0020 in"`.
@@ -212,6 +214,7 @@ impl Stack {
     /// What is to be asked before a trial with it is written down: none where it is no thicker than any gap
     /// is likely to be.
     #[must_use]
+    #[translated]
     pub fn doubt(&self) -> Option<String> {
         let likely = thickest_likely();
         let symbol = self.0.first().map_or("", |leaf| leaf.unit().symbol());

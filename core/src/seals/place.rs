@@ -6,6 +6,7 @@ use crate::book::{Face, Slot};
 use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use crate::limits::Part;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A corner of a rotor.
@@ -74,6 +75,7 @@ pub enum PlaceFault {
 }
 
 impl fmt::Display for PlaceFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Unreadable(text) => write!(

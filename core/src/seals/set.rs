@@ -5,6 +5,7 @@ use crate::gather::Gather;
 use crate::limits::{Call, Gauge, Limit, Verdict, decide};
 use crate::order::InOrder;
 use crate::quantity::{Amount, Reading, Span};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A set checked against a limit.
@@ -40,6 +41,7 @@ pub enum SetFault {
 const MOST_WEIGHED: usize = 12;
 
 impl fmt::Display for SetFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Nothing => f.write_str("Nothing measured yet. Type at least one reading."),

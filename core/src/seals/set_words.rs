@@ -4,7 +4,9 @@ use super::{Matched, Place, SetCheck};
 use crate::book::{Book, BuildId};
 use crate::gather::Gather;
 use crate::limits::{Call, Row};
+use crate::quantity::without_zeros;
 use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
+use pitleaf_translated::translated;
 
 /// The readings in force of a row at each place of its part, on an engine of so many rotors.
 ///
@@ -31,6 +33,7 @@ pub fn set_readings(
 impl SetCheck {
     /// How many meet, the spread, and the worst one.
     #[must_use]
+    #[translated]
     pub fn words(&self, unit: Unit) -> String {
         let (meet, fail, close) = self.counts();
         let mut counts = vec![format!("{} measured: {meet} meet", self.verdicts.len())];
@@ -60,6 +63,7 @@ impl SetCheck {
 impl Matched {
     /// How nearly alike the sets are: by weight as wholes, by height within each.
     #[must_use]
+    #[translated]
     pub fn spread_words(&self, is_by_weight: bool, unit: Unit) -> String {
         let spread = span(self.spread, unit);
         if is_by_weight {
@@ -71,6 +75,7 @@ impl Matched {
 
     /// A line for each rotor: "Rotor 1: pieces 1, 4 and 6."
     #[must_use]
+    #[translated]
     pub fn words(&self, numbers: &[usize]) -> Vec<String> {
         let name = |at: &usize| numbers.get(*at).copied().unwrap_or(at + 1).to_string();
         self.rotors
@@ -97,10 +102,5 @@ pub(super) fn span(span: Span, unit: Unit) -> String {
         _ => 3,
     };
     let text = span.show(unit, places, Rounding::Up);
-    let text = if text.contains('.') {
-        text.trim_end_matches('0').trim_end_matches('.')
-    } else {
-        text.as_str()
-    };
-    format!("{text} {}", unit.symbol())
+    format!("{} {}", without_zeros(&text), unit.symbol())
 }

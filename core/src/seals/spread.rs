@@ -6,6 +6,7 @@ use crate::gather::Gather;
 use crate::letters;
 use crate::limits::{Call, Gauge, Limit, decide_computed, limit_line};
 use crate::quantity::{Amount, Dimension, Reading, Span, Unit};
+use pitleaf_translated::translated;
 
 /// A set's spread against its limit.
 #[derive(Clone, Debug, PartialEq)]
@@ -72,6 +73,7 @@ impl SpreadCheck {
 
     /// How many, the spread, its verdict, and the shortest and the tallest.
     #[must_use]
+    #[translated]
     pub fn words(&self, unit: Unit) -> String {
         let count = self.pieces.len();
         let Some(call) = self.call else {

@@ -5,6 +5,7 @@ use crate::book::{Book, BuildId, Entry, EntryId, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
 use crate::limits::{BuildKind, Call, Gauge, Part, Row, Sheet, Side, decide};
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
 /// How far a slot's seal has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -45,6 +46,7 @@ impl SlotState {
 
     /// In words.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::NotMeasured => "not measured",
@@ -104,7 +106,7 @@ impl SlotReport<'_> {
     #[must_use]
     pub fn gap(&self, unit: Unit) -> String {
         match self.measured {
-            Some(figure) => format!("{} {}", figure.text, figure.unit.symbol()),
+            Some(figure) => figure.shown(),
             None if self.trials.is_empty() => String::new(),
             None => self.bracket().short(unit),
         }

@@ -6,6 +6,7 @@ use super::{Ground, LeafFault, Stack, Written};
 use crate::kept::{Json, Kept, Refused};
 use crate::quantity::{Amount, Span, Unit};
 use crate::{kept_fields, kept_words};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// What was seen.
@@ -38,6 +39,7 @@ impl Outcome {
 
     /// In the bench's words.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Goes => "goes",
@@ -79,6 +81,7 @@ impl From<LeafFault> for TrialFault {
 }
 
 impl fmt::Display for TrialFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Leaf(fault) => fault.fmt(f),
@@ -115,6 +118,7 @@ pub struct Trial {
 }
 
 impl fmt::Display for Trial {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         if let Some(leaves) = &self.leaves {
             write!(f, "{leaves} ")?;

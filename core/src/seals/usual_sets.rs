@@ -3,6 +3,7 @@
 use super::{Leaf, LeafFault, LeafSet, usual_tolerance};
 use crate::gather::Gather;
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
 /// A row: a set as it is sold, and who says so.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,6 +19,7 @@ pub struct UsualSet {
 }
 
 /// Every set offered.
+#[translated]
 pub const USUAL_SETS: &[UsualSet] = &[
     UsualSet {
         name: "Metric, 8 leaves",

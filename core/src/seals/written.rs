@@ -2,6 +2,7 @@
 
 use crate::kept::{Json, Kept, Refused};
 use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// A length as typed. In the book's file: `"0.0020 in"`.
@@ -44,6 +45,7 @@ impl Kept for Written {
         Json::Text(self.0.text().into())
     }
 
+    #[translated]
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
         let text = json.text()?;
         // A length whose unit was lost must not be read in some other.

@@ -1,5 +1,8 @@
 //! Numbers in words, as English is spoken in a British workshop.
 
+use super::german;
+use crate::language::IS_GERMAN;
+
 const UNDER_TWENTY: [&str; 20] = [
     "nought",
     "one",
@@ -52,6 +55,9 @@ fn joined(count: u32, name: &str, rest: u32, link: &str) -> String {
 /// A figure as it stands on the screen (`2.5`, `-0.05`) in words; what is no such figure stays as it is.
 #[must_use]
 pub fn figure(text: &str) -> String {
+    if IS_GERMAN {
+        return german::figure(text);
+    }
     let (minus, digits) = match text.strip_prefix(['-', '−']) {
         Some(digits) => ("minus ", digits),
         None => ("", text),

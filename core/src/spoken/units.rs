@@ -1,6 +1,7 @@
 //! Units as they are said, and a figure with its unit.
 
-use super::{figure, whole};
+use super::{figure, german, whole};
+use crate::language::IS_GERMAN;
 use crate::quantity::Unit;
 
 /// One of a unit, and several.
@@ -64,6 +65,9 @@ pub fn of_unit(unit: Unit) -> (&'static str, &'static str) {
 /// A figure with its unit: “two and a half thou”, “half a millimetre”, “one inch”.
 #[must_use]
 pub fn quantity(text: &str, unit: Unit) -> String {
+    if IS_GERMAN {
+        return german::quantity(text, unit);
+    }
     let (one, many) = of_unit(unit);
     let (before, behind) = text.split_once('.').unwrap_or((text, ""));
     let part = match behind.trim_end_matches('0') {

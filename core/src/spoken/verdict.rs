@@ -4,10 +4,12 @@ use super::quantity;
 use crate::letters::lower;
 use crate::limits::{Call, Verdict};
 use crate::quantity::{Reading, Span, places_for};
+use pitleaf_translated::translated;
 
 /// The call, the reading, and how far it lies from the edge that decides: “meets; two and a half thou;
 /// one thou above the lower limit”.
 #[must_use]
+#[translated]
 pub fn verdict(verdict: &Verdict, reading: &Reading) -> String {
     let unit = reading.unit();
     let places = places_for(reading.step(), unit);
@@ -32,6 +34,7 @@ pub fn verdict(verdict: &Verdict, reading: &Reading) -> String {
 }
 
 /// The edge nearest to the reading, or the one it lies past.
+#[translated]
 fn deciding(verdict: &Verdict) -> Option<(Span, &'static str, &'static str, &'static str)> {
     let lower = verdict.above_lower.map(|span| (span, "above", "under", "lower"));
     let upper = verdict.below_upper.map(|span| (span, "below", "over", "upper"));

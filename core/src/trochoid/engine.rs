@@ -1,5 +1,6 @@
 //! The geometry with the seals on the rotor's face and the land in the side housing.
 
+use pitleaf_translated::translated;
 use std::f64::consts::{FRAC_PI_3, TAU};
 
 use uom::si::{f64::Length, length::millimeter};
@@ -8,6 +9,7 @@ use super::{Bound, Flank, Geometry, GeometryFault, Point, Trochoid};
 
 /// The bounds of the seals' measures in mm, in the order of [`Seals`]' fields (our own choice, to
 /// catch slips of the unit).
+#[translated]
 static BOUNDS: [Bound; 5] = [
     Bound::new("corner seal's distance from the rotor's centre", 5.0, 600.0),
     Bound::new("corner seal's radius", 0.5, 30.0),

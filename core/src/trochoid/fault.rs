@@ -1,11 +1,13 @@
 //! What can be wrong with an engine's measures, in sentences.
 
+use pitleaf_translated::translated;
 use std::fmt;
 
 use uom::si::{f64::Length, length::millimeter};
 
 use super::Bound;
-use crate::decimal::Decimal;
+use crate::decimal::shown;
+use crate::quantity::without_zeros;
 
 /// A measure that can't be, and what to do about it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -55,6 +57,7 @@ pub enum GeometryFault {
 }
 
 impl fmt::Display for GeometryFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match *self {
             Self::OutOfBounds { bound, given } => write!(
@@ -111,9 +114,8 @@ pub(crate) struct Millimetres(pub(crate) Length);
 
 impl fmt::Display for Millimetres {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = Decimal(self.0.get::<millimeter>(), 3).to_string();
-        let text = text.trim_end_matches('0').trim_end_matches('.');
-        write!(f, "{text} mm")
+        let text = shown(self.0.get::<millimeter>(), 3);
+        write!(f, "{} mm", without_zeros(&text))
     }
 }
 

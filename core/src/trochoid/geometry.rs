@@ -1,5 +1,6 @@
 //! The four measures an engine's shape follows from.
 
+use pitleaf_translated::translated;
 use uom::si::{f64::Length, length::millimeter};
 
 use super::{GeometryFault, Trochoid};
@@ -40,6 +41,7 @@ impl Bound {
 
 /// The bounds of eccentricity, generating radius, apex-seal offset and housing width, in mm: wide
 /// enough for a model engine and for a marine one (our own choice, to catch slips of the unit).
+#[translated]
 pub static BOUNDS: [Bound; 4] = [
     Bound::new("eccentricity", 1.0, 60.0),
     Bound::new("generating radius", 5.0, 600.0),

@@ -1,11 +1,12 @@
 //! Compression ratios, and the recess in the rotor that makes one.
 
+use pitleaf_translated::translated;
 use std::fmt;
 
 use uom::si::{f64::Volume, volume::cubic_centimeter};
 
 use super::Chambers;
-use crate::decimal::Decimal;
+use crate::decimal::shown;
 
 /// Why a ratio or a recess can't be worked out.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -24,25 +25,22 @@ pub enum RatioFault {
 }
 
 impl fmt::Display for RatioFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Recess(recess) => write!(
                 f,
                 "a recess of {} cm³ can't be: pour it again and give a volume of 0 or more",
-                Decimal(recess.get::<cubic_centimeter>(), 2)
+                shown(recess.get::<cubic_centimeter>(), 2)
             ),
             Self::NotARatio(wanted) => {
-                write!(
-                    f,
-                    "a compression ratio of {} can't be: give one above 1",
-                    Decimal(*wanted, 2)
-                )
+                write!(f, "a compression ratio of {} can't be: give one above 1", shown(*wanted, 2))
             }
             Self::AboveTheoretical { wanted, theoretical } => write!(
                 f,
                 "a ratio of {} is out of reach: with no recess at all this geometry gives {}",
-                Decimal(*wanted, 2),
-                Decimal(*theoretical, 2)
+                shown(*wanted, 2),
+                shown(*theoretical, 2)
             ),
         }
     }

@@ -2,6 +2,7 @@
 
 use crate::gather::Gather;
 use crate::kept_fields;
+use pitleaf_translated::translated;
 use uom::si::{f64::Length, length::millimeter};
 
 use super::{Engine, Geometry, GeometryFault, Seals};
@@ -46,6 +47,7 @@ impl Measure {
 
     /// What it is called, in lower case, as in the sentences of its faults.
     #[must_use]
+    #[translated]
     pub const fn name(self) -> &'static str {
         match self {
             Self::Eccentricity => "eccentricity",
@@ -62,6 +64,7 @@ impl Measure {
 
     /// From where to where it is measured.
     #[must_use]
+    #[translated]
     pub const fn how(self) -> &'static str {
         match self {
             Self::Eccentricity => "e: from the shaft's axis to the middle of its lobe",

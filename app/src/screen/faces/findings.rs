@@ -6,6 +6,8 @@ use crate::widget::call_mark;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::Sense;
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice, on_bench};
+use pitleaf_core::language::said;
+use pitleaf_translated::tr;
 
 /// Calls `report` with the sheet, the build and its readings.
 pub fn with_bench<T>(app: App, less: bool, report: impl FnOnce(&Bench<'_>) -> T) -> T {
@@ -28,18 +30,22 @@ pub fn findings(app: App, findings: &[Finding]) -> Vec<El> {
         }
         words = words.with(text("span", "dim", &finding.says));
         if let Some(offer) = finding.offer.clone() {
-            let said = format!("{} chosen", offer.spacer);
+            let chosen_words = tr!("{} chosen", said(&offer.spacer));
             let chosen = app
                 .build()
                 .is_some_and(|build| app.book.with(|book| book.spacer(&build) == Some(&*offer)));
-            let face = if chosen { "Chosen ✓" } else { "Fit this one" };
+            let face = if chosen { tr!("Chosen ✓") } else { tr!("Fit this one") };
             let choose = button("button", face, move || {
-                app.write(vec![Fact::Spacer(SpacerChoice::clone(&offer))], said.clone(), || {});
+                app.write(
+                    vec![Fact::Spacer(SpacerChoice::clone(&offer))],
+                    chosen_words.clone(),
+                    || {},
+                );
             });
             words = words.with(choose.attr("aria-pressed", if chosen { "true" } else { "false" }));
         }
         let mark = finding.call.map(|call| call_mark(Some(call)));
         el("li").class("finding").with_all(mark).with(words)
     });
-    vec![el("ul").class("findings").attr("aria-label", "Findings").with_all(items)]
+    vec![el("ul").class("findings").attr("aria-label", tr!("Findings")).with_all(items)]
 }

@@ -15,6 +15,7 @@ use findings::{findings, with_bench};
 use pitleaf_core::faces::{Survey, piece_words, report};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Dimension, Unit};
+use pitleaf_translated::tr;
 pub use survey::survey_screen;
 
 /// Rows of the sheet that are read once and belong here.
@@ -29,18 +30,18 @@ pub fn screen() -> Vec<El> {
             std::iter::once(heading).chain(surveys.iter().map(|&survey| pieces(app, survey)))
         });
         let mut shown: Vec<El> = groups.gather();
-        shown.push(link("plate-link", &Route::Stack.hash()).text("The stack as measured"));
-        shown.push(text("h2", "", "Read once"));
+        shown.push(link("plate-link", &Route::Stack.hash()).text(tr!("The stack as measured")));
+        shown.push(text("h2", "", tr!("Read once")));
         let rows = app.sheet.with(|sheet| {
             ROWS.iter()
                 .filter_map(|id| sheet.row(id))
                 .map(super::bench::row_link)
                 .gather::<Vec<_>>()
         });
-        shown.push(super::bench::list("rows", "Read once", rows));
+        shown.push(super::bench::list("rows", tr!("Read once"), rows));
         shown
     });
-    frame(|| "Faces and fits".to_owned(), move || app.build_name(), true, page)
+    frame(|| tr!("Faces and fits").to_owned(), move || app.build_name(), true, page)
 }
 
 /// A survey with a key for each piece; a tick on those that are read.
@@ -49,7 +50,7 @@ fn pieces(app: App, survey: Survey) -> El {
         let read = app.build().is_some_and(|build| {
             app.book.with(|book| book.readings(&build, survey, &piece).is_some())
         });
-        let words = if piece.is_empty() { "open".to_owned() } else { piece_words(&piece) };
+        let words = if piece.is_empty() { tr!("open").to_owned() } else { piece_words(&piece) };
         let words = if read { format!("{words} ✓") } else { words };
         link("unit", &Route::Survey(survey, piece).hash()).text(&words)
     });
@@ -68,5 +69,5 @@ pub fn stack_screen() -> Vec<El> {
         let unit = unit.unwrap_or(Unit::Millimetre);
         findings(app, &with_bench(app, false, |bench| report::stack(bench, unit)))
     });
-    frame(|| "The stack as measured".to_owned(), move || app.build_name(), true, page)
+    frame(|| tr!("The stack as measured").to_owned(), move || app.build_name(), true, page)
 }

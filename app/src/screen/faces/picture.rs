@@ -7,6 +7,7 @@ use pitleaf_core::faces::{Band, Survey, Taken, relief};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::Trochoid;
+use pitleaf_translated::tr;
 use std::fmt::Write as _;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
@@ -206,20 +207,20 @@ fn face(work: &Work, taken: &Taken, unit: Unit) -> Vec<El> {
         .with(svg("defs").with_all(ranks.iter().map(|&rank| hatch(rank))))
         .with_all(areas)
         .with_all(dots)
-        .with(end("end", &highest, "M-60 52 0-60 60 52z", "high"))
-        .with(end("end", &lowest, "M-60-52 0 60 60-52z", "low"));
+        .with(end("end", &highest, "M-60 52 0-60 60 52z", tr!("high")))
+        .with(end("end", &lowest, "M-60-52 0 60 60-52z", tr!("low")));
     let legend = bands.iter().zip(&ranks).rev().map(|(band, &rank)| {
         let swatch = svg("svg")
             .attrs(&[("class", "swatch"), ("viewBox", "0 0 280 160"), ("aria-hidden", "true")])
             .with(path("band", "M0 0h280v160H0z").attr("fill", &fill(rank)));
-        let words = format!("{} to {}", figure(band.lower, unit), figure(band.upper, unit));
+        let words = tr!("{} to {}", figure(band.lower, unit), figure(band.upper, unit));
         el("li").with(swatch).with(text("span", "number", &words))
     });
     vec![
         picture,
         el("ul")
             .class("legend")
-            .attr("aria-label", "Heights, over the middle of the zone")
+            .attr("aria-label", tr!("Heights, over the middle of the zone"))
             .with_all(legend),
     ]
 }

@@ -8,6 +8,7 @@ use crate::widget::{figure_input, help_beside, how_picture, keypad, unit_keys};
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Reading, Unit};
+use pitleaf_translated::tr;
 
 /// The view with the keys.
 pub fn reading_view(work: &Work) -> El {
@@ -20,13 +21,13 @@ pub fn reading_view(work: &Work) -> El {
     let named = work.clone();
     let place = el("p").class("place").attr("aria-live", "polite").text_live(move || {
         let at = named.at.get();
-        format!("{} of {count}: {}", at + 1, named.places[at].name)
+        tr!("{} of {count}: {}", at + 1, named.places[at].said())
     });
     let unit = work.unit;
     let enter = work.clone();
     let figure = el("div")
         .class("figure-line")
-        .with(figure_input("Reading", work.typed).on_enter(move || enter.on()))
+        .with(figure_input(tr!("Reading"), work.typed).on_enter(move || enter.on()))
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
     let fault = work.clone();
     let column = el("div")
@@ -35,11 +36,10 @@ pub fn reading_view(work: &Work) -> El {
         .with(figure)
         .with(el("p").class("how").attr("role", "status").text_live(move || now(&fault)))
         .with(
-            el("div").class("survey-steps").with(step("Place before", "‹", count - 1)).with(step(
-                "Next place",
-                "›",
-                1,
-            )),
+            el("div")
+                .class("survey-steps")
+                .with(step(tr!("Place before"), "‹", count - 1))
+                .with(step(tr!("Next place"), "›", 1)),
         );
     let beside = work.places[0].at.map(|_| where_to_read(work));
     let answer = el("div")
@@ -52,12 +52,12 @@ pub fn reading_view(work: &Work) -> El {
         .with_all(work.survey.picture().map(how_picture));
     let below_zero = work.survey.bounds().lowest < 0;
     let extra = [
-        ("½", "½", "and a half"),
-        if below_zero { ("−", "-", "Minus") } else { ("/", "/", "Fraction bar") },
+        ("½", "½", tr!("and a half")),
+        if below_zero { ("−", "-", tr!("Minus")) } else { ("/", "/", tr!("Fraction bar")) },
     ];
     let (next, typed) = (work.clone(), work.typed);
     let on = button("key action wide", "", move || next.on()).text_live(move || {
-        if typed.with(String::is_empty) { "Show result" } else { "Next" }.to_owned()
+        if typed.with(String::is_empty) { tr!("Show result") } else { tr!("Next") }.to_owned()
     });
     let keys = el("div")
         .class("check-keys")
@@ -68,7 +68,8 @@ pub fn reading_view(work: &Work) -> El {
 
 pub fn caution(work: &Work) -> Option<El> {
     let words = work.survey.caution();
-    (!words.is_empty()).then(|| el("p").class("caution").with(text("b", "", "Care: ")).text(words))
+    (!words.is_empty())
+        .then(|| el("p").class("caution").with(text("b", "", tr!("Care: "))).text(words))
 }
 
 /// What is wrong with the text in hand; nothing while it is empty.
@@ -105,11 +106,11 @@ pub fn slips(work: &Work) -> El {
 fn question(work: &Work, at: usize, words: &str, meant: Option<String>) -> El {
     let (again, yes) = (work.clone(), work.clone());
     let mut keys =
-        el("div").class("row-actions").with(button("quiet", "Read it again", move || {
+        el("div").class("row-actions").with(button("quiet", tr!("Read it again"), move || {
             again.again(at);
         }));
     if let Some(meant) = meant {
-        keys = keys.with(button("quiet", &format!("Yes: {meant}"), move || {
+        keys = keys.with(button("quiet", &tr!("Yes: {meant}"), move || {
             yes.mend(at, &meant);
         }));
     }

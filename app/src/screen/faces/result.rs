@@ -10,6 +10,7 @@ use crate::widget::switch;
 use pitleaf_core::faces::Survey;
 use pitleaf_core::faces::report::report;
 use pitleaf_core::gather::Gather;
+use pitleaf_translated::tr;
 
 /// The view without keys.
 pub fn result_view(work: &Work) -> El {
@@ -29,14 +30,14 @@ pub fn result_view(work: &Work) -> El {
     };
     let actions = el("div")
         .class("pair survey-actions")
-        .with(button("button", "Go on reading", move || {
+        .with(button("button", tr!("Go on reading"), move || {
             back.go(back.next_empty(0).unwrap_or(0));
             back.showing.set(false);
         }))
         .with(
             button("button action", "", move || down.write())
                 .text_live(move || {
-                    if touched.get() { "Write down" } else { "Written down" }.to_owned()
+                    if touched.get() { tr!("Write down") } else { tr!("Written down") }.to_owned()
                 })
                 .disabled(nothing),
         );
@@ -47,14 +48,14 @@ pub fn result_view(work: &Work) -> El {
         .with(el("div").live(move || result_picture(&pictured)))
         .with(el("div").attr("role", "status").live(report))
         .with_all(beside(work))
-        .with(text("h2", "", "Readings"))
+        .with(text("h2", "", tr!("Readings")))
         .with(readings(work))
         .with(text("p", "how", work.survey.how()))
         .with_all(caution(work))
         .with(text(
             "p",
             "foot",
-            "The engine’s own manual and local rules stand above every figure here.",
+            tr!("The engine’s own manual and local rules stand above every figure here."),
         ));
     el("main").class("screen").with(page).with(actions)
 }
@@ -64,8 +65,8 @@ fn sense(work: &Work) -> Option<El> {
     let less = work.less;
     matches!(work.survey, Survey::EndPlay | Survey::Spacers).then(|| {
         switch(
-            "What a thicker spacer does",
-            &[(false, "thicker gives more"), (true, "thicker gives less")],
+            tr!("What a thicker spacer does"),
+            &[(false, tr!("thicker gives more")), (true, tr!("thicker gives less"))],
             move |choice| less.get() == choice,
             move |choice| less.set(choice),
         )
@@ -87,7 +88,7 @@ fn beside(work: &Work) -> Vec<El> {
 /// Every reading; a touch goes back to its place.
 fn readings(work: &Work) -> El {
     let work = work.clone();
-    el("ul").class("rows").attr("aria-label", "Readings").live(move || {
+    el("ul").class("rows").attr("aria-label", tr!("Readings")).live(move || {
         let lines = work.set().lines().into_iter();
         lines
             .map(|(at, name, figure)| {

@@ -8,6 +8,7 @@ use crate::widget::{fault_list, help_beside, switch, unit_keys};
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
+use pitleaf_translated::tr;
 
 /// The view with the rows.
 pub fn rows_view(work: &Work) -> El {
@@ -18,7 +19,7 @@ pub fn rows_view(work: &Work) -> El {
         .attr("placeholder", "100 0 0.000\n0 60 -0.012\n0 -60 0.004")
         .bound_rows(work.typed);
     let places_in = switch(
-        "Places in",
+        tr!("Places in"),
         &[(Unit::Millimetre, "mm"), (Unit::Inch, "in")],
         move |choice| texts.with(|texts| texts[1] == choice.symbol()),
         move |choice| {
@@ -31,11 +32,11 @@ pub fn rows_view(work: &Work) -> El {
     let form = el("div").class("form").with_all([
         el("label")
             .class("rows-field")
-            .with(text("span", "", "Along, across, reading: a row a place"))
+            .with(text("span", "", tr!("Along, across, reading: a row a place")))
             .with(rows),
-        text("b", "", "Places in"),
+        text("b", "", tr!("Places in")),
         places_in,
-        text("b", "", "Readings in"),
+        text("b", "", tr!("Readings in")),
         readings_in,
     ]);
     let page = el("div")
@@ -49,9 +50,10 @@ pub fn rows_view(work: &Work) -> El {
         .with(text("p", "how", work.survey.how()))
         .with(help_beside(Calculator::Survey(work.survey).help()))
         .with_all(caution(work));
-    let actions =
-        el("div")
-            .class("survey-actions")
-            .with(button("button action", "Show result", move || done.on()));
+    let actions = el("div").class("survey-actions").with(button(
+        "button action",
+        tr!("Show result"),
+        move || done.on(),
+    ));
     el("main").class("screen").with(page).with(actions)
 }

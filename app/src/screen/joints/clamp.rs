@@ -15,6 +15,7 @@ use pitleaf_core::joints::strength::{PropertyClass, Strength};
 use pitleaf_core::joints::threads::Thread;
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
+use pitleaf_translated::tr;
 use uom::si::f64::{Force, Pressure, Ratio};
 use uom::si::force::newton;
 use uom::si::ratio::ratio;
@@ -42,28 +43,28 @@ impl Fields {
         let mut form = Form::of("clamp");
         let fields = Self {
             way: form.words("Way", "torque"),
-            thread: form.words("Thread", ""),
+            thread: form.words(tr!("Thread"), ""),
             torque: form.figure(
-                "Torque",
+                tr!("Torque"),
                 &bounds::TORQUE,
                 &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre],
                 "",
             ),
             wanted: form.figure(
-                "Clamp wanted",
+                tr!("Clamp wanted"),
                 &bounds::PRELOAD,
                 &[Unit::Kilonewton, Unit::PoundForce],
                 "",
             ),
-            nut_factor: form.factor("Nut factor K, one or a range", &bounds::NUT_FACTOR, ""),
-            scatter: form.factor("Scatter, either way", &bounds::SCATTER, ""),
-            proof: form.figure("Proof stress", &bounds::STRENGTH, STRESSES, ""),
-            tensile: form.figure("Tensile strength", &bounds::STRENGTH, STRESSES, ""),
-            threaded: form.figure("Free thread", &bounds::FREE_LENGTH, LENGTHS, ""),
-            shank_length: form.figure("Free shank", &bounds::FREE_LENGTH, LENGTHS, ""),
-            shank: form.figure("Shank’s diameter", &bounds::SHANK, LENGTHS, ""),
+            nut_factor: form.factor(tr!("Nut factor K, one or a range"), &bounds::NUT_FACTOR, ""),
+            scatter: form.factor(tr!("Scatter, either way"), &bounds::SCATTER, ""),
+            proof: form.figure(tr!("Proof stress"), &bounds::STRENGTH, STRESSES, ""),
+            tensile: form.figure(tr!("Tensile strength"), &bounds::STRENGTH, STRESSES, ""),
+            threaded: form.figure(tr!("Free thread"), &bounds::FREE_LENGTH, LENGTHS, ""),
+            shank_length: form.figure(tr!("Free shank"), &bounds::FREE_LENGTH, LENGTHS, ""),
+            shank: form.figure(tr!("Shank’s diameter"), &bounds::SHANK, LENGTHS, ""),
             stretched: form.figure(
-                "Stretch measured",
+                tr!("Stretch measured"),
                 &bounds::STRETCH,
                 &[Unit::Millimetre, Unit::Thou],
                 "",
@@ -99,8 +100,8 @@ impl Fields {
 pub fn screen() -> Vec<El> {
     let fields = Fields::new();
     let ways = switch(
-        "Given",
-        &[("torque", "Torque → clamp"), ("clamp", "Clamp → torque")],
+        tr!("Given"),
+        &[("torque", tr!("Torque → clamp")), ("clamp", tr!("Clamp → torque"))],
         move |choice| fields.way.typed.with(|way| way == choice),
         move |choice| fields.way.typed.set(choice.to_owned()),
     );
@@ -109,7 +110,7 @@ pub fn screen() -> Vec<El> {
     });
     let stretch = el("details")
         .class("joint-more")
-        .with(text("summary", "", "Stretch: free length and shank"))
+        .with(text("summary", "", tr!("Stretch: free length and shank")))
         .with_all(
             [fields.threaded, fields.shank_length, fields.shank, fields.stretched].map(Field::el),
         );
@@ -121,11 +122,11 @@ pub fn screen() -> Vec<El> {
             ways,
             fields.thread.choice(Thread::all().map(Thread::name)),
             load,
-            fill_from("Threads and seats are", lubrications(fields)),
+            fill_from(tr!("Threads and seats are"), lubrications(fields)),
             fields.nut_factor.el(),
-            fill_from("Tightened by", tightenings(fields)),
+            fill_from(tr!("Tightened by"), tightenings(fields)),
             fields.scatter.el(),
-            fill_from("Bolt’s class", classes(fields)),
+            fill_from(tr!("Bolt’s class"), classes(fields)),
             fields.proof.el(),
             fields.tensile.el(),
             stretch,
@@ -189,7 +190,10 @@ fn clamp(fields: Fields) -> Result<Vec<El>, Why> {
     let mut made = if fields.is_wanted() {
         vec![
             show::key(&torques[0], &torques[1]),
-            show::table("Clamp", [show::row("It clamps", clamps[0].clone(), clamps[1].clone())]),
+            show::table(
+                tr!("Clamp"),
+                [show::row(tr!("It clamps"), clamps[0].clone(), clamps[1].clone())],
+            ),
         ]
     } else {
         vec![show::key(&clamps[0], &clamps[1])]
@@ -200,8 +204,8 @@ fn clamp(fields: Fields) -> Result<Vec<El>, Why> {
     made.extend(stretches(fields, thread, &got)?);
     made.push(hand_on(got.force));
     made.push(show::write_down(
-        "Clamp of a fastener",
-        format!("{thread} at {}: {} ({})", torques[0], clamps[0], clamps[1]),
+        tr!("Clamp of a fastener"),
+        tr!("{thread} at {}: {} ({})", torques[0], clamps[0], clamps[1]),
     ));
     Ok(made)
 }
@@ -220,9 +224,9 @@ fn proof(got: &Preload, strength: Strength, thread: Thread) -> Vec<El> {
     vec![
         show::bars(
             &[
-                ("Clamp", newtons(got.force), format!("{shares} of proof")),
+                (tr!("Clamp"), newtons(got.force), tr!("{shares} of proof")),
                 (
-                    "Proof load",
+                    tr!("Proof load"),
                     newtons(Range::exactly(load)),
                     format!("{}   {}", loads[0], loads[1]),
                 ),
@@ -243,15 +247,15 @@ fn stretches(fields: Fields, thread: Thread, got: &Preload) -> Result<Vec<El>, W
     let modulus: Pressure = steel.modulus().least();
     let longer = stretch(got.force, &sections, modulus)?;
     let show = |unit| shown::range(longer, Amount::of_length, unit);
-    let mut rows = vec![show::row("Stretch", show(Unit::Millimetre), show(Unit::Thou))];
+    let mut rows = vec![show::row(tr!("Stretch"), show(Unit::Millimetre), show(Unit::Thou))];
     if fields.stretched.is_given() {
         let scatter = scatter_of_stretch();
         let told =
             preload_of_stretch(fields.stretched.length()?, &sections, modulus, scatter)?.force;
         let [metric, inch] = forces(told);
-        rows.push(show::row("Clamp by stretch", metric, inch));
+        rows.push(show::row(tr!("Clamp by stretch"), metric, inch));
     }
-    Ok(vec![show::table("Stretch", rows)])
+    Ok(vec![show::table(tr!("Stretch"), rows)])
 }
 
 /// Takes the clamp on to the stack.
@@ -267,6 +271,6 @@ fn hand_on(force: Range<Force>) -> El {
     };
     el("div")
         .class("pair")
-        .with(take("Clamp of each bolt", "Take it for the bolts"))
-        .with(take("Clamp of each stud", "Take it for the studs"))
+        .with(take(tr!("Clamp of each bolt"), tr!("Take it for the bolts")))
+        .with(take(tr!("Clamp of each stud"), tr!("Take it for the studs")))
 }

@@ -7,6 +7,7 @@ use crate::widget::switch;
 use pitleaf_core::joints::bounds;
 use pitleaf_core::joints::fits::{Class, Fit, FitFault, FitKind, Letter, Sizes, zones};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
+use pitleaf_translated::tr;
 
 impl From<FitFault> for Why {
     fn from(fault: FitFault) -> Self {
@@ -36,13 +37,13 @@ impl Fields {
         let mut form = Form::of("fits");
         let mut size = |label, bounds| form.figure(label, bounds, LENGTHS, "");
         let fields = [
-            size("Nominal size", &bounds::FIT_NOMINAL),
-            size("Hole, least", &bounds::FIT_HOLE),
-            size("Hole, greatest", &bounds::FIT_HOLE),
-            size("Pin or shaft, least", &bounds::FIT_SHAFT),
-            size("Pin or shaft, greatest", &bounds::FIT_SHAFT),
-            size("Hole, measured", &bounds::FIT_HOLE),
-            size("Pin or shaft, measured", &bounds::FIT_SHAFT),
+            size(tr!("Nominal size"), &bounds::FIT_NOMINAL),
+            size(tr!("Hole, least"), &bounds::FIT_HOLE),
+            size(tr!("Hole, greatest"), &bounds::FIT_HOLE),
+            size(tr!("Pin or shaft, least"), &bounds::FIT_SHAFT),
+            size(tr!("Pin or shaft, greatest"), &bounds::FIT_SHAFT),
+            size(tr!("Hole, measured"), &bounds::FIT_HOLE),
+            size(tr!("Pin or shaft, measured"), &bounds::FIT_SHAFT),
         ];
         let [
             nominal,
@@ -56,10 +57,10 @@ impl Fields {
         let fields = Self {
             way: form.words("Way", "class"),
             nominal,
-            hole: form.words("Hole", "H"),
-            hole_grade: form.words("Hole’s grade", "7"),
-            shaft: form.words("Shaft", "m"),
-            shaft_grade: form.words("Shaft’s grade", "6"),
+            hole: form.words(tr!("Hole"), "H"),
+            hole_grade: form.words(tr!("Hole’s grade"), "7"),
+            shaft: form.words(tr!("Shaft"), "m"),
+            shaft_grade: form.words(tr!("Shaft’s grade"), "6"),
             hole_least,
             hole_greatest,
             shaft_least,
@@ -82,8 +83,8 @@ pub fn screen() -> Vec<El> {
     let fields = Fields::new();
     let way = fields.way.typed;
     let ways = switch(
-        "Given",
-        &[("class", "ISO class"), ("limits", "Limits"), ("pair", "Measured")],
+        tr!("Given"),
+        &[("class", tr!("ISO class")), ("limits", tr!("Limits")), ("pair", tr!("Measured"))],
         move |choice| way.with(|way| way == choice),
         move |choice| way.set(choice.to_owned()),
     );
@@ -98,7 +99,7 @@ pub fn screen() -> Vec<El> {
             given.push(text(
                 "p",
                 "how",
-                "Both at the same temperature: measure after an hour on the same bench.",
+                tr!("Both at the same temperature: measure after an hour on the same bench."),
             ));
             given
         }
@@ -148,13 +149,13 @@ fn fit(fields: Fields) -> Result<Vec<El>, Why> {
             Sizes::new(fields.hole_least.amount()?, fields.hole_greatest.amount()?)?,
             Sizes::new(fields.shaft_least.amount()?, fields.shaft_greatest.amount()?)?,
             None,
-            "As given".to_owned(),
+            tr!("As given").to_owned(),
         ),
         "pair" => (
             Sizes::measured(fields.hole_size.amount()?),
             Sizes::measured(fields.shaft_size.amount()?),
             None,
-            "Measured pair".to_owned(),
+            tr!("Measured pair").to_owned(),
         ),
         _ => {
             let nominal = fields.nominal.amount()?;
@@ -172,27 +173,27 @@ fn fit(fields: Fields) -> Result<Vec<El>, Why> {
         made.push(drawn(hole, shaft, nominal));
     }
     made.push(show::table(
-        "Fit",
+        tr!("Fit"),
         [
-            show::row("Fit", metric.clone(), inch.clone()),
-            sizes_row("Hole", hole),
-            sizes_row("Pin or shaft", shaft),
+            show::row(tr!("Fit"), metric.clone(), inch.clone()),
+            sizes_row(tr!("Hole"), hole),
+            sizes_row(tr!("Pin or shaft"), shaft),
         ],
     ));
     if nominal.is_some() {
-        made.push(show::source(
-            "ISO 286-1:2010. Inch sizes are rounded inward: they admit nothing the class rejects.",
-        ));
+        made.push(show::source(tr!(
+            "ISO 286-1:2010. Inch sizes are rounded inward: they admit nothing the class rejects."
+        )));
     }
-    made.push(show::write_down("Fit", format!("{about}: {metric} ({inch})")));
+    made.push(show::write_down(tr!("Fit"), format!("{about}: {metric} ({inch})")));
     Ok(made)
 }
 
 fn capital(kind: FitKind) -> String {
     match kind {
-        FitKind::Clearance => "Clearance",
-        FitKind::Transition => "Transition",
-        FitKind::Interference => "Interference",
+        FitKind::Clearance => tr!("Clearance"),
+        FitKind::Transition => tr!("Transition"),
+        FitKind::Interference => tr!("Interference"),
     }
     .to_owned()
 }
@@ -227,6 +228,10 @@ fn drawn(hole: Sizes, shaft: Sizes, nominal: Option<Amount>) -> El {
             .with(svg("path").attrs(&[("class", "zero"), ("d", &format!("M0 {zero}H1800"))]));
     }
     el("figure").class("fit-picture").with(picture).with(
-        el("figcaption").with(text("span", "", "hole")).with(text("span", "", "pin or shaft")),
+        el("figcaption").with(text("span", "", tr!("hole"))).with(text(
+            "span",
+            "",
+            tr!("pin or shaft"),
+        )),
     )
 }

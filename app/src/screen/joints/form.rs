@@ -9,6 +9,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::bounds::Plain;
 use pitleaf_core::joints::{Range, Refusal, shown, typed};
 use pitleaf_core::quantity::{Amount, Bounds, Reading, Rounding, Unit, places_for};
+use pitleaf_translated::tr;
 use uom::si::f64::{Force, Length, Pressure};
 
 /// Why there is no answer yet.
@@ -339,7 +340,7 @@ impl Field {
                 .attr("value", unit.symbol())
                 .attr_live("selected", move || (self.unit.get() == unit).then(String::new))
         });
-        el("select").attr("aria-label", &format!("Unit of {}", self.label)).with_all(options).on(
+        el("select").attr("aria-label", &tr!("Unit of {}", self.label)).with_all(options).on(
             "change",
             move |event| {
                 if let Some(unit) = Unit::named(&event_target_value(&event)) {
@@ -357,7 +358,7 @@ impl Field {
                 self.typed.with(|typed| *typed == name).then(String::new)
             })
         });
-        let none = text("option", "", "choose…").attr("value", "");
+        let none = text("option", "", tr!("choose…")).attr("value", "");
         let select = el("select")
             .attr("aria-label", self.label)
             .with(none)
@@ -371,7 +372,7 @@ impl Field {
 pub fn fill_from(label: &str, presets: Presets) -> El {
     let options: Vec<El> =
         presets.iter().map(|(name, _)| text("option", "", name).attr("value", name)).gather();
-    let none = text("option", "", "choose, or type below").attr("value", "");
+    let none = text("option", "", tr!("choose, or type below")).attr("value", "");
     let select = el("select").attr("aria-label", label).with(none).with_all(options).on(
         "change",
         move |event| {
@@ -400,10 +401,10 @@ pub fn answer(fields: &[Field], made: Result<Vec<El>, Why>) -> Vec<El> {
         Err(Why::Missing) => fields
             .iter()
             .find(|field| field.fault().is_some())
-            .map(|field| format!("{}: see the line beside it.", field.label))
+            .map(|field| tr!("{}: see the line beside it.", field.label))
             .or_else(|| {
                 let empty = fields.iter().find(|field| !field.is_given())?;
-                Some(format!("Still to give: {}.", empty.label))
+                Some(tr!("Still to give: {}.", empty.label))
             })
             .unwrap_or_default(),
     };

@@ -4,6 +4,7 @@ use crate::route::plain;
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::threads::{Drill, Thread};
+use pitleaf_translated::tr;
 
 /// How a row of a table is addressed: the letters and digits of its name.
 pub fn slug(name: &str) -> String {
@@ -100,7 +101,7 @@ impl Job {
     /// What it is called.
     pub fn name(&self) -> &'static str {
         match self {
-            Self::All => "Joints",
+            Self::All => tr!("Joints"),
             _ => self.calculator().unwrap_or(Calculator::Threads).name(),
         }
     }
@@ -108,9 +109,9 @@ impl Job {
     /// What it answers.
     pub fn about(&self) -> &'static str {
         match self {
-            Self::Thread(_) => "A thread and its drills",
-            Self::Port(_) => "An O-ring boss port",
-            _ => self.calculator().map_or("Bolts, dowels, fits, oil", Calculator::about),
+            Self::Thread(_) => tr!("A thread and its drills"),
+            Self::Port(_) => tr!("An O-ring boss port"),
+            _ => self.calculator().map_or(tr!("Bolts, dowels, fits, oil"), Calculator::about),
         }
     }
 

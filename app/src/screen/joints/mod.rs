@@ -17,6 +17,7 @@ mod what_thread;
 
 pub use job::{Job, slug};
 use pitleaf_core::gather::Gather;
+use pitleaf_translated::tr;
 
 use super::bench::list;
 use crate::dom::{El, el, link, text};
@@ -54,10 +55,11 @@ fn all() -> Vec<El> {
                 .with(text("b", "", job.name()))
                 .with(text("span", "dim", job.about()))
         });
-    let page = el("main")
-        .class("page")
-        .live(move || held(app).into_iter().gather())
-        .with(list("tiles", "Joints", tiles));
+    let page = el("main").class("page").live(move || held(app).into_iter().gather()).with(list(
+        "tiles",
+        tr!("Joints"),
+        tiles,
+    ));
     frame(|| Job::All.name().to_owned(), || Job::All.about().to_owned(), true, page)
 }
 

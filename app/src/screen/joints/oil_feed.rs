@@ -15,13 +15,15 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::oil_feed::Feed;
 use pitleaf_core::joints::{Caution, bounds};
 use pitleaf_core::quantity::{Reading, Unit};
+use pitleaf_translated::tr;
 
 /// The screen.
 pub fn screen() -> Vec<El> {
     let app = app();
     let mut form = Form::of_build("oil-feed", app);
-    let words = form.words("From where to where", "");
-    let bore = form.figure("Line’s bore", &bounds::LINE_BORE, &[Unit::Millimetre, Unit::Inch], "");
+    let words = form.words(tr!("From where to where"), "");
+    let bore =
+        form.figure(tr!("Line’s bore"), &bounds::LINE_BORE, &[Unit::Millimetre, Unit::Inch], "");
     form.keep();
     let hash = Route::Joints(Job::OilFeed).hash();
     // What is typed leads back here, should a build have to be opened first.
@@ -37,11 +39,11 @@ pub fn screen() -> Vec<El> {
         }
     });
     let choose = switch(
-        "Upper dowels",
-        &[(false, "Hollow"), (true, "Solid")],
+        tr!("Upper dowels"),
+        &[(false, tr!("Hollow")), (true, tr!("Solid"))],
         move |solid| dowels.get() == Some(solid),
         move |solid| {
-            let said = format!("upper dowels {}", if solid { "solid" } else { "hollow" });
+            let said = tr!("upper dowels {}", if solid { tr!("solid") } else { tr!("hollow") });
             app.write(vec![Fact::DowelsSolid { solid }], said, || {});
         },
     );
@@ -49,13 +51,13 @@ pub fn screen() -> Vec<El> {
         .class("page joint")
         .live(move || held(app).into_iter().gather())
         .with(el("p").class("joint-state").attr("role", "status").text_live(move || state(app)))
-        .with(text("h2", "", "Upper dowels of this build"))
+        .with(text("h2", "", tr!("Upper dowels of this build")))
         .with(choose)
-        .with(text("h2", "", "Outside feed"))
+        .with(text("h2", "", tr!("Outside feed")))
         .with(record(app, words, bore))
         .with(
             link("plate-link", &Route::Joints(Job::OilLine).hash())
-                .text("Size the line and its port"),
+                .text(tr!("Size the line and its port")),
         )
         .live(move || history(app))
         .with_all(show::cautions(&[Caution::HotOil, Caution::OilPressure]));
@@ -83,9 +85,9 @@ fn record(app: App, words: Field, bore: Field) -> El {
             .map_or((String::new(), unit), |reading| (reading.number().to_owned(), reading.unit()));
         let feed = Fact::OilFeed { words: said, bore: figure, unit };
         let emptied = draft::all_emptied([words.typed, bore.typed]);
-        app.write(vec![feed], "outside oil feed".to_owned(), emptied);
+        app.write(vec![feed], tr!("outside oil feed").to_owned(), emptied);
     };
-    let send = text("button", "button action", "Record the feed")
+    let send = text("button", "button action", tr!("Record the feed"))
         .attr("type", "submit")
         .disabled(move || !words.is_given());
     el("form").class("form").on_submit(save).with_all([words.el(), bore.el(), send])
@@ -107,5 +109,5 @@ fn history(app: App) -> Vec<El> {
     }
     entries.sort();
     let lines = entries.into_iter().rev().map(|(_, id)| entry_line(id));
-    vec![text("h2", "", "Written so far"), list("entries", "Written so far", lines)]
+    vec![text("h2", "", tr!("Written so far")), list("entries", tr!("Written so far"), lines)]
 }

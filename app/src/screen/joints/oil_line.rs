@@ -10,6 +10,7 @@ use pitleaf_core::joints::oil_line::{Line, Oil, OilState, fittings, typical_oils
 use pitleaf_core::joints::threads::BossPort;
 use pitleaf_core::joints::{Caution, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Unit};
+use pitleaf_translated::tr;
 use uom::si::f64::{KinematicViscosity, MassDensity, ThermodynamicTemperature};
 use uom::si::kinematic_viscosity::square_millimeter_per_second;
 use uom::si::mass_density::kilogram_per_cubic_meter;
@@ -21,7 +22,9 @@ const MOST: u16 = 20;
 /// The usual wall, in micrometres.
 const ROUGHNESS: &str = "1.5";
 /// Where it is from.
-const SMOOTH: &str = "Roughness 1.5 µm stands for drawn tube and smooth hose liners (Moody, 1944; from memory). It counts only where the oil runs in eddies.";
+const SMOOTH: &str = tr!(
+    "Roughness 1.5 µm stands for drawn tube and smooth hose liners (Moody, 1944; from memory). It counts only where the oil runs in eddies."
+);
 
 #[derive(Clone)]
 struct Fields {
@@ -43,35 +46,35 @@ impl Fields {
         let mut form = Form::of("oil-line");
         let fields = Self {
             flow: form.figure(
-                "Flow wanted",
+                tr!("Flow wanted"),
                 &bounds::FLOW,
                 &[Unit::LitrePerMinute, Unit::GallonPerMinute],
                 "",
             ),
             pressure: form.figure(
-                "Oil pressure there is",
+                tr!("Oil pressure there is"),
                 &bounds::OIL_PRESSURE,
                 &[Unit::Bar, Unit::Psi, Unit::Kilopascal],
                 "",
             ),
-            bore: form.figure("Line’s bore", &bounds::LINE_BORE, LENGTHS, ""),
+            bore: form.figure(tr!("Line’s bore"), &bounds::LINE_BORE, LENGTHS, ""),
             length: form.figure(
-                "Line’s length",
+                tr!("Line’s length"),
                 &bounds::LINE_LENGTH,
                 &[Unit::Millimetre, Unit::Metre, Unit::Inch, Unit::Foot],
                 "",
             ),
             at: form.figure(
-                "Oil’s temperature",
+                tr!("Oil’s temperature"),
                 &bounds::TEMPERATURE,
                 &[Unit::Celsius, Unit::Fahrenheit],
                 "90",
             ),
-            at_40: form.factor("Viscosity at 40 °C", &bounds::VISCOSITY, ""),
-            at_100: form.factor("Viscosity at 100 °C", &bounds::VISCOSITY, ""),
-            density: form.factor("Density", &bounds::DENSITY, "850"),
+            at_40: form.factor(tr!("Viscosity at 40 °C"), &bounds::VISCOSITY, ""),
+            at_100: form.factor(tr!("Viscosity at 100 °C"), &bounds::VISCOSITY, ""),
+            density: form.factor(tr!("Density"), &bounds::DENSITY, "850"),
             roughness: form.figure(
-                "Roughness of the wall",
+                tr!("Roughness of the wall"),
                 &bounds::ROUGHNESS,
                 &[Unit::Micrometre, Unit::Thou],
                 ROUGHNESS,
@@ -139,12 +142,12 @@ pub fn screen() -> Vec<El> {
                 (fields.at_40, figure(oil.at_40), None),
                 (fields.at_100, figure(oil.at_100), None),
             ];
-            (format!("{} (typical, from memory)", oil.name), texts)
+            (tr!("{} (typical, from memory)", oil.name), texts)
         })
         .gather();
     let kinds = el("details")
         .class("joint-more")
-        .with(text("summary", "", "Fittings in the line"))
+        .with(text("summary", "", tr!("Fittings in the line")))
         .with_all(fields.counts.iter().map(|count| count.el()));
     let shown = [
         fields.flow.el(),
@@ -152,7 +155,7 @@ pub fn screen() -> Vec<El> {
         fields.bore.el(),
         fields.length.el(),
         kinds,
-        fill_from("Oil", oils),
+        fill_from(tr!("Oil"), oils),
         fields.at_40.el(),
         fields.at_100.el(),
         fields.at.el(),
@@ -184,30 +187,30 @@ fn answered(fields: &Fields) -> Result<Vec<El>, Why> {
     let viscosity = oil.viscosity.get::<square_millimeter_per_second>();
     let mut made = vec![
         show::key(&costs, &pressures(drop.pressure, Unit::Psi)),
-        show::line("is what the wanted flow costs in this line."),
+        show::line(tr!("is what the wanted flow costs in this line.")),
         show::bars(
             &[
-                ("Costs", pascals(drop.pressure), costs.clone()),
-                ("There is", pascals(there), pressures(there, Unit::Bar)),
+                (tr!("Costs"), pascals(drop.pressure), costs.clone()),
+                (tr!("There is"), pascals(there), pressures(there, Unit::Bar)),
             ],
             1,
         ),
         show::line(&drop.against(available).to_string()),
         show::table(
-            "Oil line",
+            tr!("Oil line"),
             [
                 show::row(
-                    "The pressure gives",
+                    tr!("The pressure gives"),
                     flows(Unit::LitrePerMinute),
                     flows(Unit::GallonPerMinute),
                 ),
                 show::row(
-                    "The oil runs",
+                    tr!("The oil runs"),
                     drop.regime.name().to_owned(),
-                    format!("Reynolds number {}", shown::plain(drop.reynolds, 0)),
+                    tr!("Reynolds number {}", shown::plain(drop.reynolds, 0)),
                 ),
                 show::row(
-                    "Viscosity there",
+                    tr!("Viscosity there"),
                     format!("{} mm²/s", shown::plain_range(Range::exactly(viscosity))),
                     String::new(),
                 ),
@@ -216,12 +219,12 @@ fn answered(fields: &Fields) -> Result<Vec<El>, Why> {
         show::line(&drop.weakest.to_string()),
     ];
     if let Some(port) = BossPort::for_line_bore(fields.bore.amount()?) {
-        made.push(text("h2", "", "Port to drill and tap"));
-        made.push(list("rows", "Port", [port_link(port)]));
+        made.push(text("h2", "", tr!("Port to drill and tap")));
+        made.push(list("rows", tr!("Port"), [port_link(port)]));
     }
     made.push(show::write_down(
-        "Oil line",
-        format!(
+        tr!("Oil line"),
+        tr!(
             "bore {} {}: {costs} for the wanted flow",
             fields.bore.text(),
             fields.bore.unit.get().symbol()

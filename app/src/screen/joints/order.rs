@@ -12,6 +12,7 @@ use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
 use pitleaf_core::joints::{Caution, bounds, shown};
 use pitleaf_core::quantity::Unit;
+use pitleaf_translated::tr;
 use std::cell::RefCell;
 use uom::si::ratio::percent;
 
@@ -36,13 +37,13 @@ impl Fields {
         let mut form = Form::of_build("order", app);
         let units = &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre];
         let fields = Self {
-            joint: form.words("Joint", "Tension bolts"),
-            holds: form.words("Holds together", STACK),
-            count: form.count("How many bolts", MOST_BOLTS, ""),
-            torque: form.figure("Full torque", &bounds::TORQUE, units, ""),
-            read: form.figure("Wrench read, if not that", &bounds::TORQUE, units, ""),
-            order: form.words("Own order (empty: crosswise)", ""),
-            shares: form.words("Passes in %, once around follows", "33, 67, 100"),
+            joint: form.words(tr!("Joint"), tr!("Tension bolts")),
+            holds: form.words(tr!("Holds together"), STACK),
+            count: form.count(tr!("How many bolts"), MOST_BOLTS, ""),
+            torque: form.figure(tr!("Full torque"), &bounds::TORQUE, units, ""),
+            read: form.figure(tr!("Wrench read, if not that"), &bounds::TORQUE, units, ""),
+            order: form.words(tr!("Own order (empty: crosswise)"), ""),
+            shares: form.words(tr!("Passes in %, once around follows"), "33, 67, 100"),
         };
         form.keep();
         fields
@@ -86,8 +87,8 @@ pub fn screen() -> Vec<El> {
     let fields = Fields::new(app);
     let needed = [fields.count, fields.torque];
     let holds = switch(
-        "Holds together",
-        &[(STACK, "Holds the stack"), (ELSEWHERE, "Another joint")],
+        tr!("Holds together"),
+        &[(STACK, tr!("Holds the stack")), (ELSEWHERE, tr!("Another joint"))],
         move |what| fields.holds.typed.with(|holds| holds == what),
         move |what| fields.holds.typed.set(what.to_owned()),
     );
@@ -95,13 +96,15 @@ pub fn screen() -> Vec<El> {
     let body =
         el("main")
             .class("page joint")
-            .with(el("section").class("joint-answer").attr("aria-label", "Order").live(move || {
-                let joint = fields.joint.text();
-                match written(app, joint.trim()) {
-                    Some(plan) => passes(app, fields, &plan),
-                    None => answer(&needed, fields.plan().map(|plan| planned(app, &plan))),
-                }
-            }))
+            .with(el("section").class("joint-answer").attr("aria-label", tr!("Order")).live(
+                move || {
+                    let joint = fields.joint.text();
+                    match written(app, joint.trim()) {
+                        Some(plan) => passes(app, fields, &plan),
+                        None => answer(&needed, fields.plan().map(|plan| planned(app, &plan))),
+                    }
+                },
+            ))
             .live(move || if shown.get() { vec![start_over(app, fields)] } else { Vec::new() })
             .with(el("div").class("form").with(fields.joint.el()).with(holds).with_all(
                 [fields.count, fields.torque, fields.order, fields.shares].map(Field::el),
@@ -132,15 +135,15 @@ fn others(app: App, fields: Fields) -> Vec<El> {
     if links.is_empty() {
         return Vec::new();
     }
-    std::iter::once(text("h2", "", "Other joints of this build")).chain(links).gather()
+    std::iter::once(text("h2", "", tr!("Other joints of this build"))).chain(links).gather()
 }
 
 /// A plan not written yet.
 fn planned(app: App, plan: &Plan) -> Vec<El> {
     let fact = plan.fact();
-    let said = format!("{}: order", plan.joint);
-    let mut shown = vec![drawn(&plan.order, &[]), show::table("Passes", pass_rows(plan))];
-    shown.push(button("button action", "Write the order down and start", move || {
+    let said = tr!("{}: order", plan.joint);
+    let mut shown = vec![drawn(&plan.order, &[]), show::table(tr!("Passes"), pass_rows(plan))];
+    shown.push(button("button action", tr!("Write the order down and start"), move || {
         app.write(vec![fact.clone()], said.clone(), || {});
     }));
     shown
@@ -152,7 +155,7 @@ fn pass_rows(plan: &Plan) -> Vec<(String, String, String)> {
     all.map(|(pass, number): (_, u16)| {
         let share = shown::plain(pass.share.get::<percent>(), 0);
         (
-            format!("Pass {number}, {share} %"),
+            tr!("Pass {number}, {share} %"),
             format!("{} {symbol}", plan.wrench(pass)),
             pass.order.to_string(),
         )
@@ -170,18 +173,18 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
     let mut shown = Vec::new();
     if let Some((number, pass)) = next {
         let around = if usize::from(number) == plan.passes().len() {
-            "once around"
+            tr!("once around")
         } else {
-            "crosswise as drawn"
+            tr!("crosswise as drawn")
         };
         let set = format!("{} {symbol}", plan.wrench(pass));
-        shown.push(show::key(&set, &format!("pass {number} of {}, {around}", plan.passes().len())));
+        shown.push(show::key(&set, &tr!("pass {number} of {}, {around}", plan.passes().len())));
         shown.push(drawn(&pass.order, pass.order.bolts()));
-        let said = format!("{}: pass {number}", plan.joint);
+        let said = tr!("{}: pass {number}", plan.joint);
         shown.push(fields.read.el());
         let (plan, read) = (plan.clone(), fields.read);
         let asked = RefCell::new(None);
-        shown.push(button("button action", &format!("Pass {number} is done"), move || {
+        shown.push(button("button action", &tr!("Pass {number} is done"), move || {
             let (typed, unit) = (read.typed.get_untracked(), read.unit.get_untracked());
             let question = plan.far_off(number, &typed, unit);
             if question.is_some() && asked.replace(question.clone()) != question {
@@ -196,24 +199,24 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
             }
         }));
     } else {
-        shown.push(show::key("All passes done", &plan.joint));
+        shown.push(show::key(tr!("All passes done"), &plan.joint));
         shown.push(drawn(&plan.order, plan.order.bolts()));
     }
     let ticks = pass_rows(plan).into_iter().zip(1..).map(|((label, torque, order), number)| {
         let word = match at(number) {
-            None => format!("{torque}  to do"),
+            None => tr!("{torque}  to do"),
             Some(done) => {
                 let read = format!("{} {}", done.torque, done.unit.symbol());
                 if read == torque {
-                    format!("{torque}  ✓ done")
+                    tr!("{torque}  ✓ done")
                 } else {
-                    format!("{torque}  ✓ done at {read}")
+                    tr!("{torque}  ✓ done at {read}")
                 }
             }
         };
         (label, word, order)
     });
-    shown.push(show::table("Passes", ticks.gather::<Vec<_>>()));
+    shown.push(show::table(tr!("Passes"), ticks.gather::<Vec<_>>()));
     shown
 }
 
@@ -223,7 +226,7 @@ fn drawn(order: &Order, path: &[u16]) -> El {
         ("class", "bolt-circle"),
         ("viewBox", "-1300 -1300 2600 2600"),
         ("role", "img"),
-        ("aria-label", &format!("Order of the bolts: {order}")),
+        ("aria-label", &tr!("Order of the bolts: {order}")),
     ]);
     let mut d = String::new();
     for bolt in path {
@@ -252,7 +255,7 @@ fn drawn(order: &Order, path: &[u16]) -> El {
     el("figure").class("bolts").with(picture).with(text(
         "figcaption",
         "how",
-        "The number on a bolt is its turn. Bolts are counted clockwise from the top.",
+        tr!("The number on a bolt is its turn. Bolts are counted clockwise from the top."),
     ))
 }
 
@@ -262,12 +265,12 @@ fn start_over(app: App, fields: Fields) -> El {
         let again =
             planned.ok().or_else(|| written(app, fields.joint.typed.get_untracked().trim()));
         if let Some(plan) = again {
-            app.write(vec![plan.fact()], format!("{}: started over", plan.joint), || {});
+            app.write(vec![plan.fact()], tr!("{}: started over", plan.joint), || {});
         }
     };
     el("details")
         .class("joint-more")
-        .with(text("summary", "", "Loosened, or another order"))
-        .with(text("p", "plain", "Change the fields below if need be. The passes done so far stay in the book and no longer count."))
-        .with(button("button", "Start over", write))
+        .with(text("summary", "", tr!("Loosened, or another order")))
+        .with(text("p", "plain", tr!("Change the fields below if need be. The passes done so far stay in the book and no longer count.")))
+        .with(button("button", tr!("Start over"), write))
 }

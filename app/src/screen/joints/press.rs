@@ -7,11 +7,12 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::press::{PressFit, Pressed, Reach, SPRINGS_BACK, grip_words};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
+use pitleaf_translated::tr;
 use uom::si::f64::{Length, Pressure, ThermodynamicTemperature};
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 /// The choice for a metal that is not in the table.
-const OWN: &str = "A metal of one’s own";
+const OWN: &str = tr!("A metal of one’s own");
 
 /// A metal: one of the table, or the builder's own with its figures.
 #[derive(Clone, Copy)]
@@ -83,35 +84,40 @@ impl Fields {
         const DEGREES: &[Unit] = &[Unit::Celsius, Unit::Fahrenheit];
         let mut form = Form::of("press");
         let fields = Self {
-            diameter: form.figure("Pin’s diameter", &bounds::PIN, LENGTHS, ""),
-            interference: form.spread("Pin less hole", &bounds::INTERFERENCE, SMALL, ""),
-            bore: form.figure("Hole through the pin (solid: 0)", &bounds::PIN_BORE, LENGTHS, "0"),
-            housing: form.figure("Housing’s width around it", &bounds::HOUSING, LENGTHS, ""),
-            seat: form.figure("Length it sits on", &bounds::SEAT, LENGTHS, ""),
+            diameter: form.figure(tr!("Pin’s diameter"), &bounds::PIN, LENGTHS, ""),
+            interference: form.spread(tr!("Pin less hole"), &bounds::INTERFERENCE, SMALL, ""),
+            bore: form.figure(
+                tr!("Hole through the pin (solid: 0)"),
+                &bounds::PIN_BORE,
+                LENGTHS,
+                "0",
+            ),
+            housing: form.figure(tr!("Housing’s width around it"), &bounds::HOUSING, LENGTHS, ""),
+            seat: form.figure(tr!("Length it sits on"), &bounds::SEAT, LENGTHS, ""),
             pin_metal: Metal {
-                choice: form.words("Pin’s metal", "Steel 4140 or 4340, hardened"),
-                modulus: form.spread("Pin’s modulus", &bounds::MODULUS, STRESSES, ""),
-                poisson: form.factor("Pin’s Poisson’s ratio", &bounds::POISSON, ""),
-                expansion: form.factor("Pin’s expansion, 10⁻⁶/K", &bounds::EXPANSION, ""),
+                choice: form.words(tr!("Pin’s metal"), tr!("Steel 4140 or 4340, hardened")),
+                modulus: form.spread(tr!("Pin’s modulus"), &bounds::MODULUS, STRESSES, ""),
+                poisson: form.factor(tr!("Pin’s Poisson’s ratio"), &bounds::POISSON, ""),
+                expansion: form.factor(tr!("Pin’s expansion, 10⁻⁶/K"), &bounds::EXPANSION, ""),
                 warmest: None,
             },
             housing_metal: Metal {
-                choice: form.words("Housing’s metal", ""),
-                modulus: form.spread("Housing’s modulus", &bounds::MODULUS, STRESSES, ""),
-                poisson: form.factor("Housing’s Poisson’s ratio", &bounds::POISSON, ""),
-                expansion: form.factor("Housing’s expansion, 10⁻⁶/K", &bounds::EXPANSION, ""),
+                choice: form.words(tr!("Housing’s metal"), ""),
+                modulus: form.spread(tr!("Housing’s modulus"), &bounds::MODULUS, STRESSES, ""),
+                poisson: form.factor(tr!("Housing’s Poisson’s ratio"), &bounds::POISSON, ""),
+                expansion: form.factor(tr!("Housing’s expansion, 10⁻⁶/K"), &bounds::EXPANSION, ""),
                 warmest: Some(form.figure(
-                    "Housing may get as hot as",
+                    tr!("Housing may get as hot as"),
                     &bounds::TEMPERATURE,
                     DEGREES,
                     "",
                 )),
             },
-            friction: form.factor("Friction", &bounds::FRICTION, "0.08…0.20"),
-            gap: form.figure("Gap to drop in", &bounds::DROP_IN_GAP, SMALL, "20"),
-            shop: form.figure("Measured at", &bounds::TEMPERATURE, DEGREES, "20"),
-            hot_housing: form.figure("Housing, running", &bounds::TEMPERATURE, DEGREES, "90"),
-            hot_pin: form.figure("Pin, running", &bounds::TEMPERATURE, DEGREES, "90"),
+            friction: form.factor(tr!("Friction"), &bounds::FRICTION, tr!("0.08…0.20")),
+            gap: form.figure(tr!("Gap to drop in"), &bounds::DROP_IN_GAP, SMALL, "20"),
+            shop: form.figure(tr!("Measured at"), &bounds::TEMPERATURE, DEGREES, "20"),
+            hot_housing: form.figure(tr!("Housing, running"), &bounds::TEMPERATURE, DEGREES, "90"),
+            hot_pin: form.figure(tr!("Pin, running"), &bounds::TEMPERATURE, DEGREES, "90"),
         };
         form.keep();
         fields
@@ -145,8 +151,8 @@ pub fn screen() -> Vec<El> {
     let fields = Fields::new();
     let more = el("details")
         .class("joint-more")
-        .with(text("summary", "", "Friction, gap, temperatures"))
-        .with(text("p", "plain", "Friction is from common practice, no source."))
+        .with(text("summary", "", tr!("Friction, gap, temperatures")))
+        .with(text("p", "plain", tr!("Friction is from common practice, no source.")))
         .with_all(
             [fields.friction, fields.gap, fields.shop, fields.hot_housing, fields.hot_pin]
                 .map(Field::el),
@@ -189,25 +195,25 @@ fn pressed(fields: Fields) -> Result<Vec<El>, Why> {
     let interference = |range: Range<Length>, unit| shown::range(range, Amount::of_length, unit);
     Ok(vec![
         show::key(&grip[0], &grip[1]),
-        show::line("pushes it in or out, cold. Running, it is:"),
+        show::line(tr!("pushes it in or out, cold. Running, it is:")),
         show::bars(
             &[
-                ("Cold", newtons(&cold), grip[0].clone()),
-                ("Running", newtons(&hot), pushes(&hot)[0].clone()),
+                (tr!("Cold"), newtons(&cold), grip[0].clone()),
+                (tr!("Running"), newtons(&hot), pushes(&hot)[0].clone()),
             ],
             0,
         ),
         show::line(grip_words(&running, &hot)),
         show::table(
-            "Press fit",
+            tr!("Press fit"),
             [
-                show::row("Warm the housing to", warm.0.clone(), warm.1),
-                show::row("or cool the pin to", freezing.0.clone(), freezing.1),
-                pressure_row("Pressure", cold.pressure),
-                pressure_row("Pull round the hole", cold.housing_hoop),
-                pressure_row("Push in the pin", cold.pin_hoop),
+                show::row(tr!("Warm the housing to"), warm.0.clone(), warm.1),
+                show::row(tr!("or cool the pin to"), freezing.0.clone(), freezing.1),
+                pressure_row(tr!("Pressure"), cold.pressure),
+                pressure_row(tr!("Pull round the hole"), cold.housing_hoop),
+                pressure_row(tr!("Push in the pin"), cold.pin_hoop),
                 show::row(
-                    "Pin less hole, running",
+                    tr!("Pin less hole, running"),
                     interference(running.interference, Unit::Micrometre),
                     interference(running.interference, Unit::Thou),
                 ),
@@ -217,8 +223,8 @@ fn pressed(fields: Fields) -> Result<Vec<El>, Why> {
         el("div").with_all(deep_cold.map(show::line)),
         show::line(&cold.weakest.to_string()),
         show::write_down(
-            "Press fit",
-            format!(
+            tr!("Press fit"),
+            tr!(
                 "push {} cold, {} running; housing to {}, or pin to {}",
                 grip[0],
                 pushes(&hot)[0],
@@ -252,12 +258,12 @@ fn reach(reach: Reach, metal: &str) -> (String, String) {
     match reach {
         Reach::Can(at) => (show(at, Unit::Celsius), show(at, Unit::Fahrenheit)),
         Reach::TooWarm(at) => (
-            format!("{}: too warm", show(at, Unit::Celsius)),
-            format!("{metal} would lose its strength. Cool the pin as well, or press."),
+            tr!("{}: too warm", show(at, Unit::Celsius)),
+            tr!("{metal} would lose its strength. Cool the pin as well, or press."),
         ),
         Reach::TooCold => (
-            "colder than can be had".to_owned(),
-            "Below liquid nitrogen. Warm the housing as well, or press.".to_owned(),
+            tr!("colder than can be had").to_owned(),
+            tr!("Below liquid nitrogen. Warm the housing as well, or press.").to_owned(),
         ),
     }
 }

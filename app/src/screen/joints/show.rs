@@ -7,6 +7,7 @@ use crate::widget;
 use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::{ABOVE_ALL, Caution, Range, shown};
+use pitleaf_translated::tr;
 
 /// The figure the screen is for, and the same in another unit.
 pub fn key(figure: &str, beside: &str) -> El {
@@ -81,7 +82,7 @@ pub fn source(words: &str) -> El {
 /// The cautions of a place, and what stands above every figure.
 pub fn cautions(cautions: &[Caution]) -> Vec<El> {
     let one = |caution: &Caution| {
-        el("p").class("caution").with(text("b", "", "Care: ")).text(&caution.to_string())
+        el("p").class("caution").with(text("b", "", tr!("Care: "))).text(&caution.to_string())
     };
     cautions.iter().map(one).chain([text("p", "foot", ABOVE_ALL)]).gather()
 }
@@ -89,7 +90,7 @@ pub fn cautions(cautions: &[Caution]) -> Vec<El> {
 /// A button that writes an answer into the book as a note.
 pub fn write_down(about: &'static str, words: String) -> El {
     let app = app();
-    crate::dom::button("button", "Write it down", move || {
+    crate::dom::button("button", tr!("Write it down"), move || {
         let hash = app.route.get_untracked().hash();
         // Kept, so that opening a build first leads back here.
         draft::put(&hash, &words, None);
@@ -108,7 +109,7 @@ pub fn page(
 ) -> Vec<El> {
     let body = el("main")
         .class("page joint")
-        .with(el("section").class("joint-answer").attr("aria-label", "Answer").live(answer))
+        .with(el("section").class("joint-answer").attr("aria-label", tr!("Answer")).live(answer))
         .with(el("div").class("form").with_all(fields))
         .with_all(below);
     widget::frame(move || title.to_owned(), move || under.to_owned(), true, body)

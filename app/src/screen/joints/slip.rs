@@ -9,6 +9,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::slip::{Dowels, reaction, slip};
 use pitleaf_core::joints::{Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Unit};
+use pitleaf_translated::tr;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::f64::{AngularVelocity, Torque};
 use uom::si::ratio::ratio;
@@ -41,24 +42,29 @@ impl Fields {
         let mut form = Form::of("slip");
         let fields = Self {
             clamp: form.spread(
-                "Clamp of all",
+                tr!("Clamp of all"),
                 &bounds::CLAMP,
                 &[Unit::Kilonewton, Unit::PoundForce],
                 "",
             ),
-            output: form.figure("Output", &bounds::POWER, POWERS, ""),
-            speed: form.factor("at turns a minute", &bounds::SPEED, ""),
-            rotors: form.count("Rotors", 4, &rotors.to_string()),
-            circle: form.figure("Bolts’ mean radius", &bounds::CIRCLE, LENGTHS, ""),
-            count: form.count("Dowels through the face", 12, "2"),
-            radius: form.figure("Dowels’ radius", &bounds::CIRCLE, LENGTHS, ""),
-            diameter: form.figure("Dowel’s diameter", &bounds::PIN, LENGTHS, ""),
-            bore: form.figure("Hollow dowel’s bore", &bounds::PIN_BORE, LENGTHS, ""),
-            seat: form.figure("Length in the weaker part", &bounds::SEAT, LENGTHS, ""),
-            friction: form.factor("Friction of the faces", &bounds::FRICTION, "0.10…0.20"),
-            peak: form.factor("Peak over mean torque", &bounds::PEAK_FACTOR, "2…5"),
-            shear: form.spread("Dowel’s shear strength", &bounds::STRENGTH, STRESSES, "300…500"),
-            bearing: form.spread("Its hole bears", &bounds::STRENGTH, STRESSES, "150…300"),
+            output: form.figure(tr!("Output"), &bounds::POWER, POWERS, ""),
+            speed: form.factor(tr!("at turns a minute"), &bounds::SPEED, ""),
+            rotors: form.count(tr!("Rotors"), 4, &rotors.to_string()),
+            circle: form.figure(tr!("Bolts’ mean radius"), &bounds::CIRCLE, LENGTHS, ""),
+            count: form.count(tr!("Dowels through the face"), 12, "2"),
+            radius: form.figure(tr!("Dowels’ radius"), &bounds::CIRCLE, LENGTHS, ""),
+            diameter: form.figure(tr!("Dowel’s diameter"), &bounds::PIN, LENGTHS, ""),
+            bore: form.figure(tr!("Hollow dowel’s bore"), &bounds::PIN_BORE, LENGTHS, ""),
+            seat: form.figure(tr!("Length in the weaker part"), &bounds::SEAT, LENGTHS, ""),
+            friction: form.factor(tr!("Friction of the faces"), &bounds::FRICTION, "0.10…0.20"),
+            peak: form.factor(tr!("Peak over mean torque"), &bounds::PEAK_FACTOR, "2…5"),
+            shear: form.spread(
+                tr!("Dowel’s shear strength"),
+                &bounds::STRENGTH,
+                STRESSES,
+                "300…500",
+            ),
+            bearing: form.spread(tr!("Its hole bears"), &bounds::STRENGTH, STRESSES, "150…300"),
         };
         form.keep();
         fields
@@ -92,11 +98,11 @@ pub fn screen() -> Vec<El> {
     shown.push(
         el("details")
             .class("joint-more")
-            .with(text("summary", "", "Assumed: friction, peak, strengths"))
+            .with(text("summary", "", tr!("Assumed: friction, peak, strengths")))
             .with(text(
                 "p",
                 "plain",
-                "These are to start from: common practice, no source. Put in what you know.",
+                tr!("These are to start from: common practice, no source. Put in what you know."),
             ))
             .with_all(assumed.map(Field::el)),
     );
@@ -105,7 +111,7 @@ pub fn screen() -> Vec<El> {
         Job::Slip.about(),
         move || answer(&fields.needed(), faces(fields)),
         shown,
-        [text("p", "how", "Friction and dowels are not added: a dowel with clearance carries nothing until the face has slipped.")]
+        [text("p", "how", tr!("Friction and dowels are not added: a dowel with clearance carries nothing until the face has slipped."))]
             .into_iter()
             .chain(show::cautions(&[])),
     )
@@ -135,10 +141,13 @@ fn faces(fields: Fields) -> Result<Vec<El>, Why> {
         reaction,
     )?;
     let metres = |torque: Range<Torque>| torque.map(|torque| torque.get::<newton_meter>());
-    let all =
-        [("Friction", held.friction), ("Hollow dowels", held.hollow), ("Solid dowels", held.solid)];
+    let all = [
+        (tr!("Friction"), held.friction),
+        (tr!("Hollow dowels"), held.hollow),
+        (tr!("Solid dowels"), held.solid),
+    ];
     let words = |torque: Range<Torque>| torques(torque)[0].clone();
-    let mut rows = vec![("Rotor’s reaction", metres(reaction), words(reaction))];
+    let mut rows = vec![(tr!("Rotor’s reaction"), metres(reaction), words(reaction))];
     rows.extend(all.iter().map(|(name, held)| (*name, metres(held.torque), words(held.torque))));
     let table = all.iter().map(|(name, held)| {
         let margin = shown::plain_range(held.margin.map(|margin| margin.get::<ratio>()));
@@ -146,12 +155,12 @@ fn faces(fields: Fields) -> Result<Vec<El>, Why> {
     });
     Ok(vec![
         show::key(&words(reaction), &torques(reaction)[1]),
-        show::line("is the reaction of one rotor. It is held by:"),
+        show::line(tr!("is the reaction of one rotor. It is held by:")),
         show::bars(&rows, 0),
-        show::table("Held over reaction", table),
+        show::table(tr!("Held over reaction"), table),
         show::write_down(
-            "Can a face turn?",
-            format!(
+            tr!("Can a face turn?"),
+            tr!(
                 "reaction {}; friction {}, hollow dowels {}, solid {}",
                 words(reaction),
                 words(held.friction.torque),

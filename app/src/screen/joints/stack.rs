@@ -13,6 +13,7 @@ use pitleaf_core::joints::separation::{Chamber, separation};
 use pitleaf_core::joints::{Caution, Range, Refusal, bounds, shown};
 use pitleaf_core::quantity::{Amount, Unit};
 use pitleaf_core::trochoid::{Geometry, GeometryFault};
+use pitleaf_translated::tr;
 use uom::si::angle::degree;
 use uom::si::area::square_centimeter;
 use uom::si::f64::{Angle, Force};
@@ -45,32 +46,36 @@ impl Fields {
         let mm = |length: uom::si::f64::Length| shown::shortest(length.get::<millimeter>(), 3);
         let mut form = Form::of("stack");
         let fields = Self {
-            bolts: form.count("Tension bolts", MOST, ""),
-            bolt: form.spread("Clamp of each bolt", &bounds::PRELOAD, FORCES, ""),
-            studs: form.count("Through studs", MOST, "0"),
-            stud: form.spread("Clamp of each stud", &bounds::PRELOAD, FORCES, ""),
+            bolts: form.count(tr!("Tension bolts"), MOST, ""),
+            bolt: form.spread(tr!("Clamp of each bolt"), &bounds::PRELOAD, FORCES, ""),
+            studs: form.count(tr!("Through studs"), MOST, "0"),
+            stud: form.spread(tr!("Clamp of each stud"), &bounds::PRELOAD, FORCES, ""),
             pressure: form.spread(
-                "Firing pressure",
+                tr!("Firing pressure"),
                 &bounds::FIRING_PRESSURE,
                 &[Unit::Bar, Unit::Psi],
                 "",
             ),
-            angle: form.figure("Shaft after top", &bounds::AFTER_TOP, &[Unit::Degree], "45"),
-            share: form.factor("Fasteners’ share of the load", &bounds::LOAD_SHARE, "0…0.3"),
+            angle: form.figure(tr!("Shaft after top"), &bounds::AFTER_TOP, &[Unit::Degree], "45"),
+            share: form.factor(
+                tr!("Fasteners’ share of the load"),
+                &bounds::LOAD_SHARE,
+                tr!("0…0.3"),
+            ),
             eccentricity: form.figure(
-                "Eccentricity",
+                tr!("Eccentricity"),
                 &bounds::CIRCLE,
                 LENGTHS,
                 &mm(preset.eccentricity()),
             ),
             radius: form.figure(
-                "Generating radius",
+                tr!("Generating radius"),
                 &bounds::CIRCLE,
                 LENGTHS,
                 &mm(preset.generating_radius()),
             ),
             offset: form.figure(
-                "Apex seal’s nose radius",
+                tr!("Apex seal’s nose radius"),
                 &pitleaf_core::quantity::Bounds::GAP,
                 LENGTHS,
                 &mm(preset.apex_seal_offset()),
@@ -131,9 +136,9 @@ pub fn screen() -> Vec<El> {
         None => vec![
             el("details")
                 .class("joint-more")
-                .with(text("summary", "", "Engine’s shape (an invented one stands here)"))
+                .with(text("summary", "", tr!("Engine’s shape (an invented one stands here)")))
                 .with_all([fields.eccentricity, fields.radius, fields.offset].map(Field::el)),
-            measures("Put the engine’s measures in once for all screens"),
+            measures(tr!("Put the engine’s measures in once for all screens")),
         ],
     });
     show::page(
@@ -150,7 +155,7 @@ pub fn screen() -> Vec<El> {
             fields.share.el(),
             shape,
         ],
-        [text("p", "how", "The pressure peaks some 40 to 50° after top (common practice, no source). Share 0 is the safe side for the faces: then they lose all of the pull.")]
+        [text("p", "how", tr!("The pressure peaks some 40 to 50° after top (common practice, no source). Share 0 is the safe side for the faces: then they lose all of the pull."))]
             .into_iter()
             .chain(show::cautions(&[Caution::YieldingBolt])),
     )
@@ -159,13 +164,13 @@ pub fn screen() -> Vec<El> {
 /// The shape by the book, and the way to it.
 fn carried(geometry: &Geometry) -> El {
     let mm = |length: uom::si::f64::Length| shown::shortest(length.get::<millimeter>(), 3);
-    let words = format!(
+    let words = tr!(
         "Engine’s shape as this build has it: eccentricity {} mm, generating radius {} mm, apex seal’s nose {} mm.",
         mm(geometry.eccentricity()),
         mm(geometry.generating_radius()),
         mm(geometry.apex_seal_offset())
     );
-    el("div").with(show::line(&words)).with(measures("Change the engine’s measures"))
+    el("div").with(show::line(&words)).with(measures(tr!("Change the engine’s measures")))
 }
 
 fn measures(words: &str) -> El {
@@ -183,32 +188,32 @@ fn stack(fields: Fields) -> Result<Vec<El>, Why> {
     let take = forces(clamp)[0].trim_end_matches(" kN").to_owned();
     let app = app();
     Ok(vec![
-        show::key(&used, "of the clamp is used up"),
+        show::key(&used, tr!("of the clamp is used up")),
         show::bars(
             &[
-                ("Clamp of all", newtons(clamp), clamps[0].clone()),
-                ("Pull of the gas", newtons(pull.force), pulls[0].clone()),
+                (tr!("Clamp of all"), newtons(clamp), clamps[0].clone()),
+                (tr!("Pull of the gas"), newtons(pull.force), pulls[0].clone()),
             ],
             1,
         ),
         show::line(pull.words()),
         show::table(
-            "Forces",
+            tr!("Forces"),
             [
-                show::row("Left on the faces", left[0].clone(), left[1].clone()),
-                show::row("Clamp of all", clamps[0].clone(), clamps[1].clone()),
-                show::row("Pull of the gas", pulls[0].clone(), pulls[1].clone()),
-                show::row("Chamber’s area", format!("{area} cm²"), String::new()),
+                show::row(tr!("Left on the faces"), left[0].clone(), left[1].clone()),
+                show::row(tr!("Clamp of all"), clamps[0].clone(), clamps[1].clone()),
+                show::row(tr!("Pull of the gas"), pulls[0].clone(), pulls[1].clone()),
+                show::row(tr!("Chamber’s area"), format!("{area} cm²"), String::new()),
             ],
         ),
         show::line(&pull.weakest.to_string()),
-        button("plate-link", "Take the clamp to “Can a face turn?”", move || {
-            hand_over("slip", "Clamp of all", take.clone(), Unit::Kilonewton);
+        button("plate-link", tr!("Take the clamp to “Can a face turn?”"), move || {
+            hand_over("slip", tr!("Clamp of all"), take.clone(), Unit::Kilonewton);
             app.go(&Route::Joints(Job::Slip));
         }),
         show::write_down(
-            "Firing pressure against the clamp",
-            format!("clamp {}, pull {}: {used} used up", clamps[0], pulls[0]),
+            tr!("Firing pressure against the clamp"),
+            tr!("clamp {}, pull {}: {used} used up", clamps[0], pulls[0]),
         ),
     ])
 }

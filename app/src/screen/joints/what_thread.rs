@@ -9,6 +9,7 @@ use crate::widget::switch;
 use pitleaf_core::joints::bounds;
 use pitleaf_core::joints::threads::{Measured, Side, identify, what_tells_apart};
 use pitleaf_core::quantity::Unit;
+use pitleaf_translated::tr;
 
 /// More than these are too many to choose from.
 const MOST: usize = 6;
@@ -17,10 +18,11 @@ const MOST: usize = 6;
 pub fn screen() -> Vec<El> {
     let mut form = Form::of("what-thread");
     let lengths = &[Unit::Millimetre, Unit::Inch];
-    let diameter = form.figure("Diameter over the crests", &bounds::THREAD_DIAMETER, lengths, "");
+    let diameter =
+        form.figure(tr!("Diameter over the crests"), &bounds::THREAD_DIAMETER, lengths, "");
     let pitch =
-        form.figure("Pitch, if measured", &bounds::PITCH, &[Unit::Millimetre, Unit::Inch], "");
-    let count = form.factor("or threads on an inch", &bounds::THREADS_PER_INCH, "");
+        form.figure(tr!("Pitch, if measured"), &bounds::PITCH, &[Unit::Millimetre, Unit::Inch], "");
+    let count = form.factor(tr!("or threads on an inch"), &bounds::THREADS_PER_INCH, "");
     let side = form.words("Side", "outside");
     form.keep();
     let found = move || -> Result<Vec<El>, Why> {
@@ -34,20 +36,22 @@ pub fn screen() -> Vec<El> {
         let side = if side.text() == "inside" { Side::Inside } else { Side::Outside };
         let found = identify(&Measured { side, diameter: diameter.amount()?, pitch })?;
         let Some(first) = found.first() else {
-            let words = "No thread of the tables is like that. Measure again; a pipe thread or a worn one is not among them.";
+            let words = tr!(
+                "No thread of the tables is like that. Measure again; a pipe thread or a worn one is not among them."
+            );
             return Err(Why::Refused(words.to_owned()));
         };
-        let key = show::key(&first.thread.name(), "is the likeliest");
+        let key = show::key(&first.thread.name(), tr!("is the likeliest"));
         let links = found.iter().take(MOST).map(|candidate| thread_link(candidate.thread));
-        let mut shown = vec![key, list("rows", "It may be", links)];
+        let mut shown = vec![key, list("rows", tr!("It may be"), links)];
         if let [one, other, ..] = found.as_slice() {
             shown.push(show::line(&what_tells_apart(one.thread, other.thread)));
         }
         Ok(shown)
     };
     let sides = switch(
-        "What was measured",
-        &[("outside", "Bolt, outside"), ("inside", "Hole, inside")],
+        tr!("What was measured"),
+        &[("outside", tr!("Bolt, outside")), ("inside", tr!("Hole, inside"))],
         move |choice| side.typed.with(|set| set == choice),
         move |choice| side.typed.set(choice.to_owned()),
     );
@@ -59,7 +63,9 @@ pub fn screen() -> Vec<El> {
         [text(
             "p",
             "how",
-            "Lay the gauge over ten threads: the pitch decides where diameters are near each other.",
+            tr!(
+                "Lay the gauge over ten threads: the pitch decides where diameters are near each other."
+            ),
         )],
     )
 }

@@ -7,6 +7,7 @@ use crate::dom::{El, button, el, svg, text};
 use crate::signal::*;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{Stage, chart};
+use pitleaf_translated::tr;
 use std::cell::Cell;
 use std::rc::Rc;
 use uom::si::angle::degree;
@@ -50,7 +51,8 @@ pub(super) fn area_chart(plate: &Plate, tenths: RwSignal<i32>) -> El {
         .with(hand("hand other", 7200))
         .with(hand("hand", 0));
     let names = el("div").class("chart-names").attr("aria-hidden", "true").with_all(
-        ["ignition", "bottom", "top", "bottom", "ignition"].map(|name| text("span", "", name)),
+        [tr!("ignition"), tr!("bottom"), tr!("top"), tr!("bottom"), tr!("ignition")]
+            .map(|name| text("span", "", name)),
     );
     el("div").class("chart").with(picture).with(names)
 }
@@ -65,7 +67,7 @@ pub(super) fn turning(tenths: RwSignal<i32>, where_now: impl Fn() -> String + 's
             ("min", "0"),
             ("max", "10799"),
             ("step", "1"),
-            ("aria-label", "Shaft angle"),
+            ("aria-label", tr!("Shaft angle")),
         ])
         .attr_live("aria-valuetext", move || Some(where_now()));
     let slider = {
@@ -93,7 +95,9 @@ pub(super) fn turning(tenths: RwSignal<i32>, where_now: impl Fn() -> String + 's
         .with(button("unit", "−1°", move || step(-1.0)))
         .with(
             button("unit", "", play)
-                .text_live(move || if playing.get() { "Stop" } else { "Play slowly" }.to_owned())
+                .text_live(move || {
+                    if playing.get() { tr!("Stop") } else { tr!("Play slowly") }.to_owned()
+                })
                 .pressed(move || playing.get()),
         )
         .with(button("unit", "+1°", move || step(1.0)));

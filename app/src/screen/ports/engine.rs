@@ -10,9 +10,11 @@ use crate::widget::{fault_list, field, frame, switch};
 use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
+use pitleaf_core::letters::capital;
 use pitleaf_core::ports::SideHousing;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::{Measure, TypedEngine};
+use pitleaf_translated::tr;
 
 /// The form.
 pub fn screen() -> Vec<El> {
@@ -42,7 +44,7 @@ pub fn screen() -> Vec<El> {
         let back = Route::Ports(PortsPlace::Plate(SideHousing::Front));
         let hash = hash.clone();
         let fact = Fact::Engine(typed.get_untracked());
-        app.write(vec![fact], "the engine’s measures".to_owned(), move || {
+        app.write(vec![fact], tr!("the engine’s measures").to_owned(), move || {
             draft::put(&hash, "", None);
             app.go(&back);
         });
@@ -61,8 +63,7 @@ pub fn screen() -> Vec<El> {
                 own.map(|fault| fault.words.clone()).gather::<Vec<_>>()
             })
         };
-        let name = measure.name();
-        let label = format!("{}{}", name[..1].to_ascii_uppercase(), &name[1..]);
+        let label = capital(measure.name());
         el("div")
             .with(field(&label, "0", typed))
             .with(text("p", "how", measure.how()))
@@ -72,7 +73,7 @@ pub fn screen() -> Vec<El> {
         .class("form measures")
         .on_submit(save)
         .with(switch(
-            "Unit",
+            tr!("Unit"),
             &[(Unit::Millimetre, "mm"), (Unit::Inch, "in")],
             move |choice| unit.get() == choice,
             move |choice| unit.set(choice),
@@ -80,18 +81,18 @@ pub fn screen() -> Vec<El> {
         .with(text(
             "p",
             "plain",
-            "A unit typed behind a number stands above the switch: “4.016 in”.",
+            tr!("A unit typed behind a number stands above the switch: “4.016 in”."),
         ))
         .with_all(fields)
         .with(
-            text("button", "button action", "Put it in")
+            text("button", "button action", tr!("Put it in"))
                 .attr("type", "submit")
                 .disabled(move || faults.with(|faults| !faults.is_empty())),
         )
-        .with(button("quiet", "Back to the invented preset", preset));
+        .with(button("quiet", tr!("Back to the invented preset"), preset));
     frame(
-        || "Engine’s measures".to_owned(),
-        || "What bore, rotor and tracks follow from".to_owned(),
+        || tr!("Engine’s measures").to_owned(),
+        || tr!("What bore, rotor and tracks follow from").to_owned(),
         true,
         el("main").class("page").with(form),
     )

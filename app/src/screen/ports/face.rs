@@ -8,6 +8,7 @@ use crate::state::app;
 use crate::widget::{frame, switch};
 use pitleaf_core::book::Fact;
 use pitleaf_core::ports::{PlugSide, PortFace, Rotation, SealedBy, SeenFrom, SideHousing, View};
+use pitleaf_translated::tr;
 
 /// The form.
 pub fn screen(housing: SideHousing) -> Vec<El> {
@@ -15,8 +16,8 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
     let typed = RwSignal::new(face(app, housing));
     let view = move |change: &dyn Fn(&mut View)| typed.update(|face| change(&mut face.view));
     let seen = switch(
-        "Seen from",
-        &[(SeenFrom::Rotor, "from the rotor"), (SeenFrom::Outside, "from outside")],
+        tr!("Seen from"),
+        &[(SeenFrom::Rotor, tr!("from the rotor")), (SeenFrom::Outside, tr!("from outside"))],
         move |choice| typed.get().view.seen_from == choice,
         // Walking round the plate also turns the rotation over.
         move |choice| {
@@ -26,20 +27,26 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
         },
     );
     let rotation = switch(
-        "Rotation",
-        &[(Rotation::Clockwise, "with the clock"), (Rotation::Anticlockwise, "against it")],
+        tr!("Rotation"),
+        &[
+            (Rotation::Clockwise, tr!("with the clock")),
+            (Rotation::Anticlockwise, tr!("against it")),
+        ],
         move |choice| typed.get().view.rotation == choice,
         move |choice| view(&|view| view.rotation = choice),
     );
     let plugs = switch(
-        "Plugs",
-        &[(PlugSide::Top, "at the top"), (PlugSide::Bottom, "at the bottom")],
+        tr!("Plugs"),
+        &[(PlugSide::Top, tr!("at the top")), (PlugSide::Bottom, tr!("at the bottom"))],
         move |choice| typed.get().view.plugs == choice,
         move |choice| view(&|view| view.plugs = choice),
     );
     let sealed = switch(
-        "Closed by",
-        &[(SealedBy::SideSeal, "the side seal"), (SealedBy::FlankEdge, "the flank’s edge")],
+        tr!("Closed by"),
+        &[
+            (SealedBy::SideSeal, tr!("the side seal")),
+            (SealedBy::FlankEdge, tr!("the flank’s edge")),
+        ],
         move |choice| typed.get().sealed_by == choice,
         move |choice| typed.update(|face| face.sealed_by = choice),
     );
@@ -49,24 +56,24 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
         app.write(vec![Fact::PortFace(face)], face.to_string(), move || app.go(&back));
     };
     let form = el("form").class("form").on_submit(save).with_all([
-        text("h2", "", "The face before you"),
+        text("h2", "", tr!("The face before you")),
         seen,
-        text("h2", "", "The shaft turns, as you see it"),
+        text("h2", "", tr!("The shaft turns, as you see it")),
         rotation,
-        text("h2", "", "The plugs, with the long axis level"),
+        text("h2", "", tr!("The plugs, with the long axis level")),
         plugs,
-        text("h2", "", "A port is closed by"),
+        text("h2", "", tr!("A port is closed by")),
         sealed,
         text(
             "p",
             "plain",
-            "Outlines stay as typed: x to the right, y upward, from the shaft’s axis, as this face is \
-             seen.",
+            tr!("Outlines stay as typed: x to the right, y upward, from the shaft’s axis, as this face is \
+             seen."),
         ),
-        text("button", "button action", "Put it in").attr("type", "submit"),
+        text("button", "button action", tr!("Put it in")).attr("type", "submit"),
     ]);
     frame(
-        || "Face and rotation".to_owned(),
+        || tr!("Face and rotation").to_owned(),
         move || under(app, housing),
         true,
         el("main").class("page").with(form),

@@ -6,6 +6,7 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame};
 use pitleaf_core::gather::Gather;
+use pitleaf_core::language::said;
 use pitleaf_core::ports::picture::{self as core_picture, Frame};
 use pitleaf_core::ports::{
     Finding, Flow, Overlap, PortName, Row, SideHousing, Stage, Weight, as_it_will_be, findings,
@@ -13,30 +14,31 @@ use pitleaf_core::ports::{
 };
 use pitleaf_core::quantity::{Bounds, Number, Reading, Unit};
 use pitleaf_core::trochoid::{Chamber, Point};
+use pitleaf_translated::tr;
 use std::rc::Rc;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
 
 /// What is kept from the coolant land until the builder says otherwise, as typed.
-pub(super) const MARGIN: &str = "1 mm";
+pub(super) const MARGIN: &str = tr!("1 mm");
 
 /// The figures of a plate.
 pub fn screen(housing: SideHousing) -> Vec<El> {
     let app = app();
     let (speed, margin) = (RwSignal::new("8000".to_owned()), RwSignal::new(MARGIN.to_owned()));
     let page = el("main").class("page").with_all([
-        care(
+        care(tr!(
             "a cut into a seal’s track destroys the engine. The engine’s own manual stands above \
-             these figures.",
-        ),
-        text("h2", "", "Keep clear"),
-        el("div").class("form").with(field("Margin to the coolant land", "1 mm", margin)),
+             these figures."
+        )),
+        text("h2", "", tr!("Keep clear")),
+        el("div").class("form").with(field(tr!("Margin to the coolant land"), tr!("1 mm"), margin)),
         el("div").live(move || keep_clear(app, housing, &margin.get())),
-        text("h2", "", "Before and after"),
-        el("div").class("form").with(field("Time-area at, turns a minute", "8000", speed)),
+        text("h2", "", tr!("Before and after")),
+        el("div").class("form").with(field(tr!("Time-area at, turns a minute"), "8000", speed)),
         el("div").live(move || tables(app, housing, &speed.get())),
     ]);
-    frame(|| "Figures and keep-clear".to_owned(), move || under(app, housing), true, page)
+    frame(|| tr!("Figures and keep-clear").to_owned(), move || under(app, housing), true, page)
 }
 
 fn keep_clear(app: App, housing: SideHousing, margin: &str) -> Vec<El> {
@@ -47,7 +49,7 @@ fn keep_clear(app: App, housing: SideHousing, margin: &str) -> Vec<El> {
     let plate = Plate::load(app, housing);
     let ports = as_it_will_be(&plate.ports);
     if ports.is_empty() {
-        return vec![text("p", "plain", "No port is drawn on this housing yet.")];
+        return vec![text("p", "plain", tr!("No port is drawn on this housing yet."))];
     }
     let found = findings(&plate.engine, plate.face.view, &ports, margin);
     let mut cards: Vec<El> = (1..).zip(&found).map(|(number, at)| card(at, Some(number))).gather();
@@ -55,11 +57,12 @@ fn keep_clear(app: App, housing: SideHousing, margin: &str) -> Vec<El> {
         cards.insert(0, card(&clear(), None));
     }
     let edges = ports.iter().map(|port| picture::edge(plate.face.view, port));
-    let drawn = picture::sheet("Where each finding is, by its number", Frame::of(&plate.engine))
-        .with_all(picture::ground(&plate.engine))
-        .with_all(picture::tracks(&plate.engine))
-        .with_all(edges)
-        .with_all(marks(&found));
+    let drawn =
+        picture::sheet(tr!("Where each finding is, by its number"), Frame::of(&plate.engine))
+            .with_all(picture::ground(&plate.engine))
+            .with_all(picture::tracks(&plate.engine))
+            .with_all(edges)
+            .with_all(marks(&found));
     cards.insert(0, picture::framed(drawn));
     cards
 }
@@ -107,8 +110,8 @@ pub(super) fn marks(found: &[Finding]) -> Vec<El> {
 fn clear() -> Finding {
     Finding {
         weight: Weight::Know,
-        title: "Clear of every track".to_owned(),
-        words: "Corner seals, oil seal, coolant land and rotor housing.".to_owned(),
+        title: tr!("Clear of every track").to_owned(),
+        words: tr!("Corner seals, oil seal, coolant land and rotor housing.").to_owned(),
         place: None,
     }
 }
@@ -142,11 +145,11 @@ fn card(finding: &Finding, number: Option<usize>) -> El {
         Some(number) => {
             let number = number.to_string();
             let sign = svg("text").attrs(&[("x", "20"), ("y", "20")]).text(&number);
-            (mark.with(sign), format!("{number} on the picture. "))
+            (mark.with(sign), tr!("{number} on the picture. "))
         }
         None => (mark.with(svg("path").attr("d", sign)), String::new()),
     };
-    let word = if finding.weight == Weight::Destroys { "Destroys the engine" } else { "" };
+    let word = if finding.weight == Weight::Destroys { tr!("Destroys the engine") } else { "" };
     let words = el("div")
         .with(text("span", "unseen", &said))
         .with(text("b", "stop", word))
@@ -186,9 +189,14 @@ fn grid(rows: &[Row]) -> El {
             (!figure.is_empty())
                 .then(|| el("dd").with(text("span", "dim", what)).with(text("b", "number", figure)))
         };
-        [Some(name), cell("stock", &row.stock), cell("cut", &row.cut), cell("change", &row.change)]
-            .into_iter()
-            .flatten()
+        [
+            Some(name),
+            cell(tr!("stock"), &row.stock),
+            cell(tr!("cut"), &row.cut),
+            cell(tr!("change"), &row.change),
+        ]
+        .into_iter()
+        .flatten()
     }))
 }
 
@@ -217,7 +225,7 @@ fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
                     let (angle, centre) = shown::timing(view, theta);
                     format!("{angle} {centre}")
                 };
-                format!(
+                tr!(
                     "from {} to {}",
                     event(stretch.opens(Chamber::First)),
                     event(stretch.closes(Chamber::First))
@@ -225,10 +233,10 @@ fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
             });
             let when: Vec<String> = when.gather();
             let words = if when.is_empty() {
-                "never open together".to_owned()
+                tr!("never open together").to_owned()
             } else {
                 let sum = shown::angle_area(overlap.angle_area);
-                format!(
+                tr!(
                     "{}, {}; angle-area {} ({})",
                     shown::angle(overlap.duration()),
                     when.join(", "),
@@ -236,14 +244,14 @@ fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
                     sum.inch
                 )
             };
-            let name = |name: PortName| format!("{} ({})", name.port(), name.housing.name());
-            let pair = format!("{} with {}", name(intake.name), name(exhaust.name));
+            let name = |name: PortName| format!("{} ({})", name.port(), said(name.housing.word()));
+            let pair = tr!("{} with {}", name(intake.name), name(exhaust.name));
             lines
                 .push(el("p").with(text("b", "", &pair)).text(": ").with(text("span", "", &words)));
         }
     }
     if !lines.is_empty() {
-        lines.insert(0, text("h2", "", "Overlap"));
+        lines.insert(0, text("h2", "", tr!("Overlap")));
     }
     lines
 }

@@ -13,6 +13,7 @@ mod template;
 mod touch;
 mod volume;
 
+use pitleaf_translated::tr;
 pub(super) use template::pages as template_pages;
 
 use crate::dom::{El, el, text};
@@ -88,11 +89,11 @@ fn face(app: App, housing: SideHousing) -> PortFace {
 
 /// "Front side housing · Kestrel".
 fn under(app: App, housing: SideHousing) -> String {
-    let name = app.opening().map_or_else(|| "no build open".to_owned(), |opening| opening.0);
-    format!("{} side housing · {name}", housing.name())
+    let name = app.opening().map_or_else(|| tr!("no build open").to_owned(), |opening| opening.0);
+    tr!("{} side housing · {name}", housing.name())
 }
 
 /// What can hurt, and what can't be undone.
 fn care(words: &str) -> El {
-    el("p").class("caution").with(text("b", "", "Care: ")).text(words)
+    el("p").class("caution").with(text("b", "", tr!("Care: "))).text(words)
 }

@@ -16,6 +16,7 @@ use pitleaf_core::ports::{
 };
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::Engine;
+use pitleaf_translated::tr;
 use std::cell::Cell;
 use std::rc::Rc;
 
@@ -86,8 +87,8 @@ pub fn screen(port: PortName) -> Vec<El> {
     let checked = checked(editing, seat.clone());
     let page = el("main").class("page").with_all([
         care(
-            "a cut into a seal’s track destroys the engine. Walls to the water jacket are thin, burrs \
-             are sharp; grind with goggles and a mask.",
+            tr!("a cut into a seal’s track destroys the engine. Walls to the water jacket are thin, burrs \
+             are sharp; grind with goggles and a mask."),
         ),
         outline_picture(app, editing, seat),
         el("p")
@@ -213,8 +214,8 @@ fn corner_keys(editing: Editing) -> El {
     };
     let none = move || editing.chosen.get().is_none();
     el("div").class("turn-keys").with_all([
-        button("button", "Add a corner", add).disabled(none),
-        button("button", "Take it away", remove).disabled(none),
+        button("button", tr!("Add a corner"), add).disabled(none),
+        button("button", tr!("Take it away"), remove).disabled(none),
     ])
 }
 
@@ -228,7 +229,7 @@ fn radius(editing: Editing) -> El {
     follow(move || typed.set(in_row().unwrap_or_default()));
     let input = el("input")
         .attrs(&[("type", "text"), ("inputmode", "decimal"), ("autocomplete", "off")])
-        .attr("placeholder", "0, sharp")
+        .attr("placeholder", tr!("0, sharp"))
         .disabled(move || editing.chosen.get().is_none())
         .bound(typed)
         .on("input", move |event| {
@@ -238,8 +239,8 @@ fn radius(editing: Editing) -> El {
             }
         });
     let label = el("span").text_live(move || match editing.chosen.get() {
-        Some(number) => format!("Radius of corner {}", number + 1),
-        None => "Radius of the corner touched".to_owned(),
+        Some(number) => tr!("Radius of corner {}", number + 1),
+        None => tr!("Radius of the corner touched").to_owned(),
     });
     el("div").class("form").with(el("label").with(label).with(input))
 }
@@ -251,24 +252,24 @@ fn rows_form(editing: Editing) -> El {
         .attr("placeholder", "60.5 -42 4\n74 -46 5\n70 -63 5")
         .bound_rows(editing.rows);
     let place = switch(
-        "The port is",
-        &[(false, "in the side"), (true, "in the bore")],
+        tr!("The port is"),
+        &[(false, tr!("in the side")), (true, tr!("in the bore"))],
         move |choice| editing.in_bore.get() == choice,
         move |choice| editing.in_bore.set(choice),
     );
     let width = el("div")
-        .with(field("Width across the housing", "as measured", editing.width))
+        .with(field(tr!("Width across the housing"), tr!("as measured"), editing.width))
         .attr_live("hidden", move || (!editing.in_bore.get()).then(String::new));
     el("div").class("form").with_all([
         switch(
-            "Unit",
+            tr!("Unit"),
             &[(Unit::Millimetre, "mm"), (Unit::Inch, "in")],
             move |choice| editing.unit.get() == choice,
             move |choice| editing.unit.set(choice),
         ),
         switch(
-            "Rows are",
-            &[(Form::Coordinates, "x and y"), (Form::RadiusAndAngle, "radius and angle")],
+            tr!("Rows are"),
+            &[(Form::Coordinates, tr!("x and y")), (Form::RadiusAndAngle, tr!("radius and angle"))],
             move |choice| editing.form.get() == choice,
             move |choice| editing.form.set(choice),
         ),
@@ -278,10 +279,10 @@ fn rows_form(editing: Editing) -> El {
             .class("rows-field")
             .with(el("span").text_live(move || {
                 match (editing.in_bore.get(), editing.form.get()) {
-                    (false, _) => "One corner a row; a third number rounds it",
-                    (true, Form::Coordinates) => "The two edges, a row each",
+                    (false, _) => tr!("One corner a row; a third number rounds it"),
+                    (true, Form::Coordinates) => tr!("The two edges, a row each"),
                     (true, Form::RadiusAndAngle) => {
-                        "The two edges, a row each; the angle alone will do"
+                        tr!("The two edges, a row each; the angle alone will do")
                     }
                 }
                 .to_owned()
@@ -320,14 +321,14 @@ fn actions(app: App, editing: Editing, hash: String, checked: Checked) -> El {
     };
     let is_known = written(app, other).is_some();
     let mut actions = vec![
-        button("button action", "Put it in the book", write)
+        button("button action", tr!("Put it in the book"), write)
             .disabled(move || checked.said.with(Result::is_err) || !checked.is_of_now.get()),
         link("button", &Route::Ports(PortsPlace::Room(port)).hash())
-            .text("Room left: the line not to cross"),
+            .text(tr!("Room left: the line not to cross")),
     ];
     if is_known {
-        actions.push(button("button", &format!("Start from “{other}”"), start_from));
+        actions.push(button("button", &tr!("Start from “{other}”"), start_from));
     }
-    actions.push(button("quiet", "Clear all rows (writing none takes the port out)", clear));
+    actions.push(button("quiet", tr!("Clear all rows (writing none takes the port out)"), clear));
     el("div").class("form").with_all(actions)
 }

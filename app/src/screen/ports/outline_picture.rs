@@ -9,6 +9,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{Frame, drawn, path};
 use pitleaf_core::ports::{Corner, Outline, Seat, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};
+use pitleaf_translated::tr;
 use std::cell::RefCell;
 use std::rc::Rc;
 use uom::si::f64::{Angle, Length};
@@ -57,7 +58,7 @@ pub(super) fn outline_picture(app: App, editing: Editing, seat: Rc<Seat>) -> El 
         made.set(typed.with(|corners| make(corners, drag, editing, &seat)));
     });
     let radius = move || (shows.get().width / 60).to_string();
-    let sheet = picture::sheet("The outline. Drag a corner.", whole)
+    let sheet = picture::sheet(tr!("The outline. Drag a corner."), whole)
         .attr_live("viewBox", move || Some(shows.get().view_box()))
         .with_all(picture::ground(&editing.engine))
         .with_all(picture::tracks(&editing.engine))
@@ -82,8 +83,8 @@ pub(super) fn outline_picture(app: App, editing: Editing, seat: Rc<Seat>) -> El 
         move || {
             made.with(|made| match (&made.says, editing.chosen.get()) {
                 (Some(says), _) => says.clone(),
-                (None, Some(number)) => format!("Corner {} chosen", number + 1),
-                (None, None) => "Touch a corner to drag it.".to_owned(),
+                (None, Some(number)) => tr!("Corner {} chosen", number + 1),
+                (None, None) => tr!("Touch a corner to drag it.").to_owned(),
             })
         },
     ))
@@ -171,13 +172,13 @@ fn chosen_at(editing: Editing, typed: RwSignal<Vec<Corner>>) -> String {
 /// What the outline comes to while the finger moves.
 fn comes_to(editing: Editing, outline: Option<&Outline>, seat: &Seat) -> String {
     let Some(outline) = outline else {
-        return "makes no outline here: edges cross, or a corner has no room".to_owned();
+        return tr!("makes no outline here: edges cross, or a corner has no room").to_owned();
     };
     match seat.port(outline) {
         Ok(port) => {
             let top = editing.face.view.theta(Angle::default());
             let open = port.open_areas(top).areas()[Chamber::First as usize];
-            format!("area {}, at top {}", shown::area(port.area()).metric, shown::area(open).metric)
+            tr!("area {}, at top {}", shown::area(port.area()).metric, shown::area(open).metric)
         }
         Err(fault) => fault.to_string(),
     }

@@ -7,6 +7,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{self, Frame};
 use pitleaf_core::ports::{PlatePort, SealedBy, Stage, View, chart};
 use pitleaf_core::trochoid::{Engine, Point, Trochoid};
+use pitleaf_translated::tr;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
 
@@ -101,7 +102,7 @@ pub(super) fn plate_picture(plate: &Plate, frame: Frame, tenths: RwSignal<i32>) 
         .iter()
         .map(|(port, data)| path(&class(port, "open"), data).attr("clip-path", "url(#in-bore)"));
     let edges = paths.iter().map(|(port, data)| path(&class(port, "edge"), data));
-    sheet("The plate with the rotor. Drag the rotor to turn it.", frame)
+    sheet(tr!("The plate with the rotor. Drag the rotor to turn it."), frame)
         .with(svg("defs").with(clip))
         .with_all(ground(&engine))
         .with_all(behind)

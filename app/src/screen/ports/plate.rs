@@ -13,6 +13,7 @@ use pitleaf_core::ports::{
     PlatePort, PortName, SideHousing, Stage, View, chart as core_chart, shown,
 };
 use pitleaf_core::trochoid::{Chamber, Point};
+use pitleaf_translated::tr;
 use std::cell::Cell;
 use std::rc::Rc;
 
@@ -23,8 +24,9 @@ const START: i32 = 6_600;
 pub fn screen(housing: SideHousing) -> Vec<El> {
     let app = app();
     let tenths = RwSignal::new(START);
-    let faces =
-        el("div").class("faces plates").attrs(&[("role", "group"), ("aria-label", "Side housing")]);
+    let faces = el("div")
+        .class("faces plates")
+        .attrs(&[("role", "group"), ("aria-label", tr!("Side housing"))]);
     let faces = faces.with_all(SideHousing::ALL.map(|other| {
         let key = link("unit", &Route::Ports(PortsPlace::Plate(other)).hash()).text(other.name());
         if other == housing { key.attr("aria-current", "true") } else { key }
@@ -33,7 +35,7 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
         let plate = Rc::new(Plate::load(app, housing));
         shown_plate(app, housing, &plate, tenths)
     });
-    frame(|| "Ports".to_owned(), move || under(app, housing), true, page)
+    frame(|| tr!("Ports").to_owned(), move || under(app, housing), true, page)
 }
 
 fn shown_plate(
@@ -50,7 +52,7 @@ fn shown_plate(
         page.push(text(
             "p",
             "plain",
-            "No port is drawn on this housing yet. The rotor turns all the same.",
+            tr!("No port is drawn on this housing yet. The rotor turns all the same."),
         ));
     } else {
         page.push(chart::area_chart(plate, tenths));
@@ -59,7 +61,7 @@ fn shown_plate(
     page.push(
         el("p")
             .class("turn-at")
-            .with(text("span", "", "Chamber 1 (dot): "))
+            .with(text("span", "", tr!("Chamber 1 (dot): ")))
             .with(el("b").class("number").text_live(move || at_words(view, tenths.get()))),
     );
     let open = plate.ports.iter().enumerate().map(|(i, port)| open_now(plate, i, port, tenths));
@@ -70,22 +72,22 @@ fn shown_plate(
     if !plate.ports.is_empty() {
         page.push(looked_for(plate, marks));
     }
-    page.push(text("h2", "", "Outlines"));
-    page.push(list("rows", "Outlines", outlines(app, housing, plate)));
-    page.push(text("h2", "", "More"));
+    page.push(text("h2", "", tr!("Outlines")));
+    page.push(list("rows", tr!("Outlines"), outlines(app, housing, plate)));
+    page.push(text("h2", "", tr!("More")));
     let to =
         |name: &str, place: PortsPlace| link("plate-link", &Route::Ports(place).hash()).text(name);
     page.push(el("div").class("pair").with_all([
-        to("Figures and keep-clear", PortsPlace::Figures(housing)),
-        to("Template to print", PortsPlace::Template(housing)),
-        to("Face and rotation", PortsPlace::Face(housing)),
-        to("Engine’s measures", PortsPlace::Engine),
-        to("Volume and ratio", PortsPlace::Volume),
+        to(tr!("Figures and keep-clear"), PortsPlace::Figures(housing)),
+        to(tr!("Template to print"), PortsPlace::Template(housing)),
+        to(tr!("Face and rotation"), PortsPlace::Face(housing)),
+        to(tr!("Engine’s measures"), PortsPlace::Engine),
+        to(tr!("Volume and ratio"), PortsPlace::Volume),
     ]));
     page.push(care(
-        "walls to the water jacket are thin, and castings differ: measure yours before you cut. Edges \
+        tr!("walls to the water jacket are thin, and castings differ: measure yours before you cut. Edges \
          and burrs are sharp, grinding dust is bad for eyes and lungs. A cut into a seal’s track \
-         destroys the engine.",
+         destroys the engine."),
     ));
     page
 }
@@ -97,7 +99,7 @@ fn looked_for(plate: &Rc<Plate>, marks: El) -> El {
     let plate = plate.clone();
     el("div").live(move || {
         if !is_drawn.get() {
-            return vec![text("p", "plain", "Looking for what the ports run into.")];
+            return vec![text("p", "plain", tr!("Looking for what the ports run into."))];
         }
         let Some((card, found)) = figures::worst(&plate) else { return Vec::new() };
         let _ = marks.clone().with_all(found);
@@ -140,8 +142,8 @@ fn open_now(plate: &Rc<Plate>, at: usize, port: &PlatePort, tenths: RwSignal<i32
         let open = port.open_now(core_chart::theta_at(view, tenths.get())).map(shown::area);
         let others = Chamber::ALL[1..].iter().zip(&open[1..]).enumerate();
         let others: Vec<String> = others
-            .filter(|(_, (_, area))| area.metric != "0.0 mm²")
-            .map(|(i, (_, area))| format!(" · chamber {}: {}", i + 2, area.metric))
+            .filter(|(_, (_, area))| **area != shown::area(uom::si::f64::Area::default()))
+            .map(|(i, (_, area))| tr!(" · chamber {}: {}", i + 2, area.metric))
             .gather();
         areas.set((open[0].metric.clone(), format!("{}{}", open[0].inch, others.concat())));
     });
@@ -165,8 +167,8 @@ fn outlines(app: App, housing: SideHousing, plate: &Plate) -> Vec<El> {
                 .and_then(|build| app.book.with(|book| book.outline(build, name).cloned()));
             let says = match (plate.ports.iter().any(|port| port.name == name), written) {
                 (true, Some(outline)) => outline.figures,
-                (false, Some(_)) => "can’t be put in: see above".to_owned(),
-                (_, None) => "not drawn".to_owned(),
+                (false, Some(_)) => tr!("can’t be put in: see above").to_owned(),
+                (_, None) => tr!("not drawn").to_owned(),
             };
             link("entry", &Route::Ports(PortsPlace::Outline(name)).hash()).with(
                 el("span")

@@ -15,6 +15,7 @@ use pitleaf_core::ports::{
 };
 use pitleaf_core::quantity::{Bounds, Dimension, Reading, Unit};
 use pitleaf_core::trochoid::Point;
+use pitleaf_translated::tr;
 use std::rc::Rc;
 use uom::si::angle::degree;
 use uom::si::f64::Angle;
@@ -99,7 +100,7 @@ pub fn screen(name: PortName) -> Vec<El> {
         text(
             "p",
             "plain",
-            "Tap where the port is to grow from. The copper line is not to be crossed.",
+            tr!("Tap where the port is to grow from. The copper line is not to be crossed."),
         ),
         fault_list(move || {
             result.with(|result| result.as_ref().err().cloned().unwrap_or_default())
@@ -108,33 +109,25 @@ pub fn screen(name: PortName) -> Vec<El> {
             result.with(|result| match result {
                 Ok(Some(outline)) => {
                     let area = shown::area(outline.area());
-                    format!("Room {} ({})", area.metric, area.inch)
+                    tr!("Room {} ({})", area.metric, area.inch)
                 }
                 _ => String::new(),
             })
         }),
-        button("button action", "Draw the line", on_press),
+        button("button action", tr!("Draw the line"), on_press),
         el("div").class("form").with_all([
-            field("Margin to every track", "1 mm", typed.margin),
-            field(
-                &format!("Opens no earlier than, ° after {first} (− before)"),
-                "-30",
-                typed.opens,
-            ),
-            field(
-                &format!("Closes no later than, ° after {second} (− before)"),
-                "50",
-                typed.closes,
-            ),
+            field(tr!("Margin to every track"), tr!("1 mm"), typed.margin),
+            field(&tr!("Opens no earlier than, ° after {first} (− before)"), "-30", typed.opens),
+            field(&tr!("Closes no later than, ° after {second} (− before)"), "50", typed.closes),
         ]),
-        button("button", "Take the line as the cut outline", take)
+        button("button", tr!("Take the line as the cut outline"), take)
             .disabled(move || result.with(|result| !matches!(result, Ok(Some(_))))),
-        care(
+        care(tr!(
             "the line knows nothing of the casting behind the face: thin walls to the water jacket \
-             bound a port before the tracks do.",
-        ),
+             bound a port before the tracks do."
+        )),
     ]);
-    frame(move || format!("Room for {}", name.port()), move || under(app, name.housing), true, page)
+    frame(move || tr!("Room for {}", name.port()), move || under(app, name.housing), true, page)
 }
 
 fn around(
@@ -144,9 +137,9 @@ fn around(
     seed: Option<Point>,
 ) -> Result<Outline, Vec<String>> {
     let view = plate.face.view;
-    let seed = seed.ok_or_else(|| vec!["tap the plate where the port is to be".to_owned()])?;
+    let seed = seed.ok_or_else(|| vec![tr!("tap the plate where the port is to be").to_owned()])?;
     let margin = figures::length(&typed.margin.get_untracked())
-        .map_err(|words| vec![format!("margin: {words}")])?;
+        .map_err(|words| vec![tr!("margin: {words}")])?;
     let (opens, closes) = typed.window()?.thetas(name.flow, view);
     let others: Vec<Outline> = as_it_will_be(&plate.ports)
         .into_iter()
@@ -172,7 +165,7 @@ fn drawn(
 ) -> El {
     let view = plate.face.view;
     let edges = plate.ports.iter().map(|port| picture::edge(view, port));
-    picture::sheet("The plate with the room left", shows)
+    picture::sheet(tr!("The plate with the room left"), shows)
         .with_all(picture::ground(&plate.engine))
         .with_all(picture::tracks(&plate.engine))
         .with_all(edges)

@@ -14,6 +14,7 @@ use pitleaf_core::ports::{
     Outline, Paper, Sheet, SideHousing, Template, TypedDatums, as_it_will_be,
 };
 use pitleaf_core::quantity::Unit;
+use pitleaf_translated::tr;
 
 /// What the template is made from.
 #[derive(Clone, Copy)]
@@ -116,7 +117,7 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
             Err(faults) => sentences(&faults),
         }
     }));
-    frame(|| "Template".to_owned(), move || under(app, housing), true, page)
+    frame(|| tr!("Template").to_owned(), move || under(app, housing), true, page)
 }
 
 fn form(app: App, choice: Choice) -> El {
@@ -129,7 +130,7 @@ fn form(app: App, choice: Choice) -> El {
     let save_sheets = move || {
         let Ok(sheets) = choice.sheets(app) else { return };
         for (sheet, number) in sheets.iter().zip(1..) {
-            let name = format!("template-{}-{number}.svg", choice.housing.name());
+            let name = format!("template-{}-{number}.svg", choice.housing.word());
             if let Err(words) = device::save_file(&name, "image/svg+xml", &sheet.svg) {
                 app.notice.set(Some(Notice::Wrong(words)));
             }
@@ -138,7 +139,7 @@ fn form(app: App, choice: Choice) -> El {
     let keep = move || {
         let datums = choice.datums();
         if datums.datums().is_ok() {
-            app.write(vec![Fact::Datums(datums)], "datum holes".to_owned(), || {});
+            app.write(vec![Fact::Datums(datums)], tr!("datum holes").to_owned(), || {});
         }
     };
     let rows = el("textarea")
@@ -149,36 +150,36 @@ fn form(app: App, choice: Choice) -> El {
         ])
         .bound_rows(choice.rows);
     el("div").class("form no-print").with_all([
-        care(
+        care(tr!(
             "print at 100 %, never “fit to page”, and measure both check bars before you scribe. \
-             Walls to the water jacket are thin.",
-        ),
+             Walls to the water jacket are thin."
+        )),
         switch(
-            "Paper",
-            &[(Paper::A4, "A4"), (Paper::Letter, "Letter")],
+            tr!("Paper"),
+            &[(Paper::A4, "A4"), (Paper::Letter, tr!("Letter"))],
             move |paper| choice.paper.get() == paper,
             move |paper| choice.paper.set(paper),
         ),
         switch(
-            "Laid",
-            &[(false, "face up"), (true, "face down (mirrored)")],
+            tr!("Laid"),
+            &[(false, tr!("face up")), (true, tr!("face down (mirrored)"))],
             move |mirrored| choice.mirrored.get() == mirrored,
             move |mirrored| choice.mirrored.set(mirrored),
         ),
-        button("button action", "Print", print),
-        button("button", "Save the pages as SVG", save_sheets),
+        button("button action", tr!("Print"), print),
+        button("button", tr!("Save the pages as SVG"), save_sheets),
         el("label")
             .class("rows-field")
-            .with(text("span", "", "Dowels and other holes: x, y and diameter, one a row"))
+            .with(text("span", "", tr!("Dowels and other holes: x, y and diameter, one a row")))
             .with(rows),
         switch(
-            "Unit of the holes",
+            tr!("Unit of the holes"),
             &[(Unit::Millimetre, "mm"), (Unit::Inch, "in")],
             move |unit| choice.unit.get() == unit,
             move |unit| choice.unit.set(unit),
         ),
         fault_list(move || choice.datums().datums().err().unwrap_or_default()),
-        button("button", "Put the holes in the book", keep),
+        button("button", tr!("Put the holes in the book"), keep),
     ])
 }
 

@@ -9,6 +9,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{SideHousing, chart as core_chart, shown};
 use pitleaf_core::quantity::{Bounds, Dimension, Number, Reading, Unit};
 use pitleaf_core::trochoid::{Chamber, Chambers};
+use pitleaf_translated::tr;
 use std::rc::Rc;
 use uom::si::f64::Volume;
 use uom::si::volume::cubic_centimeter;
@@ -31,11 +32,11 @@ pub fn screen() -> Vec<El> {
     let lean = engine.geometry().bore().greatest_lean();
     let table = el("dl").class("port-figures").with_all(
         [
-            row("Displacement of a chamber", &both(chambers.displacement())),
-            row("Least volume, no recess", &both(chambers.least_volume())),
-            row("Greatest volume, no recess", &both(chambers.greatest_volume())),
-            row("Ratio without a recess", &shown::ratio(chambers.theoretical_ratio())),
-            row("Greatest lean of the apex seal", &shown::angle(lean)),
+            row(tr!("Displacement of a chamber"), &both(chambers.displacement())),
+            row(tr!("Least volume, no recess"), &both(chambers.least_volume())),
+            row(tr!("Greatest volume, no recess"), &both(chambers.greatest_volume())),
+            row(tr!("Ratio without a recess"), &shown::ratio(chambers.theoretical_ratio())),
+            row(tr!("Greatest lean of the apex seal"), &shown::angle(lean)),
         ]
         .into_iter()
         .flatten(),
@@ -49,7 +50,7 @@ pub fn screen() -> Vec<El> {
         move || {
             let theta = core_chart::theta_at(view, tenths.get());
             let lines = Chamber::ALL.into_iter().zip(1..).flat_map(|(chamber, number)| {
-                row(&format!("Chamber {number}"), &both(chambers.volume(chamber, theta)))
+                row(&tr!("Chamber {number}"), &both(chambers.volume(chamber, theta)))
             });
             lines.gather::<Vec<_>>()
         }
@@ -59,14 +60,14 @@ pub fn screen() -> Vec<El> {
         move || {
             let typed = recess.get();
             if typed.trim().is_empty() {
-                return "Pour the recess of one flank and type its volume.".to_owned();
+                return tr!("Pour the recess of one flank and type its volume.").to_owned();
             }
             let bounds = Bounds::widest(Dimension::Volume);
             match Reading::read(&typed, Unit::Millilitre, bounds) {
                 Ok(reading) => {
                     let recess = reading.amount().value(Unit::Millilitre);
                     match chambers.ratio(Volume::new::<cubic_centimeter>(recess)) {
-                        Ok(ratio) => format!("Ratio {}", shown::ratio(ratio)),
+                        Ok(ratio) => tr!("Ratio {}", shown::ratio(ratio)),
                         Err(fault) => fault.to_string(),
                     }
                 }
@@ -77,11 +78,11 @@ pub fn screen() -> Vec<El> {
     let for_ratio = move || {
         let typed = wanted.get();
         if typed.trim().is_empty() {
-            return "Type the ratio you want.".to_owned();
+            return tr!("Type the ratio you want.").to_owned();
         }
         match Number::read(typed.trim()) {
             Ok(number) => match chambers.recess_for(number.value()) {
-                Ok(recess) => format!("Recess {} in each flank", both(recess)),
+                Ok(recess) => tr!("Recess {} in each flank", both(recess)),
                 Err(fault) => fault.to_string(),
             },
             Err(fault) => fault.to_string(),
@@ -92,23 +93,27 @@ pub fn screen() -> Vec<El> {
     };
     let page = el("main").class("page").with_all([
         table,
-        text("h2", "", "Volume at a shaft angle"),
+        text("h2", "", tr!("Volume at a shaft angle")),
         el("p")
             .class("turn-at")
-            .with(text("span", "", "Chamber 1: "))
+            .with(text("span", "", tr!("Chamber 1: ")))
             .with(el("b").class("number").text_live(at)),
         chart::turning(tenths, at),
         el("dl").class("port-figures").live(now),
-        text("h2", "", "Ratio from a measured recess"),
-        el("div").class("form").with(field("Recess, cm³", "cm³, or with its unit", recess)),
+        text("h2", "", tr!("Ratio from a measured recess")),
+        el("div").class("form").with(field(
+            tr!("Recess, cm³"),
+            tr!("cm³, or with its unit"),
+            recess,
+        )),
         answer(Box::new(with_recess)),
-        text("h2", "", "Recess for a wanted ratio"),
-        el("div").class("form").with(field("Ratio, to 1", "9", wanted)),
+        text("h2", "", tr!("Recess for a wanted ratio")),
+        el("div").class("form").with(field(tr!("Ratio, to 1"), "9", wanted)),
         answer(Box::new(for_ratio)),
     ]);
     frame(
-        || "Volume and ratio".to_owned(),
-        || "Chambers of the engine in hand".to_owned(),
+        || tr!("Volume and ratio").to_owned(),
+        || tr!("Chambers of the engine in hand").to_owned(),
         true,
         page,
     )

@@ -12,6 +12,7 @@ use crate::widget::frame;
 use pitleaf_core::book::{Face, Slot};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{SlotState, engine_report};
+use pitleaf_translated::tr;
 
 /// What a slot shows in a list or on the map.
 #[derive(Clone, PartialEq)]
@@ -63,7 +64,7 @@ pub(super) fn engine(app: App) -> Memo<Vec<SlotLine>> {
 /// "Kestrel · 3 of 12 fitted".
 pub(super) fn progress(app: App, lines: &[SlotLine]) -> String {
     let fitted = lines.iter().filter(|line| line.state.is_fitted()).count();
-    format!("{} · {fitted} of {} fitted", app.build_name(), lines.len())
+    tr!("{} · {fitted} of {} fitted", app.build_name(), lines.len())
 }
 
 /// The slots of a face.
@@ -72,7 +73,10 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
     let engine = engine(app);
     let faces = el("div")
         .class("faces")
-        .attrs(&[("role", "group"), ("aria-label", "Face up, and how far its three seals are")])
+        .attrs(&[
+            ("role", "group"),
+            ("aria-label", tr!("Face up, and how far its three seals are")),
+        ])
         .live(move || {
             engine
                 .with(|lines| lines.chunks(3).map(|three| face_key(three, (rotor, face))).gather())
@@ -85,22 +89,25 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
                 .cloned()
                 .gather();
             if here.is_empty() {
-                let words = format!("This build has no rotor {rotor}. Choose a face above.");
+                let words = tr!("This build has no rotor {rotor}. Choose a face above.");
                 return vec![text("p", "plain", &words)];
             }
             if gap_row(app).is_none() {
                 return vec![no_row()];
             }
-            vec![map(app, face, &here), list("rows", "Slots of this face", here.iter().map(row))]
+            vec![
+                map(app, face, &here),
+                list("rows", tr!("Slots of this face"), here.iter().map(row)),
+            ]
         })
     });
-    let page = page.with(text("h2", "", "Round the seals")).with(list(
+    let page = page.with(text("h2", "", tr!("Round the seals"))).with(list(
         "rows",
-        "Round the seals",
+        tr!("Round the seals"),
         ways(app),
     ));
     frame(
-        || "Side-seal slots".to_owned(),
+        || tr!("Side-seal slots").to_owned(),
         move || engine.with(|lines| progress(app, lines)),
         false,
         page,
@@ -112,7 +119,7 @@ pub(in crate::screen) fn maps(app: App) -> El {
     let lines = lines(app);
     el("div").class("slot-maps").with_all(lines.chunks(3).filter_map(|three| {
         let slot = three.first()?.slot;
-        let name = format!("Rotor {}, {} face", slot.rotor(), slot.face().name());
+        let name = tr!("Rotor {}, {} face", slot.rotor(), slot.face().name());
         Some(el("figure").with(map(app, slot.face(), three)).with(text("figcaption", "", &name)))
     }))
 }
@@ -124,7 +131,7 @@ fn face_key(three: &[SlotLine], here: (u8, Face)) -> El {
     let states: Vec<&str> = three.iter().map(|line| line.state.name()).gather();
     let signs = el("span").class("face-signs").with_all(three.iter().map(|line| sign(line.state)));
     let key = link("unit", &Route::Seals(number, side).hash())
-        .attr("aria-label", &format!("Rotor {number} {}: {}", side.name(), states.join(", ")))
+        .attr("aria-label", &tr!("Rotor {number} {}: {}", side.name(), states.join(", ")))
         .with(text("span", "", &format!("{number} {}", side.name())))
         .with(signs);
     if (number, side) == here { key.attr("aria-current", "true") } else { key }
@@ -132,9 +139,9 @@ fn face_key(three: &[SlotLine], here: (u8, Face)) -> El {
 
 fn row(line: &SlotLine) -> El {
     let mark = match (&line.mark, line.is_drawn) {
-        (Some(mark), _) => format!("mark: {mark}"),
-        (None, true) => "mark drawn".to_owned(),
-        (None, false) => "no mark yet".to_owned(),
+        (Some(mark), _) => tr!("mark: {mark}"),
+        (None, true) => tr!("mark drawn").to_owned(),
+        (None, false) => tr!("no mark yet").to_owned(),
     };
     let what = el("span")
         .class("entry-words")
@@ -159,16 +166,18 @@ fn ways(app: App) -> Vec<El> {
     };
     let leaves = el("span").class("row-limit dim").text_live(move || {
         leaves_on_bench(app).map_or_else(
-            || "none entered yet".to_owned(),
-            |set| format!("{}, {} leaves", set.name(), set.leaves().len()),
+            || tr!("none entered yet").to_owned(),
+            |set| tr!("{}, {} leaves", set.name(), set.leaves().len()),
         )
     });
     vec![
-        way("All slots in a table", "for reading out", &Route::SealTable),
-        link("row-link", &Route::Leaves.hash()).with(text("b", "", "Feeler leaves")).with(leaves),
-        way("Which seal goes where", "used parts, a mixed box", &Route::Placing),
-        way("The gap when hot", "an estimate", &Route::HotGap(None)),
-        way("A set in one go", "apex, corner, oil, springs", &Route::Sets),
-        way("Match apex seals", "by weight or height", &Route::Matching),
+        way(tr!("All slots in a table"), tr!("for reading out"), &Route::SealTable),
+        link("row-link", &Route::Leaves.hash())
+            .with(text("b", "", tr!("Feeler leaves")))
+            .with(leaves),
+        way(tr!("Which seal goes where"), tr!("used parts, a mixed box"), &Route::Placing),
+        way(tr!("The gap when hot"), tr!("an estimate"), &Route::HotGap(None)),
+        way(tr!("A set in one go"), tr!("apex, corner, oil, springs"), &Route::Sets),
+        way(tr!("Match apex seals"), tr!("by weight or height"), &Route::Matching),
     ]
 }

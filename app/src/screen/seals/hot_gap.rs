@@ -12,6 +12,7 @@ use pitleaf_core::quantity::{Rounding, Unit};
 use pitleaf_core::seals::{
     ESTIMATE, HotGap, MATERIALS, PIECES, RUNNING, SOURCE_COLD, SOURCE_HOT, TypedHotGap, TypedPiece,
 };
+use pitleaf_translated::tr;
 
 /// A piece's fields.
 #[derive(Clone, Copy)]
@@ -144,15 +145,15 @@ pub(in crate::screen) fn screen(slot: Option<Slot>) -> Vec<El> {
     let page = el("main")
         .class("page")
         .live(move || answer.with(|answer| shown(answer, typed.length.get())))
-        .with(button("button action", "Write down", move || write(app, slot, typed, answer)).disabled(move || answer.with(Result::is_err)))
+        .with(button("button action", tr!("Write down"), move || write(app, slot, typed, answer)).disabled(move || answer.with(Result::is_err)))
         .with(switch(
-            "Unit of lengths",
+            tr!("Unit of lengths"),
             &[(Unit::Millimetre, "mm"), (Unit::Inch, "in"), (Unit::Thou, "thou")],
             move |unit| typed.length.get() == unit,
             move |unit| typed.length.set(unit),
         ))
         .with(switch(
-            "Unit of temperatures",
+            tr!("Unit of temperatures"),
             &[(Unit::Celsius, "°C"), (Unit::Fahrenheit, "°F")],
             move |unit| typed.temperature.get() == unit,
             move |unit| typed.temperature.set(unit),
@@ -160,20 +161,20 @@ pub(in crate::screen) fn screen(slot: Option<Slot>) -> Vec<El> {
         .with(
             el("div")
                 .class("form two")
-                .with(field("Side seal, length", "55", typed.seal))
-                .with(field("Corner seal, diameter", "11", typed.corner))
-                .with(field("Cold gap, least", "0.05", typed.least))
-                .with(field("Cold gap, greatest", "the same", typed.greatest))
-                .with(field("Bench and parts at", "20", typed.bench)),
+                .with(field(tr!("Side seal, length"), "55", typed.seal))
+                .with(field(tr!("Corner seal, diameter"), "11", typed.corner))
+                .with(field(tr!("Cold gap, least"), tr!("0.05"), typed.least))
+                .with(field(tr!("Cold gap, greatest"), tr!("the same"), typed.greatest))
+                .with(field(tr!("Bench and parts at"), "20", typed.bench)),
         )
         .with_all(PIECES.iter().zip(typed.pieces).flat_map(|(name, piece)| piece_fields(name, piece)))
         .with(text("p", "source", SOURCE_COLD))
-        .with(text("p", "source", &format!("Growth up to running temperature, and the temperatures set here at first. {SOURCE_HOT}")));
+        .with(text("p", "source", &tr!("Growth up to running temperature, and the temperatures set here at first. {SOURCE_HOT}")));
     let under = move || match slot {
-        Some(slot) => format!("{} · slot {slot}", app.build_name()),
+        Some(slot) => tr!("{} · slot {slot}", app.build_name()),
         None => app.build_name(),
     };
-    frame(|| "The gap when hot".to_owned(), under, true, page)
+    frame(|| tr!("The gap when hot").to_owned(), under, true, page)
 }
 
 fn piece_fields(name: &'static str, piece: Fields) -> Vec<El> {
@@ -185,18 +186,16 @@ fn piece_fields(name: &'static str, piece: Fields) -> Vec<El> {
         .on("change", move |event| {
             piece.material.set(event_target_value(&event).parse().unwrap_or(0))
         });
-    let metal = el("label")
-        .class("line-field")
-        .with(text("span", "", &format!("{name}’s metal")))
-        .with(select);
+    let metal =
+        el("label").class("line-field").with(text("span", "", &tr!("{name}’s metal"))).with(select);
     vec![
         text("h2", "", name),
         metal,
         el("div")
             .class("form two")
-            .with(field(&format!("{name}, coldest"), "120", piece.coldest))
-            .with(field(&format!("{name}, hottest"), "200", piece.hottest))
-            .with(field(&format!("{name}’s own growth, 10⁻⁶/K"), "10.5 to 12", piece.own)),
+            .with(field(&tr!("{name}, coldest"), "120", piece.coldest))
+            .with(field(&tr!("{name}, hottest"), "200", piece.hottest))
+            .with(field(&tr!("{name}’s own growth, 10⁻⁶/K"), tr!("10.5 to 12"), piece.own)),
     ]
 }
 
@@ -207,7 +206,7 @@ fn shown(answer: &Result<HotGap, Vec<String>>, unit: Unit) -> Vec<El> {
         Ok(gap) => {
             let mut lines = el("section")
                 .class("verdict hot-gap")
-                .attrs(&[("role", "status"), ("aria-label", "The gap when hot")]);
+                .attrs(&[("role", "status"), ("aria-label", tr!("The gap when hot"))]);
             let mut words = el("div").with(text("p", "verdict-words", &gap.hot.words(unit)));
             if let Some(corrected) = gap.reference_words(unit) {
                 words = words.with(text("p", "verdict-words", &corrected));
@@ -224,7 +223,7 @@ fn write(app: App, slot: Option<Slot>, typed: Typed, answer: Memo<Result<HotGap,
     let Ok(gap) = answer.get_untracked() else { return };
     let typed = untrack(|| typed.typed());
     let about =
-        slot.map_or_else(|| "Gap when hot".to_owned(), |slot| format!("{slot} · gap when hot"));
+        slot.map_or_else(|| tr!("Gap when hot").to_owned(), |slot| tr!("{slot} · gap when hot"));
     let words = format!("{} {}", gap.hot.words(Unit::Millimetre), typed.words());
     app.write(vec![Fact::Note { about, words: words.clone() }], words, || {});
 }

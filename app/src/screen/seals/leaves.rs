@@ -10,10 +10,12 @@ use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
+use pitleaf_core::language;
 use pitleaf_core::quantity::{Bounds, Dimension, Unit};
 use pitleaf_core::seals::{
     Leaf, LeafFault, LeafSet, USUAL_SETS, UsualSet, Written, usual_tolerance,
 };
+use pitleaf_translated::tr;
 
 /// What stands in the form for an own set.
 #[derive(Clone, Copy)]
@@ -32,7 +34,7 @@ impl Typed {
             typed => Written::read(typed, self.unit.get(), Bounds::widest(Dimension::Length))?,
         };
         let name = self.name.get().trim().to_owned();
-        LeafSet::of(if name.is_empty() { "My own" } else { &name }, leaves, tolerance)
+        LeafSet::of(if name.is_empty() { tr!("My own") } else { &name }, leaves, tolerance)
     }
 }
 
@@ -53,13 +55,13 @@ pub(in crate::screen) fn screen() -> Vec<El> {
     let page = el("main")
         .class("page")
         .live(move || on_bench(app, typed))
-        .with(text("h2", "", "A usual set"))
-        .with(list("rows", "Usual sets", USUAL_SETS.iter().map(|usual| offer(app, usual))))
-        .with(text("h2", "", "My own set"))
+        .with(text("h2", "", tr!("A usual set")))
+        .with(list("rows", tr!("Usual sets"), USUAL_SETS.iter().map(|usual| offer(app, usual))))
+        .with(text("h2", "", tr!("My own set")))
         .with(own(app, typed));
     frame(
-        || "Feeler leaves".to_owned(),
-        || "What is on the bench: the next leaf is chosen from these".to_owned(),
+        || tr!("Feeler leaves").to_owned(),
+        || tr!("What is on the bench: the next leaf is chosen from these").to_owned(),
         true,
         page,
     )
@@ -71,7 +73,7 @@ fn on_bench(app: App, typed: Typed) -> Vec<El> {
         return vec![text(
             "p",
             "plain",
-            "None entered yet. Take a usual set below, or type your own.",
+            tr!("None entered yet. Take a usual set below, or type your own."),
         )];
     };
     let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).gather();
@@ -85,22 +87,25 @@ fn on_bench(app: App, typed: Typed) -> Vec<El> {
         }
     };
     vec![
-        text("p", "entry-figure", &format!("{name}, {} leaves", marks.len())),
+        text("p", "entry-figure", &tr!("{name}, {} leaves", marks.len())),
         el("p").class("leaf-marks").with_all(marks.iter().map(|mark| text("span", "number", mark))),
-        text("p", "dim", &format!("Each ±{tolerance}.")),
-        button("quiet", "Change it below", again),
+        text("p", "dim", &tr!("Each ±{tolerance}.")),
+        button("quiet", tr!("Change it below"), again),
     ]
 }
 
 fn write(app: App, set: LeafSet, then: impl FnOnce() + 'static) {
-    let said = format!("{}, {} leaves", set.name(), set.leaves().len());
+    let said = tr!("{}, {} leaves", set.name(), set.leaves().len());
     app.write(vec![Fact::Leaves(set)], said, then);
 }
 
 /// A usual set, taken with a touch.
 fn offer(app: App, usual: &'static UsualSet) -> El {
     let ends = match usual.marks {
-        [first, .., last] => format!("{first}…{last} {}", usual.unit.symbol()),
+        [first, .., last] => {
+            let (first, last) = (language::figure(first), language::figure(last));
+            format!("{first}…{last} {}", usual.unit.symbol())
+        }
         _ => String::new(),
     };
     let what = el("span").class("entry-words").with(text("b", "", usual.name)).with(text(
@@ -124,7 +129,7 @@ fn offer(app: App, usual: &'static UsualSet) -> El {
 fn own(app: App, typed: Typed) -> El {
     let set = Memo::new(move || typed.set());
     let units = switch(
-        "Unit of figures without one",
+        tr!("Unit of figures without one"),
         &[(Unit::Millimetre, "mm"), (Unit::Inch, "in"), (Unit::Thou, "thou")],
         move |unit| typed.unit.get() == unit,
         move |unit| typed.unit.set(unit),
@@ -135,17 +140,18 @@ fn own(app: App, typed: Typed) -> El {
             write(app, set, draft::all_emptied(fields));
         }
     };
-    let send = text("button", "button action", "Write down")
+    let send = text("button", "button action", tr!("Write down"))
         .attr("type", "submit")
         .disabled(move || set.with(Result::is_err));
     let told = el("p").class("refusal empty").attr("role", "status").text_live(move || {
         if typed.marks.with(|marks| marks.trim().is_empty()) {
-            return "A figure with its own unit behind it may stand among the others.".to_owned();
+            return tr!("A figure with its own unit behind it may stand among the others.")
+                .to_owned();
         }
         set.with(|set| match set {
             Ok(set) => {
                 let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).gather();
-                format!("{} leaves: {}", marks.len(), marks.join(", "))
+                tr!("{} leaves: {}", marks.len(), marks.join(", "))
             }
             Err(fault) => fault.to_string(),
         })
@@ -154,9 +160,17 @@ fn own(app: App, typed: Typed) -> El {
         .class("form")
         .on_submit(save)
         .with(units)
-        .with(field("Thicknesses, with a space between", "0.05 0.10 0.15 0.002 in", typed.marks))
+        .with(field(
+            tr!("Thicknesses, with a space between"),
+            tr!("0.05 0.10 0.15 0.002 in"),
+            typed.marks,
+        ))
         .with(told)
-        .with(field("A leaf may be off by (empty: what is usual)", "0.003 mm", typed.tolerance))
-        .with(field("Name", "the long ones in the drawer", typed.name))
+        .with(field(
+            tr!("A leaf may be off by (empty: what is usual)"),
+            tr!("0.003 mm"),
+            typed.tolerance,
+        ))
+        .with(field(tr!("Name"), tr!("the long ones in the drawer"), typed.name))
         .with(send)
 }

@@ -10,6 +10,7 @@ use crate::widget::{field, frame};
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::kept;
 use pitleaf_core::seals::Drawing;
+use pitleaf_translated::tr;
 
 /// The mark's page.
 pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
@@ -30,7 +31,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
     let save_words = move || {
         let mark = typed.get_untracked().trim().to_owned();
         if !mark.is_empty() {
-            let said = format!("mark of {slot}: {mark}");
+            let said = tr!("mark of {slot}: {mark}");
             app.write(vec![Fact::Mark { slot, mark }], said, draft::emptied(typed));
         }
     };
@@ -39,7 +40,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
         Ok(drawing) => {
             app.write(
                 vec![Fact::Drawing { slot, drawing }],
-                format!("mark of {slot}, drawn"),
+                tr!("mark of {slot}, drawn"),
                 move || {
                     strokes.set(Strokes::new());
                     fault.set(String::new());
@@ -47,31 +48,31 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
             );
         }
     };
-    let send = text("button", "button action", "Write down")
+    let send = text("button", "button action", tr!("Write down"))
         .attr("type", "submit")
         .disabled(move || typed.with(|typed| typed.trim().is_empty()));
     let form = el("form")
         .class("form inline")
         .on_submit(save_words)
-        .with(field("As scribed on the part", "two dots and a short line", typed))
+        .with(field(tr!("As scribed on the part"), tr!("two dots and a short line"), typed))
         .with(send);
     let is_blank = move || strokes.with(Vec::is_empty);
     let keys = el("div")
         .class("pair")
         .with(
-            button("button", "Wipe", move || {
+            button("button", tr!("Wipe"), move || {
                 strokes.set(Strokes::new());
                 fault.set(String::new());
             })
             .disabled(is_blank),
         )
-        .with(button("button action", "Keep the drawing", save_drawing).disabled(is_blank));
+        .with(button("button action", tr!("Keep the drawing"), save_drawing).disabled(is_blank));
     let page = el("main")
         .class("page")
         .live(move || now(slot))
-        .with(text("h2", "", "In words"))
+        .with(text("h2", "", tr!("In words")))
         .with(form)
-        .with(text("h2", "", "Or drawn"))
+        .with(text("h2", "", tr!("Or drawn")))
         .with(pad(strokes))
         .with(
             el("p")
@@ -81,7 +82,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
                 .text_live(move || fault.get()),
         )
         .with(keys);
-    frame(move || format!("Mark of {slot}"), move || app.build_name(), true, page)
+    frame(move || tr!("Mark of {slot}"), move || app.build_name(), true, page)
 }
 
 /// The mark in force.
@@ -89,7 +90,7 @@ fn now(slot: Slot) -> Vec<El> {
     let app = app();
     let Some(build) = app.build() else { return Vec::new() };
     app.book.with(|book| {
-        let words = book.mark(&build, slot).unwrap_or("no mark in words yet");
+        let words = book.mark(&build, slot).unwrap_or(tr!("no mark in words yet"));
         let mut shown = vec![text("p", "entry-figure", words)];
         shown.extend(book.drawing(&build, slot).map(|drawing| picture(drawing.strokes())));
         shown

@@ -11,6 +11,7 @@ use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Amount, Reading, Unit};
 use pitleaf_core::seals::{Loose, LooseKind, free_number, match_by_height, match_by_weight};
+use pitleaf_translated::tr;
 
 /// The screen.
 pub(in crate::screen) fn screen() -> Vec<El> {
@@ -37,38 +38,37 @@ pub(in crate::screen) fn screen() -> Vec<El> {
     let write = move || {
         let kind = untrack(kind);
         let Some(number) = pieces.with_untracked(|pieces| free_number(pieces)) else {
-            fault.set("The box is full: withdraw a piece first.".to_owned());
+            fault.set(tr!("The box is full: withdraw a piece first.").to_owned());
             return;
         };
         match Reading::read(&typed.get_untracked(), untrack(unit), kind.bounds()) {
             Err(words) => fault.set(words.to_string()),
             Ok(reading) => {
-                let said =
-                    format!("piece {number}: {} {}", reading.number(), reading.unit().symbol());
+                let said = tr!("piece {number}: {} {}", reading.number(), reading.unit().symbol());
                 app.write(vec![kind.fact(number, &reading)], said, draft::emptied(typed));
             }
         }
     };
     let by = switch(
-        "Match by",
-        &[(true, "by weight"), (false, "by height")],
+        tr!("Match by"),
+        &[(true, tr!("by weight")), (false, tr!("by height"))],
         move |weight| is_by_weight.get() == weight,
         move |weight| is_by_weight.set(weight),
     );
-    let send = text("button", "button action", "Write down")
+    let send = text("button", "button action", tr!("Write down"))
         .attr("type", "submit")
         .disabled(move || typed.with(|typed| typed.trim().is_empty()));
     let form = el("form")
         .class("form inline")
         .on_submit(write)
-        .with(field("The next piece (g, or mm)", "0.00", typed))
+        .with(field(tr!("The next piece (g, or mm)"), tr!("0.00"), typed))
         .with(send);
     let page = el("main")
         .class("page")
-        .with(text("p", "plain", "Number the seals as you write them down; each rotor gets its share so that the sets are as nearly alike as can be."))
+        .with(text("p", "plain", tr!("Number the seals as you write them down; each rotor gets its share so that the sets are as nearly alike as can be.")))
         .with(by)
         .live(move || {
-            let words = pieces.with(|pieces| free_number(pieces)).map_or_else(String::new, |number| format!("Next: piece {number}"));
+            let words = pieces.with(|pieces| free_number(pieces)).map_or_else(String::new, |number| tr!("Next: piece {number}"));
             vec![text("p", "dim", &words)]
         })
         .with(form)
@@ -81,7 +81,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
         )
         .live(move || matched(app, &pieces.get(), is_by_weight.get(), unit()))
         .live(move || pieces.with(|pieces| measured(app, pieces)));
-    frame(|| "Match apex seals".to_owned(), move || app.build_name(), true, page)
+    frame(|| tr!("Match apex seals").to_owned(), move || app.build_name(), true, page)
 }
 
 /// The sharing out, or why there is none.
@@ -96,11 +96,17 @@ fn matched(app: App, pieces: &[Loose], is_by_weight: bool, unit: Unit) -> Vec<El
             lines.push(found.spread_words(is_by_weight, unit));
             let words = lines.join(" ");
             vec![
-                list("rows", "Sets", lines.iter().map(|line| text("div", "placed-line", line))),
-                button("button", "Write this down", move || {
-                    let note =
-                        Fact::Note { about: "Apex seals matched".to_owned(), words: words.clone() };
-                    app.write(vec![note], "apex seals matched".to_owned(), || {});
+                list(
+                    "rows",
+                    tr!("Sets"),
+                    lines.iter().map(|line| text("div", "placed-line", line)),
+                ),
+                button("button", tr!("Write this down"), move || {
+                    let note = Fact::Note {
+                        about: tr!("Apex seals matched").to_owned(),
+                        words: words.clone(),
+                    };
+                    app.write(vec![note], tr!("apex seals matched").to_owned(), || {});
                 }),
             ]
         }
@@ -113,7 +119,7 @@ fn measured(app: App, pieces: &[Loose]) -> Vec<El> {
         return Vec::new();
     }
     let line = |piece: &Loose| {
-        let (entry, name) = (piece.entry.clone(), format!("Piece {}", piece.number));
+        let (entry, name) = (piece.entry.clone(), tr!("Piece {}", piece.number));
         let figure = format!("{} {}", piece.reading.number(), piece.reading.unit().symbol());
         el("div")
             .class("piece-line")
@@ -121,8 +127,8 @@ fn measured(app: App, pieces: &[Loose]) -> Vec<El> {
             .with(text("span", "number", &figure))
             .with(
                 button("quiet", "withdraw", move || app.withdraw(std::slice::from_ref(&entry)))
-                    .attr("aria-label", &format!("Withdraw {name}")),
+                    .attr("aria-label", &tr!("Withdraw {name}")),
             )
     };
-    vec![text("h2", "", "Measured"), list("rows", "Measured", pieces.iter().map(line))]
+    vec![text("h2", "", tr!("Measured")), list("rows", tr!("Measured"), pieces.iter().map(line))]
 }

@@ -22,6 +22,7 @@ pub(super) use leaves::screen as leaves_screen;
 pub(super) use mark::screen as mark_screen;
 pub(super) use matching::screen as matching_screen;
 pub(super) use pad::picture;
+use pitleaf_translated::tr;
 pub(super) use placing::screen as placing_screen;
 pub(super) use set::screen as set_screen;
 pub(super) use sets::screen as sets_screen;
@@ -73,7 +74,7 @@ fn unit_of(report: &SlotReport<'_>, row: &Row, set: Option<&LeafSet>) -> Unit {
 
 /// A caution at its step.
 fn caution(step: Step) -> El {
-    el("p").class("caution").with(text("b", "", "Care: ")).text(step.caution())
+    el("p").class("caution").with(text("b", "", tr!("Care: "))).text(step.caution())
 }
 
 /// A screen's only line where there is no limit to check against.
@@ -81,6 +82,8 @@ fn no_row() -> El {
     text(
         "p",
         "plain",
-        "The sheet has no limit for the gap of a side seal in this build. Put one in under Limits.",
+        tr!(
+            "The sheet has no limit for the gap of a side seal in this build. Put one in under Limits."
+        ),
     )
 }

@@ -2,6 +2,7 @@
 
 use crate::dom::{El, el, svg};
 use crate::signal::*;
+use pitleaf_translated::tr;
 use std::fmt::Write as _;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, PointerEvent};
@@ -16,7 +17,7 @@ pub(in crate::screen) fn picture(strokes: &[Vec<[u8; 2]>]) -> El {
             ("class", "drawing"),
             ("viewBox", "0 0 255 255"),
             ("role", "img"),
-            ("aria-label", "The mark as drawn"),
+            ("aria-label", tr!("The mark as drawn")),
         ])
         .with(svg("path").attr("d", &path(strokes)))
 }
@@ -29,7 +30,7 @@ pub(super) fn pad(strokes: RwSignal<Strokes>) -> El {
         .with(svg("path").attr_live("d", move || Some(strokes.with(|strokes| path(strokes)))));
     el("div")
         .class("pad")
-        .attrs(&[("role", "img"), ("aria-label", "Draw the mark here with a finger")])
+        .attrs(&[("role", "img"), ("aria-label", tr!("Draw the mark here with a finger"))])
         .with(ink)
         .on("pointerdown", move |event| {
             if let Some((pad, point, event)) = at(&event) {

@@ -17,6 +17,7 @@ use pitleaf_core::seals::{
     Loose, LooseKind, Written, assign, free_number, length_doubt, slot_from_gap, slot_length_fact,
     slot_lengths,
 };
+use pitleaf_translated::tr;
 
 /// What is being entered.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -40,7 +41,7 @@ struct Typed {
 /// The screen.
 pub(in crate::screen) fn screen() -> Vec<El> {
     let app = app();
-    let title = || "Which seal goes where".to_owned();
+    let title = || tr!("Which seal goes where").to_owned();
     let under = move || app.build_name();
     let (Some(row), Some(first)) = (gap_row(app), Slot::of_engine(1).into_iter().next()) else {
         return frame(title, under, true, el("main").class("page").with(no_row()));
@@ -54,7 +55,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
         unit: RwSignal::new(unit),
         slot: RwSignal::new(first),
         seal: RwSignal::new(1),
-        aim: RwSignal::new("2 thou".to_owned()),
+        aim: RwSignal::new(tr!("2 thou").to_owned()),
         fault: RwSignal::default(),
     };
     follow(move || draft::put(&hash, &typed.figure.get(), Some(typed.unit.get())));
@@ -66,11 +67,11 @@ pub(in crate::screen) fn screen() -> Vec<El> {
     let limit = limit_line(&row.limit, row.spoken_unit());
     let page = el("main")
         .class("page")
-        .with(text("p", "plain", "Number the seals, measure each seal and each slot at one temperature, and the fewest are left out and the least is ground off."))
+        .with(text("p", "plain", tr!("Number the seals, measure each seal and each slot at one temperature, and the fewest are left out and the least is ground off.")))
         .with(form(app, typed))
         .live(move || measured(app))
-        .with(text("h2", "", "What goes where"))
-        .with(el("div").class("form").with(field(&format!("Gap aimed at (limit {limit})"), "2 thou", typed.aim)))
+        .with(text("h2", "", tr!("What goes where")))
+        .with(el("div").class("form").with(field(&tr!("Gap aimed at (limit {limit})"), tr!("2 thou"), typed.aim)))
         .live(move || placed(app, &row, &typed.aim.get(), typed.unit.get()));
     frame(title, under, true, page)
 }
@@ -84,13 +85,17 @@ fn seals(app: App) -> Vec<Loose> {
 /// What is measured, of which piece, and the key that writes it.
 fn form(app: App, typed: Typed) -> El {
     let what = switch(
-        "What is measured",
-        &[(Entering::Seal, "a seal"), (Entering::Slot, "a slot"), (Entering::Gap, "by a gap")],
+        tr!("What is measured"),
+        &[
+            (Entering::Seal, tr!("a seal")),
+            (Entering::Slot, tr!("a slot")),
+            (Entering::Gap, tr!("by a gap")),
+        ],
         move |one| typed.entering.get() == one,
         move |one| typed.entering.set(one),
     );
     let units = switch(
-        "Unit",
+        tr!("Unit"),
         &[(Unit::Millimetre, "mm"), (Unit::Inch, "in"), (Unit::Thou, "thou")],
         move |unit| typed.unit.get() == unit,
         move |unit| typed.unit.set(unit),
@@ -108,7 +113,7 @@ fn form(app: App, typed: Typed) -> El {
                         typed.slot.set(slot);
                     }
                 });
-            el("label").class("line-field").with(text("span", "", "Slot")).with(select)
+            el("label").class("line-field").with(text("span", "", tr!("Slot"))).with(select)
         };
         let with_seal = || {
             let option = |seal: &Loose| {
@@ -120,14 +125,14 @@ fn form(app: App, typed: Typed) -> El {
                 el("select").with_all(seals(app).iter().map(option)).on("change", move |event| {
                     typed.seal.set(event_target_value(&event).parse().unwrap_or(1))
                 });
-            el("label").class("line-field").with(text("span", "", "with seal")).with(select)
+            el("label").class("line-field").with(text("span", "", tr!("with seal"))).with(select)
         };
         match typed.entering.get() {
             Entering::Seal => {
                 let number = free_number(&seals(app));
                 let words = number.map_or_else(
-                    || "The box is full: withdraw a seal first.".to_owned(),
-                    |number| format!("Seal {number}: write the number on it or on its bag."),
+                    || tr!("The box is full: withdraw a seal first.").to_owned(),
+                    |number| tr!("Seal {number}: write the number on it or on its bag."),
                 );
                 vec![text("p", "dim", &words)]
             }
@@ -136,21 +141,21 @@ fn form(app: App, typed: Typed) -> El {
                 vec![text(
                     "p",
                     "dim",
-                    "Measure a seal first: the slot is its length and the gap together.",
+                    tr!("Measure a seal first: the slot is its length and the gap together."),
                 )]
             }
             Entering::Gap => vec![slots(), with_seal()],
         }
     });
-    let send = text("button", "button action", "Write down")
+    let send = text("button", "button action", tr!("Write down"))
         .attr("type", "submit")
         .disabled(move || typed.figure.with(|figure| figure.trim().is_empty()));
     let label = el("label")
         .with(el("span").text_live(move || {
             match typed.entering.get() {
-                Entering::Seal => "The seal’s length",
-                Entering::Slot => "From corner seal to corner seal",
-                Entering::Gap => "The gap that seal leaves there",
+                Entering::Seal => tr!("The seal’s length"),
+                Entering::Slot => tr!("From corner seal to corner seal"),
+                Entering::Gap => tr!("The gap that seal leaves there"),
             }
             .to_owned()
         }))
@@ -193,26 +198,26 @@ fn fact(app: App, typed: Typed) -> Result<(Fact, String), String> {
     let known = untrack(|| seals(app));
     match typed.entering.get_untracked() {
         Entering::Seal => {
-            let number = free_number(&known).ok_or("The box is full: withdraw a seal first.")?;
+            let number =
+                free_number(&known).ok_or(tr!("The box is full: withdraw a seal first."))?;
             let reading = size(&figure)?;
-            let said = format!("seal {number}: {} {}", reading.number(), reading.unit().symbol());
+            let said = tr!("seal {number}: {} {}", reading.number(), reading.unit().symbol());
             Ok((LooseKind::SideSealLength.fact(number, &reading), said))
         }
         Entering::Slot => {
             let reading = size(&figure)?;
-            let said = format!("slot {slot}: {} {}", reading.number(), reading.unit().symbol());
+            let said = tr!("slot {slot}: {} {}", reading.number(), reading.unit().symbol());
             Ok((slot_length_fact(slot, &reading), said))
         }
         Entering::Gap => {
             let number = typed.seal.get_untracked();
-            let seal = known
-                .iter()
-                .find(|seal| seal.number == number)
-                .or(known.first())
-                .ok_or("Measure a seal first: the slot is its length and the gap together.")?;
+            let seal =
+                known.iter().find(|seal| seal.number == number).or(known.first()).ok_or(tr!(
+                    "Measure a seal first: the slot is its length and the gap together."
+                ))?;
             let gap = Written::read(&figure, unit, &Bounds::GAP).map_err(say)?;
             let reading = slot_from_gap(seal.reading.amount(), &gap).map_err(say)?;
-            let said = format!(
+            let said = tr!(
                 "slot {slot}: {} mm, from seal {} and a gap of {gap}",
                 reading.number(),
                 seal.number
@@ -231,7 +236,10 @@ fn write(app: App, typed: Typed) {
             if typed.entering.get_untracked() == Entering::Gap {
                 facts.insert(
                     0,
-                    Fact::Note { about: "Which seal goes where".to_owned(), words: said.clone() },
+                    Fact::Note {
+                        about: tr!("Which seal goes where").to_owned(),
+                        words: said.clone(),
+                    },
                 );
             }
             let emptied = draft::emptied(typed.figure);
@@ -263,12 +271,12 @@ fn measured(app: App) -> Vec<El> {
             ))
             .with(
                 button("quiet", "withdraw", move || app.withdraw(std::slice::from_ref(&entry)))
-                    .attr("aria-label", &format!("Withdraw {name}")),
+                    .attr("aria-label", &tr!("Withdraw {name}")),
             )
     };
     let seals: Vec<El> = seals(app)
         .iter()
-        .map(|seal| line(format!("Seal {}", seal.number), &seal.reading, seal.entry.clone()))
+        .map(|seal| line(tr!("Seal {}", seal.number), &seal.reading, seal.entry.clone()))
         .gather();
     let slots: Vec<El> = app
         .book
@@ -280,8 +288,8 @@ fn measured(app: App) -> Vec<El> {
         return Vec::new();
     }
     vec![
-        text("h2", "", &format!("Measured: {} seals, {} slots", seals.len(), slots.len())),
-        list("rows", "Measured", seals.into_iter().chain(slots)),
+        text("h2", "", &tr!("Measured: {} seals, {} slots", seals.len(), slots.len())),
+        list("rows", tr!("Measured"), seals.into_iter().chain(slots)),
     ]
 }
 
@@ -292,7 +300,7 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
     let slots = app.book.with(|book| slot_lengths(book, &build, app.rotors()));
     let aim = match Reading::read(aim, Unit::Millimetre, Bounds::widest(Dimension::Length)) {
         Ok(aim) => aim.amount(),
-        Err(fault) => return vec![text("p", "refusal", &format!("Gap aimed at: {fault}"))],
+        Err(fault) => return vec![text("p", "refusal", &tr!("Gap aimed at: {fault}"))],
     };
     let lengths: Vec<Amount> = seals.iter().map(|seal| seal.reading.amount()).gather();
     let places: Vec<Amount> = slots.iter().map(|(_, _, reading)| reading.amount()).gather();
@@ -314,7 +322,7 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
     lines.order_by_key(|(slot, _)| *slot);
     let mut shown = vec![list(
         "rows",
-        "What goes where",
+        tr!("What goes where"),
         lines.iter().map(|(slot, words)| {
             el("div")
                 .class("placed-line")
@@ -325,12 +333,13 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
     if !found.unused.is_empty() {
         let left: Vec<String> =
             found.unused.iter().map(|&seal| seals[seal].number.to_string()).gather();
-        shown.push(text("p", "plain", &format!("Left over: {}.", left.join(", "))));
+        shown.push(text("p", "plain", &tr!("Left over: {}.", left.join(", "))));
     }
     let words: Vec<String> = lines.iter().map(|(slot, words)| format!("{slot}: {words}")).gather();
-    shown.push(button("button", "Write this down", move || {
-        let note = Fact::Note { about: "Which seal goes where".to_owned(), words: words.join(" ") };
-        app.write(vec![note], "which seal goes where".to_owned(), || {});
+    shown.push(button("button", tr!("Write this down"), move || {
+        let note =
+            Fact::Note { about: tr!("Which seal goes where").to_owned(), words: words.join(" ") };
+        app.write(vec![note], tr!("which seal goes where").to_owned(), || {});
     }));
     shown
 }

@@ -17,6 +17,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Gauge, Row, decide};
 use pitleaf_core::quantity::{Amount, Fault, Reading, Span, Unit};
 use pitleaf_core::seals::{Place, SetCheck, SpreadCheck, Step, set_readings};
+use pitleaf_translated::tr;
 use send_wrapper::SendWrapper;
 use std::rc::Rc;
 
@@ -85,7 +86,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let figure = el("div")
         .class("figure-line")
         .with(el("b").class("set-place").text_live(here.clone()))
-        .with(figure_input("Reading", typed).on_enter(move || enter.write()))
+        .with(figure_input(tr!("Reading"), typed).on_enter(move || enter.write()))
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
     let card = {
         let m = SendWrapper::new(m.clone());
@@ -99,12 +100,12 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let whole = m.clone();
     let (one, all) = (m.clone(), m.clone());
     let down = button("key action wide", "", move || one.write())
-        .text_live(move || format!("Write {}", here()))
+        .text_live(move || tr!("Write {}", here()))
         .disabled(move || reading.with(Result::is_err));
     let alike = button("unit", "", move || all.write_all())
         .text_live({
             let m = m.clone();
-            move || format!("All {} left alike", m.left().len())
+            move || tr!("All {} left alike", m.left().len())
         })
         .disabled({
             let m = m.clone();
@@ -120,19 +121,19 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
         .with(
             el("div")
                 .class("set-places")
-                .attrs(&[("role", "group"), ("aria-label", "Places")])
+                .attrs(&[("role", "group"), ("aria-label", tr!("Places"))])
                 .live(move || places.keys()),
         )
         .with(text("p", "source", &limited.source.to_string()))
-        .with(text("p", "how", &format!("With {}. {}", row.gauge.name(), row.how)))
+        .with(text("p", "how", &tr!("With {}. {}", row.gauge.name(), row.how)))
         .with_all(row.help().map(help_beside));
     if !row.caution.is_empty() {
-        answer =
-            answer.with(el("p").class("caution").with(text("b", "", "Care: ")).text(&row.caution));
+        answer = answer
+            .with(el("p").class("caution").with(text("b", "", tr!("Care: "))).text(&row.caution));
     }
     if limited.is_of_a_set() {
         let alone = Route::Check { row: limited.id.clone(), place: String::new() };
-        answer = answer.with(link("quiet", &alone.hash()).text("Type the spread alone"));
+        answer = answer.with(link("quiet", &alone.hash()).text(tr!("Type the spread alone")));
     }
     if row.part == pitleaf_core::limits::Part::CornerSeal {
         answer = answer.with(super::caution(Step::CornerSeals));
@@ -145,7 +146,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let under = move || {
         set.with(|set| {
             let done = set.iter().filter(|(_, reading)| reading.is_some()).count();
-            format!("{} · {done} of {}", app.build_name(), set.len())
+            tr!("{} · {done} of {}", app.build_name(), set.len())
         })
     };
     frame(move || what.clone(), under, true, check_frame(app, answer, keys))
@@ -179,7 +180,7 @@ impl Measuring {
         else {
             return;
         };
-        let said = format!("{} {} on {place}", reading.number(), reading.unit().symbol());
+        let said = tr!("{} {} on {place}", reading.number(), reading.unit().symbol());
         let (emptied, at, set) = (draft::emptied(self.typed), self.at, self.set);
         self.app.write(vec![self.figure(place, &reading)], said, move || {
             emptied();
@@ -198,7 +199,7 @@ impl Measuring {
         let left = untrack(|| self.left());
         let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).gather();
         let said =
-            format!("{} {} on {} places", reading.number(), reading.unit().symbol(), facts.len());
+            tr!("{} {} on {} places", reading.number(), reading.unit().symbol(), facts.len());
         let typed = self.typed;
         self.app.write(facts, said, draft::emptied(typed));
     }
@@ -226,7 +227,7 @@ impl Measuring {
             match (reading, self.spread()) {
                 (Ok(_) | Err(Fault::Empty), Some(spread)) => Shown {
                     call: spread.call,
-                    word: spread.call.map_or("Spread", |call| call.word()).to_owned(),
+                    word: spread.call.map_or(tr!("Spread"), |call| call.word()).to_owned(),
                     words: spread.words(unit),
                 },
                 (Ok(_), None) if self.limited.is_of_a_set() => of_reading(&Err(Fault::Empty)),
@@ -278,7 +279,7 @@ impl Measuring {
                     let said = match (call, reading) {
                         (Some(call), _) => call.word(),
                         (None, Some(_)) => &figure,
-                        (None, None) => "not measured",
+                        (None, None) => tr!("not measured"),
                     };
                     let spoken = format!("{place}: {said}");
                     button("unit set-key", "", move || here.set(at))

@@ -9,6 +9,7 @@ use crate::widget::frame;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Part, Row, limit_line};
 use pitleaf_core::seals::{Step, set_readings};
+use pitleaf_translated::tr;
 
 const PARTS: [Part; 4] = [Part::ApexSeal, Part::CornerSeal, Part::OilSeal, Part::SideSeal];
 
@@ -28,7 +29,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
             })
             .gather()
     });
-    frame(|| "A set in one go".to_owned(), move || app.build_name(), true, page)
+    frame(|| tr!("A set in one go").to_owned(), move || app.build_name(), true, page)
 }
 
 fn row_line(app: App, row: &Row) -> El {
@@ -49,9 +50,9 @@ fn row_line(app: App, row: &Row) -> El {
     ));
     // The spread of what are no lengths is one reading for the whole set.
     let (to, beside) = if by.is_of_a_set() {
-        (Route::Check { row: row.id.clone(), place: String::new() }, "one reading".to_owned())
+        (Route::Check { row: row.id.clone(), place: String::new() }, tr!("one reading").to_owned())
     } else {
-        (Route::Set(row.id.clone()), format!("{done} of {all}"))
+        (Route::Set(row.id.clone()), tr!("{done} of {all}"))
     };
     link("row-link", &to.hash()).with(what).with(text("span", "row-limit kind", &beside))
 }

@@ -16,14 +16,14 @@ use crate::widget::{bracket_picture, frame, help};
 use pitleaf_core::book::{EntryId, Fact, Slot, Subject};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{GroundBy, SlotState, Step};
+use pitleaf_translated::tr;
 
 /// A slot's page.
 pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
     let app = app();
-    let title = move || format!("Slot {slot}");
-    let under = move || {
-        format!("{} · rotor {}, {} face", app.build_name(), slot.rotor(), slot.face().name())
-    };
+    let title = move || tr!("Slot {slot}");
+    let under =
+        move || tr!("{} · rotor {}, {} face", app.build_name(), slot.rotor(), slot.face().name());
     let by = RwSignal::new(GroundBy::Strokes);
     let known = Memo::new(move || answer(app, slot, by.get()));
     // Counting goes on as it was done last.
@@ -52,7 +52,7 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
     });
     let below = el("div").class("check-keys").live(move || {
         if is_fitted.get() {
-            vec![button("button", "Take the seal out again", move || fit(app, slot, false))]
+            vec![button("button", tr!("Take the seal out again"), move || fit(app, slot, false))]
         } else {
             keys.shown()
         }
@@ -62,7 +62,11 @@ pub(in crate::screen) fn screen(slot: Slot) -> Vec<El> {
 
 fn no_build(app: App) -> El {
     if app.build().is_none() {
-        text("p", "plain", "Open a build, and what you try here is written down and worked out.")
+        text(
+            "p",
+            "plain",
+            tr!("Open a build, and what you try here is written down and worked out."),
+        )
     } else if gap_row(app).is_none() {
         no_row()
     } else {
@@ -78,7 +82,7 @@ fn told(known: &SlotAnswer) -> Vec<El> {
         &known.words,
     ));
     let card = el("section")
-        .attrs(&[("role", "status"), ("aria-label", "What is known of the gap")])
+        .attrs(&[("role", "status"), ("aria-label", tr!("What is known of the gap"))])
         .class(&format!("verdict slot-card {}", class(known.state)))
         .with(sign(known.state))
         .with(words);
@@ -86,12 +90,16 @@ fn told(known: &SlotAnswer) -> Vec<El> {
 }
 
 /// Said where a seal is in its slot although its gap is past the limit.
-const PAST: &str = "This seal is written down as fitted, and its gap is past the limit. Take it out again, or \
-                    say in the decisions why it stays: it is open at the sign-off until then.";
+const PAST: &str = tr!(
+    "This seal is written down as fitted, and its gap is past the limit. Take it out again, or \
+                    say in the decisions why it stays: it is open at the sign-off until then."
+);
 
 /// Said where a seal is in its slot and no trial proves its gap.
-const UNPROVED: &str = "This seal is written down as fitted, and its trials do not prove the gap. Take it out and try \
-                        again, or type the gap as measured: it is open at the sign-off until then.";
+const UNPROVED: &str = tr!(
+    "This seal is written down as fitted, and its trials do not prove the gap. Take it out and try \
+                        again, or type the gap as measured: it is open at the sign-off until then."
+);
 
 /// What to try, how much to grind, and what else can be done here.
 fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
@@ -102,8 +110,8 @@ fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
             shown.push(
                 el("section")
                     .class("grinding")
-                    .attr("aria-label", "Grinding")
-                    .with(text("h2", "", "Grinding"))
+                    .attr("aria-label", tr!("Grinding"))
+                    .with(text("h2", "", tr!("Grinding")))
                     .with(text("p", "", &known.grinding)),
             );
         }
@@ -115,7 +123,7 @@ fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
     if known.state == SlotState::FittedPast {
         let to = Route::Work(WorkPlace::Decisions).hash();
         shown.push(text("p", "caution", PAST));
-        shown.push(link("button", &to).text("Decisions"));
+        shown.push(link("button", &to).text(tr!("Decisions")));
     }
     if known.state == SlotState::FittedUnproved {
         shown.push(text("p", "caution", UNPROVED));
@@ -123,16 +131,17 @@ fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
     shown.push(mark(slot, known));
     let mut actions = Vec::new();
     if !known.state.is_fitted() {
-        actions.push(button("plate-link", "Seal is fitted", move || fit(app, slot, true)));
+        actions.push(button("plate-link", tr!("Seal is fitted"), move || fit(app, slot, true)));
     }
-    actions.push(button("plate-link", "Take a fresh seal", move || {
-        app.write(vec![Fact::FreshSeal { slot }], format!("{slot}: a fresh seal taken"), || {});
+    actions.push(button("plate-link", tr!("Take a fresh seal"), move || {
+        app.write(vec![Fact::FreshSeal { slot }], tr!("{slot}: a fresh seal taken"), || {});
     }));
     if let Some(row) = gap_row(app) {
         let check = Route::Check { row: row.id, place: slot.to_string() };
-        actions.push(link("plate-link", &check.hash()).text("Type a gap measured"));
+        actions.push(link("plate-link", &check.hash()).text(tr!("Type a gap measured")));
     }
-    actions.push(link("plate-link", &Route::HotGap(Some(slot)).hash()).text("The gap when hot"));
+    actions
+        .push(link("plate-link", &Route::HotGap(Some(slot)).hash()).text(tr!("The gap when hot")));
     shown.push(el("div").class("pair").with_all(actions));
     if known.state == SlotState::Fits {
         shown.push(caution(Step::Springs));
@@ -143,10 +152,10 @@ fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
 
 /// The leaf to try, large.
 fn next(known: &SlotAnswer) -> El {
-    let card = el("section").class("next-leaf").attr("aria-label", "Next leaf");
+    let card = el("section").class("next-leaf").attr("aria-label", tr!("Next leaf"));
     match &known.next {
         Ok(next) => card
-            .with(text("h2", "", "Next leaf"))
+            .with(text("h2", "", tr!("Next leaf")))
             .with(text(
                 "p",
                 if next.stack.chars().count() > 12 { "next-stack long" } else { "next-stack" },
@@ -161,23 +170,23 @@ fn next(known: &SlotAnswer) -> El {
 fn mark(slot: Slot, known: &SlotAnswer) -> El {
     let words = match (&known.mark, known.drawing.is_empty()) {
         (Some(mark), _) => mark.as_str(),
-        (None, true) => "no mark yet",
-        (None, false) => "drawn",
+        (None, true) => tr!("no mark yet"),
+        (None, false) => tr!("drawn"),
     };
     let line = link("entry mark-line", &Route::Mark(slot).hash());
     let line = if known.drawing.is_empty() { line } else { line.with(picture(&known.drawing)) };
     line.with(el("span").class("entry-words").with(text("b", "", words)).with(text(
         "span",
         "dim",
-        "the mark on the part",
+        tr!("the mark on the part"),
     )))
-    .with(text("span", "kind", "change"))
+    .with(text("span", "kind", tr!("change")))
 }
 
 fn fit(app: App, slot: Slot, fitted: bool) {
     app.write(
         vec![Fact::Fitted { slot, fitted }],
-        format!("{slot}: seal {}", if fitted { "fitted" } else { "taken out" }),
+        tr!("{slot}: seal {}", if fitted { tr!("fitted") } else { tr!("taken out") }),
         || {},
     );
 }
@@ -206,7 +215,11 @@ fn history(app: App, slot: Slot) -> Vec<El> {
     }
     entries.sort();
     vec![
-        text("h2", "", "Written so far"),
-        list("entries", "Written so far", entries.into_iter().rev().map(|(_, id)| entry_line(id))),
+        text("h2", "", tr!("Written so far")),
+        list(
+            "entries",
+            tr!("Written so far"),
+            entries.into_iter().rev().map(|(_, id)| entry_line(id)),
+        ),
     ]
 }

@@ -9,6 +9,7 @@ use pitleaf_core::seals::{
     Bracket, GroundBy, History, LeafSet, NextLeaf, Place, SlotState, advise, halving_leaf,
     next_leaf, removal_for, sentence, stages,
 };
+use pitleaf_translated::tr;
 
 /// A leaf or stack to try next.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -62,45 +63,44 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
         // Limits of another dimension than a gap's can be the builder's own slip; the check says so.
         let is_length = row.unit.dimension() == Dimension::Length;
         let words = match (&report.history, report.measured) {
-            (Err(fault), _) => format!("{fault} Withdraw the wrong one below."),
-            (Ok(_), Some(figure)) => format!(
-                "Measured {} {}{}. The limit is {}.",
-                figure.text,
-                figure.unit.symbol(),
-                if report.trials.is_empty() { "" } else { ", later than any leaf tried" },
+            (Err(fault), _) => tr!("{fault} Withdraw the wrong one below."),
+            (Ok(_), Some(figure)) => tr!(
+                "Measured {}{}. The limit is {}.",
+                figure.shown(),
+                if report.trials.is_empty() { "" } else { tr!(", later than any leaf tried") },
                 limit_line(&limit, unit)
             ),
             (Ok(_), None) if report.trials.is_empty() => {
-                format!("Nothing tried yet. The limit is {}.", limit_line(&limit, unit))
+                tr!("Nothing tried yet. The limit is {}.", limit_line(&limit, unit))
             }
             (Ok(_), None) => {
                 let (told, again) = (sentence(bracket, &limit, unit), bracket.words(other));
-                if again == bracket.words(unit) { told } else { format!("{told} That is {again}.") }
+                if again == bracket.words(unit) { told } else { tr!("{told} That is {again}.") }
             }
         };
         let next = match (&report.history, &set) {
-            (Err(_), _) => Err("No leaf proposed while two trials disagree.".to_owned()),
+            (Err(_), _) => Err(tr!("No leaf proposed while two trials disagree.").to_owned()),
             (_, None) => {
-                Err("Enter the feeler leaves on your bench, and the next to try is proposed.".to_owned())
+                Err(tr!("Enter the feeler leaves on your bench, and the next to try is proposed.").to_owned())
             }
             (Ok(_), Some(set)) => match next_leaf(bracket, &limit, set, STACKED) {
                 NextLeaf::Try(next) => Ok(Proposal {
                     stack: next.stack.to_string(),
                     why: match next.most_tries {
-                        1 => "This try decides, if a leaf of this set can.".to_owned(),
-                        most => format!("Decided in {most} tries at most, if this set can."),
+                        1 => tr!("This try decides, if a leaf of this set can.").to_owned(),
+                        most => tr!("Decided in {most} tries at most, if this set can."),
                     },
                 }),
                 NextLeaf::Decided(_) if report.state == SlotState::ToGrind => {
                     after_grinding(bracket, &limit, set)
                 }
-                NextLeaf::Decided(_) => Err("Decided: no more leaf is needed.".to_owned()),
+                NextLeaf::Decided(_) => Err(tr!("Decided: no more leaf is needed.").to_owned()),
                 NextLeaf::SetCannotSay => match halving_leaf(bracket, set, STACKED) {
                     Some(stack) => Ok(Proposal {
                         stack: stack.to_string(),
-                        why: "No leaf of this set can decide. This one parts what is left in two.".to_owned(),
+                        why: tr!("No leaf of this set can decide. This one parts what is left in two.").to_owned(),
                     }),
-                    None => Err("No leaf or stack of this set can tell more. Take a finer set, or measure with a gauge.".to_owned()),
+                    None => Err(tr!("No leaf or stack of this set can tell more. Take a finer set, or measure with a gauge.").to_owned()),
                 },
             },
         };
@@ -112,7 +112,7 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
             let rate =
                 removal.map(|removal| format!(" {}", removal.words(unit))).unwrap_or_default();
             match (report.history.is_ok(), advise(bracket, removal, &limit)) {
-                (false, _) => "No advice while two trials disagree.".to_owned(),
+                (false, _) => tr!("No advice while two trials disagree.").to_owned(),
                 (true, Ok(advice)) => format!("{}{rate}", advice.words()),
                 (true, Err(refusal)) => refusal.to_string(),
             }
@@ -146,8 +146,8 @@ fn after_grinding(now: Bracket, limit: &Limit, set: &LeafSet) -> Result<Proposal
     match next_leaf(Bracket { high: None, ..now }, limit, set, STACKED) {
         NextLeaf::Try(next) => Ok(Proposal {
             stack: next.stack.to_string(),
-            why: "Too tight: grind first, then try this one.".to_owned(),
+            why: tr!("Too tight: grind first, then try this one.").to_owned(),
         }),
-        _ => Err("Decided: no more leaf is needed before it is ground.".to_owned()),
+        _ => Err(tr!("Decided: no more leaf is needed before it is ground.").to_owned()),
     }
 }

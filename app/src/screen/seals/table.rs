@@ -7,19 +7,21 @@ use crate::route::Route;
 use crate::state::app;
 use crate::widget::frame;
 use pitleaf_core::gather::Gather;
+use pitleaf_translated::tr;
 
 /// The table.
 pub(in crate::screen) fn screen() -> Vec<El> {
     let app = app();
     let engine = engine(app);
-    let head = ["Slot", "Gap", "Seal"].map(|words| text("th", "", words).attr("scope", "col"));
+    let head = [tr!("Slot"), tr!("Gap"), tr!("Seal")]
+        .map(|words| text("th", "", words).attr("scope", "col"));
     let table = el("table")
         .class("slot-table")
-        .with(text("caption", "unseen", "Side-seal slots of the engine, front to rear"))
+        .with(text("caption", "unseen", tr!("Side-seal slots of the engine, front to rear")))
         .with(el("thead").with(el("tr").with_all(head)))
         .with(el("tbody").live(move || engine.with(|lines| lines.iter().map(row).gather())));
     frame(
-        || "All slots".to_owned(),
+        || tr!("All slots").to_owned(),
         move || engine.with(|lines| progress(app, lines)),
         true,
         el("main").class("page").with(table),

@@ -14,6 +14,7 @@ use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
     Ground, GroundBy, LeafFault, Outcome, Stack, Step, Trial, TrialFault, usual_tolerance,
 };
+use pitleaf_translated::tr;
 
 /// What stands on the keys.
 #[derive(Clone, Copy)]
@@ -123,20 +124,21 @@ impl TrialKeys {
         };
         let pair = el("div")
             .class("pair trial-pair")
-            .with(button("key action", "Goes", move || self.write(Outcome::Goes, false)))
-            .with(button("key action", "Does not go", move || {
+            .with(button("key action", tr!("Goes"), move || self.write(Outcome::Goes, false)))
+            .with(button("key action", tr!("Does not go"), move || {
                 self.write(Outcome::DoesNotGo, false)
             }));
-        let more =
-            button("quiet more", "Without a leaf…", move || self.alone.update(|on| *on = !*on))
-                .attr_live("aria-expanded", move || Some(self.alone.get().to_string()));
+        let more = button("quiet more", tr!("Without a leaf…"), move || {
+            self.alone.update(|on| *on = !*on)
+        })
+        .attr_live("aria-expanded", move || Some(self.alone.get().to_string()));
         let without = el("div")
             .class("pair without-leaf")
             .attr_live("hidden", move || (!self.alone.get()).then(String::new))
             .with_all([
-                seen("Will not enter", Outcome::WillNotEnter),
-                seen("Moves the corner seal", Outcome::MovesCornerSeal),
-                seen("Free, no leaf enters", Outcome::FreeNoLeaf),
+                seen(tr!("Will not enter"), Outcome::WillNotEnter),
+                seen(tr!("Moves the corner seal"), Outcome::MovesCornerSeal),
+                seen(tr!("Free, no leaf enters"), Outcome::FreeNoLeaf),
             ]);
         let fault = el("p")
             .class("refusal trial-fault")
@@ -148,7 +150,9 @@ impl TrialKeys {
                 let asked = self.asked.get().into_iter();
                 asked
                     .map(|outcome| {
-                        button("quiet", "Write it all the same", move || self.write(outcome, true))
+                        button("quiet", tr!("Write it all the same"), move || {
+                            self.write(outcome, true)
+                        })
                     })
                     .gather()
             }),
@@ -165,7 +169,7 @@ impl TrialKeys {
         let input = el("input")
             .attrs(&[("autocomplete", "off"), ("autocapitalize", "off"), ("spellcheck", "false")])
             .attr_live("aria-label", move || {
-                Some(format!("Leaf or stack tried, in {}", self.unit.get().symbol()))
+                Some(tr!("Leaf or stack tried, in {}", self.unit.get().symbol()))
             })
             .attr_live("placeholder", move || Some(self.unit.get().symbol().to_owned()))
             .class("leaf-input")
@@ -173,15 +177,15 @@ impl TrialKeys {
         let label = el("span")
             .class("dim")
             .attr("aria-hidden", "true")
-            .text_live(move || format!("Leaf in {}", self.unit.get().symbol()));
+            .text_live(move || tr!("Leaf in {}", self.unit.get().symbol()));
         let units = [(Unit::Thou, "thou"), (Unit::Inch, "in"), (Unit::Millimetre, "mm")];
         let units = switch(
-            "Unit of the leaf",
+            tr!("Unit of the leaf"),
             &units,
             move |unit| self.unit.get() == unit,
             move |unit| self.unit.set(unit),
         );
-        let leaves = button("unit", "Leaves", move || self.open.update(|open| *open = !*open))
+        let leaves = button("unit", tr!("Leaves"), move || self.open.update(|open| *open = !*open))
             .attr_live("aria-expanded", move || Some(self.open.get().to_string()));
         el("div").class("trial-line leaf-line").with_all([label, units, leaves, input])
     }
@@ -199,7 +203,7 @@ impl TrialKeys {
         };
         let input = el("input")
             .attrs(&[
-                ("aria-label", "Ground off since the last trial"),
+                ("aria-label", tr!("Ground off since the last trial")),
                 ("inputmode", "numeric"),
                 ("autocomplete", "off"),
                 ("placeholder", "0"),
@@ -213,7 +217,7 @@ impl TrialKeys {
                 .attr_live("selected", move || (self.by.get() == by).then(String::new))
         };
         let select = el("select")
-            .attr("aria-label", "Counted in")
+            .attr("aria-label", tr!("Counted in"))
             .with_all(GroundBy::ALL.map(option))
             .on("change", move |event| {
                 let chosen = event_target_value(&event);
@@ -223,10 +227,10 @@ impl TrialKeys {
             });
         el("div")
             .class("trial-line ground-line")
-            .with(text("span", "dim", "Ground since"))
-            .with(button("unit", "−", move || step(-1)).attr("aria-label", "One less"))
+            .with(text("span", "dim", tr!("Ground since")))
+            .with(button("unit", "−", move || step(-1)).attr("aria-label", tr!("One less")))
             .with(input)
-            .with(button("unit", "+", move || step(1)).attr("aria-label", "One more"))
+            .with(button("unit", "+", move || step(1)).attr("aria-label", tr!("One more")))
             .with(select)
     }
 
@@ -250,7 +254,7 @@ impl TrialKeys {
             .live(move || {
                 let Some(set) = leaves_on_bench(self.app) else {
                     return vec![
-                        link("button", &Route::Leaves.hash()).text("Enter your feeler leaves"),
+                        link("button", &Route::Leaves.hash()).text(tr!("Enter your feeler leaves")),
                     ];
                 };
                 let mut shown: Vec<El> = set
@@ -272,8 +276,10 @@ impl TrialKeys {
                     })
                     .gather();
                 shown.push(
-                    button("unit", "Put together", move || self.stacking.update(|on| *on = !*on))
-                        .pressed(move || self.stacking.get()),
+                    button("unit", tr!("Put together"), move || {
+                        self.stacking.update(|on| *on = !*on)
+                    })
+                    .pressed(move || self.stacking.get()),
                 );
                 shown
             })

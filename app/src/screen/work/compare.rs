@@ -10,6 +10,7 @@ use crate::widget::{call_mark, frame};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{limit_line, places};
 use pitleaf_core::route::{Comparison, compare, compared_rows};
+use pitleaf_translated::tr;
 
 /// How many builds are drawn.
 const MOST: usize = 8;
@@ -22,7 +23,7 @@ pub fn screen(app: App, row: &str) -> Vec<El> {
     let row = row.to_owned();
     let pieces: Vec<(String, String)> = app.sheet.with_untracked(|sheet| {
         let pieces = sheet.row(&row).map(|row| places(row.part, 4)).unwrap_or_default();
-        std::iter::once((String::new(), "the worst of all".to_owned()))
+        std::iter::once((String::new(), tr!("the worst of all").to_owned()))
             .chain(pieces.into_iter().map(|piece| (piece.clone(), piece)))
             .gather()
     });
@@ -31,18 +32,18 @@ pub fn screen(app: App, row: &str) -> Vec<El> {
         .live(move || {
             let rows: Vec<(String, String)> = app.sheet.with(|sheet| {
                 let rows = app.book.with(|book| compared_rows(book, sheet));
-                std::iter::once((String::new(), "choose".to_owned()))
+                std::iter::once((String::new(), tr!("choose").to_owned()))
                     .chain(rows.into_iter().map(|row| (row.id.clone(), row.what.clone())))
                     .gather()
             });
-            vec![choose("Figure", &rows, chosen)]
+            vec![choose(tr!("Figure"), &rows, chosen)]
         })
-        .with(choose("Piece", &pieces, place))
+        .with(choose(tr!("Piece"), &pieces, place))
         .live(move || {
             app.sheet.with(|sheet| {
                 let found = app.book.with(|book| compare(book, sheet, &row, &place.get(), MOST));
                 if found.points.is_empty() {
-                    return vec![text("p", "plain", "No build has such a figure.")];
+                    return vec![text("p", "plain", tr!("No build has such a figure."))];
                 }
                 let limit = sheet.row(&row).map(|row| limit_line(&row.limit, row.spoken_unit()));
                 let mut shown = vec![plot(&found)];
@@ -50,9 +51,7 @@ pub fn screen(app: App, row: &str) -> Vec<El> {
                     text(
                         "p",
                         "plain",
-                        &format!(
-                            "Dashed: the limit, {limit}. The latest build stands at the left."
-                        ),
+                        &tr!("Dashed: the limit, {limit}. The latest build stands at the left."),
                     )
                 }));
                 let lines = found.points.iter().map(|point| {
@@ -62,13 +61,13 @@ pub fn screen(app: App, row: &str) -> Vec<El> {
                         .with(text("span", "dim", &point.name));
                     el("div").class("entry").with(call_mark(point.call)).with(words)
                 });
-                shown.push(list("entries", "Builds, the latest first", lines));
+                shown.push(list("entries", tr!("Builds, the latest first"), lines));
                 shown
             })
         });
     frame(
-        || "Over the builds".to_owned(),
-        || "How it came out on the last ones".to_owned(),
+        || tr!("Over the builds").to_owned(),
+        || tr!("How it came out on the last ones").to_owned(),
         true,
         body,
     )
@@ -81,7 +80,7 @@ fn plot(found: &Comparison) -> El {
         ("viewBox", "-80 -80 1160 1160"),
         ("preserveAspectRatio", "none"),
         ("role", "img"),
-        ("aria-label", "The figures, listed below, against their limit"),
+        ("aria-label", tr!("The figures, listed below, against their limit")),
     ]);
     let edge = |y: i32| svg("path").attrs(&[("class", "edge"), ("d", &format!("M-80 {y}H1080"))]);
     let line: Vec<String> =

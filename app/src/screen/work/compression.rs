@@ -9,7 +9,9 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame, switch};
 use pitleaf_core::gather::Gather;
+use pitleaf_core::language::said;
 use pitleaf_core::route::{RouteFact, TypedTest, compression_in, decision_words};
+use pitleaf_translated::tr;
 
 /// Units by their symbols, as the record has them.
 const UNITS: [(&str, &str); 3] = [("kPa", "kPa"), ("psi", "psi"), ("bar", "bar")];
@@ -43,33 +45,33 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
             return;
         }
         said.set(String::new());
-        write(app, RouteFact::Compression(typed), "compression", draft::all_emptied(faces));
+        write(app, RouteFact::Compression(typed), tr!("compression"), draft::all_emptied(faces));
     };
     let body = el("main")
         .class("page")
         .live(move || {
             let rotors = app.rotors();
             let keys = (1..=rotors).map(|number| {
-                let key = way("unit", WorkPlace::Compression(number)).text(&format!("Rotor {number}"));
+                let key = way("unit", WorkPlace::Compression(number)).text(&tr!("Rotor {number}"));
                 if number == rotor { key.attr("aria-current", "page") } else { key }
             });
             vec![el("div").class("units").with_all(keys)]
         })
-        .with(text("p", "caution", "Fuel and ignition off, nobody at belts or fan, hot parts: gloves. Fuel mist catches fire."))
+        .with(text("p", "caution", tr!("Fuel and ignition off, nobody at belts or fan, hot parts: gloves. Fuel mist catches fire.")))
         .with(
             el("div")
                 .class("form")
                 .with(el("div").class("three").with_all((1..).zip(faces).map(|(number, face): (u8, _)| {
-                    field(&format!("Face {number}"), "0", face)
+                    field(&tr!("Face {number}"), "0", face)
                 })))
-                .with(switch("Unit", &UNITS, move |choice| unit.get() == choice, move |choice| unit.set(choice.to_owned())))
-                .with(field("Cranking speed, turns a minute", "250", speed))
-                .with(field("Altitude, m or ft", "120 m", altitude))
+                .with(switch(tr!("Unit"), &UNITS, move |choice| unit.get() == choice, move |choice| unit.set(choice.to_owned())))
+                .with(field(tr!("Cranking speed, turns a minute"), "250", speed))
+                .with(field(tr!("Altitude, m or ft"), "120 m", altitude))
                 .with(refusal(said))
-                .with(button("button action", "Write down", save)),
+                .with(button("button action", tr!("Write down"), save)),
         )
         .live(move || record(app));
-    frame(|| "Compression".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("Compression").to_owned(), move || app.build_name(), true, body)
 }
 
 fn test(app: App, rotor: u8) -> Option<TypedTest> {
@@ -88,9 +90,9 @@ fn record(app: App) -> Vec<El> {
                 return Vec::new();
             }
             let lines = found.into_iter().map(|(finding, decision)| {
-                let words = finding.call.map_or("no limit", |call| call.word());
+                let words = finding.call.map_or(tr!("no limit"), |call| call.word());
                 let limit = finding.limit(sheet);
-                let about = format!("{} · {} · {words}{limit}", finding.what, finding.other);
+                let about = format!("{} · {} · {words}{limit}", said(&finding.what), finding.other);
                 let said = el("span")
                     .class("entry-words")
                     .with(text("b", "number", &finding.figure))
@@ -105,9 +107,9 @@ fn record(app: App) -> Vec<El> {
                 }
             });
             vec![
-                text("h2", "", "Written down"),
-                list("entries", "Written down", lines),
-                text("p", "plain", "Not corrected for speed or altitude."),
+                text("h2", "", tr!("Written down")),
+                list("entries", tr!("Written down"), lines),
+                text("p", "plain", tr!("Not corrected for speed or altitude.")),
             ]
         })
     })

@@ -10,6 +10,7 @@ use crate::state::App;
 use crate::widget::{call_mark, field, frame};
 use pitleaf_core::limits::limit_line;
 use pitleaf_core::route::{Choice, decide_on, decision_words, fates, past_limits};
+use pitleaf_translated::tr;
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
@@ -19,15 +20,15 @@ pub fn screen(app: App) -> Vec<El> {
     draft::form(hash, vec![why, part], || vec![String::new(); 2]);
     let body = el("main")
         .class("page")
-        .with(el("div").class("form").with(field("Why", "needed to accept a part", why)))
+        .with(el("div").class("form").with(field(tr!("Why"), tr!("needed to accept a part"), why)))
         .live(move || {
             with_build(app, &|build| {
                 app.book.with(|book| {
                     app.sheet.with(|sheet| {
                         let past = past_limits(book, build, sheet);
-                        let mut shown = vec![text("h2", "", "Past a limit")];
+                        let mut shown = vec![text("h2", "", tr!("Past a limit"))];
                         if past.is_empty() {
-                            shown.push(text("p", "plain", "No reading is past its limit."));
+                            shown.push(text("p", "plain", tr!("No reading is past its limit.")));
                         }
                         let cards = past.iter().map(|past| {
                             let limit = limit_line(&past.row.limit, past.row.unit);
@@ -35,7 +36,7 @@ pub fn screen(app: App) -> Vec<El> {
                                 .class("finding-words")
                                 .with(text("b", "", &past.name()))
                                 .with(text("span", "number", &past.reading))
-                                .with(text("span", "dim", &format!("Limit {limit}")))
+                                .with(text("span", "dim", &tr!("Limit {limit}")))
                                 .with(text("span", "finding-call", &decision_words(past.decision)))
                                 .with(choices(
                                     app,
@@ -46,26 +47,26 @@ pub fn screen(app: App) -> Vec<El> {
                                 ));
                             el("div").class("finding").with(call_mark(Some(past.call))).with(words)
                         });
-                        shown.push(list("rows", "Past a limit", cards));
-                        shown.push(text("h2", "", "Parts"));
+                        shown.push(list("rows", tr!("Past a limit"), cards));
+                        shown.push(text("h2", "", tr!("Parts")));
                         let parts = fates(book, build).into_iter().map(|(part, choice, why)| {
                             el("div").class("row-link").with(text("b", "", part)).with(
-                                text("span", "row-limit", choice.word())
+                                text("span", "row-limit", choice.name())
                                     .with(text("span", "dim", why)),
                             )
                         });
-                        shown.push(list("rows", "Parts", parts));
+                        shown.push(list("rows", tr!("Parts"), parts));
                         shown
                     })
                 })
             })
         })
-        .with(el("div").class("form").with(field("Part", "rotor housing 2", part)))
+        .with(el("div").class("form").with(field(tr!("Part"), tr!("rotor housing 2"), part)))
         .with(
             el("div")
                 .live(move || part.with(|name| vec![choices(app, "", name, name, [why, part])])),
         );
-    frame(|| "Decisions".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("Decisions").to_owned(), move || app.build_name(), true, body)
 }
 
 /// A key for each thing that can be decided, called by what it is decided of; the texts typed for it, the
@@ -77,12 +78,12 @@ fn choices(app: App, row: &str, place: &str, about: &str, typed: [RwSignal<Strin
     let keys = offered.map(|choice| {
         let (row, place) = (row.to_owned(), place.trim().to_owned());
         let is_nothing = row.is_empty() && place.is_empty();
-        let called = format!("{} {}", choice.word(), about.trim());
-        button("unit", choice.word(), move || {
+        let called = format!("{} {}", choice.name(), about.trim());
+        button("unit", choice.name(), move || {
             match decide_on(&row, &place, choice, &typed[0].get_untracked()) {
                 Ok(fact) => {
                     let [why, part] = typed.map(draft::emptied);
-                    write(app, fact, choice.word(), move || {
+                    write(app, fact, choice.name(), move || {
                         why();
                         part();
                     });
@@ -93,5 +94,8 @@ fn choices(app: App, row: &str, place: &str, about: &str, typed: [RwSignal<Strin
         .attr("aria-label", &called)
         .disabled(move || is_nothing)
     });
-    el("div").class("units").attrs(&[("role", "group"), ("aria-label", "Decide")]).with_all(keys)
+    el("div")
+        .class("units")
+        .attrs(&[("role", "group"), ("aria-label", tr!("Decide"))])
+        .with_all(keys)
 }

@@ -10,6 +10,7 @@ use crate::widget::{field, frame};
 use pitleaf_core::book::{BuildId, Fact};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{RouteFact, Topic, own_rows, said};
+use pitleaf_translated::tr;
 
 use crate::dom::El;
 
@@ -36,7 +37,7 @@ pub fn screen(app: App) -> Vec<El> {
                 .gather()
         });
         if !facts.is_empty() {
-            app.write(facts, "what was said of the build".to_owned(), || {});
+            app.write(facts, tr!("what was said of the build").to_owned(), || {});
         }
     };
     let [customer, wish, engine] = texts;
@@ -45,13 +46,13 @@ pub fn screen(app: App) -> Vec<El> {
         .with(
             el("div")
                 .class("form")
-                .with(field(Topic::Customer.name(), "whose engine it is", customer))
+                .with(field(Topic::Customer.name(), tr!("whose engine it is"), customer))
                 .with(rows(Topic::Wish.name(), wish))
                 .with(rows(Topic::Engine.name(), engine))
-                .with(button("button action", "Write down", save)),
+                .with(button("button action", tr!("Write down"), save)),
         )
         .live(move || set_up(app));
-    frame(|| "Description".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("Description").to_owned(), move || app.build_name(), true, body)
 }
 
 /// What the engine is by the book.
@@ -59,15 +60,13 @@ fn set_up(app: App) -> Vec<El> {
     let Some((_, kind, rotors, _)) = app.opening() else { return super::no_build(app) };
     let own = app.build().map_or(0, |build| app.book.with(|book| own_rows(book, &build)));
     vec![
-        text("h2", "", "Set-up"),
+        text("h2", "", tr!("Set-up")),
         text(
             "p",
             "plain",
-            &format!(
-                "{}, rotors: {rotors}. Limits: the starter sheet, own rows: {own}.",
-                kind.name()
-            ),
+            &tr!("{}, rotors: {rotors}. Limits: the starter sheet, own rows: {own}.", kind.name()),
         ),
-        link("plate-link", &Route::Ports(PortsPlace::Engine).hash()).text("The engine’s measures"),
+        link("plate-link", &Route::Ports(PortsPlace::Engine).hash())
+            .text(tr!("The engine’s measures")),
     ]
 }

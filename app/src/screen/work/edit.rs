@@ -9,6 +9,7 @@ use crate::state::App;
 use crate::widget::frame;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{Answer, Each, Edit, Kind, RouteFact, Routing, Step, When};
+use pitleaf_translated::tr;
 
 /// A step in the making, all as text.
 #[derive(Clone, Copy)]
@@ -30,9 +31,9 @@ pub fn screen(app: App, id: &str) -> Vec<El> {
     let body = el("main").class("page");
     let body = match (&known, found) {
         (Some(known), Some(step)) => body.with_all(form(app, &known.routing, step)),
-        _ => body.with(text("p", "plain", "This build’s route has no such step.")),
+        _ => body.with(text("p", "plain", tr!("This build’s route has no such step."))),
     };
-    frame(|| "A step of the route".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("A step of the route").to_owned(), move || app.build_name(), true, body)
 }
 
 fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
@@ -45,7 +46,7 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
     let fields = Fields {
         words: new(&step.words),
         care: new(&step.care),
-        kind: new(step.kind.name()),
+        kind: new(step.kind.word()),
         row: new(row),
         by: new(by.word()),
         needs: new(&step.needs.join(" ")),
@@ -57,7 +58,8 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
     draft::form(hash.clone(), fields.all().to_vec(), move || first.clone());
     let said = RwSignal::new(String::new());
     let pair = |word: &str, says: &str| (word.to_owned(), says.to_owned());
-    let kinds = ["Do", "Measure", "Hold"].map(|kind| pair(kind, kind));
+    let kinds = [("do", tr!("Do")), ("measure", tr!("Measure")), ("hold", tr!("Hold"))]
+        .map(|(word, says)| pair(word, says));
     let answers: Vec<_> = Answer::ALL.iter().map(|by| pair(by.word(), by.says())).gather();
     let whens: Vec<_> = When::ALL.iter().map(|when| pair(when.word(), when.says())).gather();
     let eachs: Vec<_> = Each::ALL.iter().map(|each| pair(each.word(), each.says())).gather();
@@ -109,7 +111,7 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
             let new = Step {
                 id: fresh.clone(),
                 kind: Kind::Do,
-                words: "New step".to_owned(),
+                words: tr!("New step").to_owned(),
                 care: String::new(),
                 needs: vec![id.clone()],
                 ..step.clone()
@@ -120,50 +122,50 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
     vec![
         el("div")
             .class("form")
-            .with(rows("Words", fields.words))
-            .with(rows("Care (may be empty)", fields.care))
-            .with(choose("Kind", &kinds, fields.kind))
+            .with(rows(tr!("Words"), fields.words))
+            .with(rows(tr!("Care (may be empty)"), fields.care))
+            .with(choose(tr!("Kind"), &kinds, fields.kind))
             .live(move || match fields.kind.get().as_str() {
-                "Measure" => vec![choose("Row", &sheet, fields.row)],
-                "Hold" => vec![choose("Answered by", &answers, fields.by)],
+                "measure" => vec![choose(tr!("Row"), &sheet, fields.row)],
+                "hold" => vec![choose(tr!("Answered by"), &answers, fields.by)],
                 _ => Vec::new(),
             })
-            .with(choose("In", &whens, fields.when))
-            .with(choose("For", &eachs, fields.each))
+            .with(choose(tr!("In"), &whens, fields.when))
+            .with(choose(tr!("For"), &eachs, fields.each))
             .live(move || needs(&steps, fields.needs))
             .with(refusal(said))
             .with(
-                key("Put it in", Box::new(move || (Edit::Put(fields.step(&before)), None)))
+                key(tr!("Put it in"), Box::new(move || (Edit::Put(fields.step(&before)), None)))
                     .class("button action"),
             ),
         el("div")
             .class("pair")
-            .with(key("Up", here(Edit::Up, true)))
-            .with(key("Down", here(Edit::Down, true))),
-        key("Add a step behind it", add),
-        key("Take it out", here(Edit::Remove, false)),
+            .with(key(tr!("Up"), here(Edit::Up, true)))
+            .with(key(tr!("Down"), here(Edit::Down, true))),
+        key(tr!("Add a step behind it"), add),
+        key(tr!("Take it out"), here(Edit::Remove, false)),
     ]
 }
 
 /// What a step waits for, each with a key to take it out, and the others to be added.
 fn needs(steps: &[(String, String)], needs: RwSignal<String>) -> Vec<El> {
     let now = needs.get();
-    let mut shown = vec![text("h2", "", "Waits for")];
+    let mut shown = vec![text("h2", "", tr!("Waits for"))];
     for id in now.split_whitespace() {
         let (bare, before) =
-            id.strip_prefix('<').map_or((id, ""), |id| (id, " (of the one before)"));
+            id.strip_prefix('<').map_or((id, ""), |id| (id, tr!(" (of the one before)")));
         let words = steps.iter().find(|(other, _)| other == bare).map_or(bare, |(_, words)| words);
         let others: Vec<&str> = now.split_whitespace().filter(|other| *other != id).gather();
         let others = others.join(" ");
-        let out = button("quiet", "Take out", move || needs.set(others.clone()));
+        let out = button("quiet", tr!("Take out"), move || needs.set(others.clone()));
         shown.push(
             el("div")
                 .class("build-line")
                 .with(text("span", "", &format!("{words}{before}")))
-                .with(out.attr("aria-label", &format!("Do not wait for: {words}"))),
+                .with(out.attr("aria-label", &tr!("Do not wait for: {words}"))),
         );
     }
-    let mut choices = vec![(String::new(), "choose".to_owned())];
+    let mut choices = vec![(String::new(), tr!("choose").to_owned())];
     choices.extend(
         steps.iter().filter(|(id, _)| !now.split_whitespace().any(|need| need == id)).cloned(),
     );
@@ -174,7 +176,7 @@ fn needs(steps: &[(String, String)], needs: RwSignal<String>) -> Vec<El> {
             needs.update(|needs| *needs = format!("{needs} {id}"));
         }
     });
-    shown.push(choose("Wait for", &choices, added));
+    shown.push(choose(tr!("Wait for"), &choices, added));
     shown
 }
 
@@ -191,8 +193,8 @@ impl Fields {
             id: before.id.clone(),
             stage: before.stage,
             kind: match text(self.kind).as_str() {
-                "Measure" => Kind::Measure(text(self.row)),
-                "Hold" => Kind::Hold(Answer::named(&text(self.by)).unwrap_or(Answer::Builder)),
+                "measure" => Kind::Measure(text(self.row)),
+                "hold" => Kind::Hold(Answer::named(&text(self.by)).unwrap_or(Answer::Builder)),
                 _ => Kind::Do,
             },
             words: text(self.words),

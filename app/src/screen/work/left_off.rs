@@ -6,6 +6,7 @@ use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
 use crate::state::App;
 use pitleaf_core::route::{Progress, Standing};
+use pitleaf_translated::tr;
 
 /// The first thing on the bench of an open build.
 pub fn left_off(app: App) -> Vec<El> {
@@ -16,7 +17,7 @@ pub fn left_off(app: App) -> Vec<El> {
             let step = &progress.standings[place].station.step;
             shown.push(
                 step_link("left-off", &progress, place)
-                    .with(text("span", "kind", "What was I doing?"))
+                    .with(text("span", "kind", tr!("What was I doing?")))
                     .with(text("b", "", &progress.words(place)))
                     .with(text(
                         "span",
@@ -25,24 +26,22 @@ pub fn left_off(app: App) -> Vec<El> {
                     )),
             );
         }
-        None => {
-            shown.push(
-                way("left-off", WorkPlace::Sheet)
-                    .with(text("b", "", "Every step is done"))
-                    .with(text("span", "dim", "The build sheet")),
-            )
-        }
+        None => shown.push(
+            way("left-off", WorkPlace::Sheet)
+                .with(text("b", "", tr!("Every step is done")))
+                .with(text("span", "dim", tr!("The build sheet"))),
+        ),
     }
     let next = progress.ready().filter(|place| Some(*place) != progress.left_at).take(2);
-    shown.push(list("rows", "Can be done now", next.map(|place| row(&progress, place))));
+    shown.push(list("rows", tr!("Can be done now"), next.map(|place| row(&progress, place))));
     // They stand below already where this is shown on their own screen.
     if app.route.with_untracked(|route| *route != Route::Work(WorkPlace::Stages)) {
-        shown.push(way("quiet", WorkPlace::Stages).text("All stages and steps"));
+        shown.push(way("quiet", WorkPlace::Stages).text(tr!("All stages and steps")));
     }
     if !progress.last.is_empty() {
-        shown.push(text("h2", "", "Last done"));
+        shown.push(text("h2", "", tr!("Last done")));
         let last = progress.last.iter().map(|&place| row(&progress, place));
-        shown.push(list("rows", "Last done", last));
+        shown.push(list("rows", tr!("Last done"), last));
     }
     shown
 }
@@ -57,8 +56,9 @@ pub fn row(progress: &Progress, place: usize) -> El {
     let state = standing.state.word();
     step_link(&format!("row-link step-{state}"), progress, place)
         .with(text("b", "", &progress.words(place)))
-        .with(
-            text("span", "row-limit", standing.station.step.kind.name())
-                .with(text("span", "kind", state)),
-        )
+        .with(text("span", "row-limit", standing.station.step.kind.name()).with(text(
+            "span",
+            "kind",
+            standing.state.name(),
+        )))
 }

@@ -14,6 +14,7 @@ mod stages;
 mod step;
 
 pub use left_off::left_off;
+use pitleaf_translated::tr;
 
 use crate::dom::{El, el, follow, link, text};
 use crate::route::{Route, WorkPlace};
@@ -86,8 +87,8 @@ fn no_build(app: App) -> Vec<El> {
         return vec![text("p", "plain", &app.build_name())];
     }
     vec![
-        text("p", "plain", "No build is open."),
-        link("button action", &Route::Open.hash()).text("Open a build"),
+        text("p", "plain", tr!("No build is open.")),
+        link("button action", &Route::Open.hash()).text(tr!("Open a build")),
     ]
 }
 

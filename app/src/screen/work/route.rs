@@ -9,6 +9,7 @@ use crate::signal::*;
 use crate::state::{App, Notice};
 use crate::widget::frame;
 use pitleaf_core::route::{FileFault, MOST_BYTES, RouteFact, Stage, read, write as write_route};
+use pitleaf_translated::tr;
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
@@ -28,22 +29,29 @@ pub fn screen(app: App) -> Vec<El> {
                 "p",
                 "plain",
                 if own {
-                    "This build’s own route."
+                    tr!("This build’s own route.")
                 } else {
-                    "The usual route: common practice, no source. A change makes it this build’s own."
+                    tr!(
+                        "The usual route: common practice, no source. A change makes it this build’s own."
+                    )
                 },
             ),
             el("div")
                 .class("pair")
-                .with(button("plate-link", "Save the route as a file", move || save(app)))
-                .with(text("label", "plate-link", "Take in a route").with(choose)),
+                .with(button("plate-link", tr!("Save the route as a file"), move || save(app)))
+                .with(text("label", "plate-link", tr!("Take in a route")).with(choose)),
         ];
         if let Some(fault) = progress.route_fault() {
             shown.push(text("p", "caution", fault));
         }
         if own {
-            shown.push(button("quiet", "Back to the usual route", move || {
-                write(app, RouteFact::OwnRoute { text: String::new() }, "the usual route", || {});
+            shown.push(button("quiet", tr!("Back to the usual route"), move || {
+                write(
+                    app,
+                    RouteFact::OwnRoute { text: String::new() },
+                    tr!("the usual route"),
+                    || {},
+                );
             }));
         }
         for stage in Stage::ALL {
@@ -57,14 +65,14 @@ pub fn screen(app: App) -> Vec<El> {
         }
         shown
     });
-    frame(|| "The route".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("The route").to_owned(), move || app.build_name(), true, body)
 }
 
 fn take_in(app: App, text: &str) {
     match read(text) {
         Ok(routing) => {
             let fact = RouteFact::OwnRoute { text: write_route(&routing) };
-            write(app, fact, "the route of the file", || {});
+            write(app, fact, tr!("the route of the file"), || {});
         }
         Err(fault) => app.wrong(&fault.to_string()),
     }
@@ -74,7 +82,7 @@ fn save(app: App) {
     let Some(progress) = untrack(|| progress(app)) else { return };
     let name = "pitleaf-route.json";
     match device::save_file(name, "application/json", &write_route(&progress.routing)) {
-        Ok(()) => app.notice.set(Some(Notice::Said(format!("The route went out as {name}.")))),
-        Err(words) => app.wrong(&format!("No file was made: {words}. Try again.")),
+        Ok(()) => app.notice.set(Some(Notice::Said(tr!("The route went out as {name}.")))),
+        Err(words) => app.wrong(&tr!("No file was made: {words}. Try again.")),
     }
 }

@@ -13,6 +13,7 @@ use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::Call;
 use pitleaf_core::ports::Paper;
 use pitleaf_core::route::{BuildSheet, Copy, Section};
+use pitleaf_translated::tr;
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
@@ -21,24 +22,24 @@ pub fn screen(app: App) -> Vec<El> {
     let templates = RwSignal::new(false);
     let keys = el("div").class("no-print").with_all([
         switch(
-            "Whose copy",
-            &[(false, "Customer’s"), (true, "Shop’s")],
+            tr!("Whose copy"),
+            &[(false, tr!("Customer’s")), (true, tr!("Shop’s"))],
             move |choice| shop.get() == choice,
             move |choice| shop.set(choice),
         ),
         switch(
-            "Paper",
-            &[(Paper::A4, "A4"), (Paper::Letter, "Letter")],
+            tr!("Paper"),
+            &[(Paper::A4, "A4"), (Paper::Letter, tr!("Letter"))],
             move |choice| paper.get() == choice,
             move |choice| paper.set(choice),
         ),
         switch(
-            "Port templates, 1:1, behind it",
-            &[(false, "Without templates"), (true, "With templates")],
+            tr!("Port templates, 1:1, behind it"),
+            &[(false, tr!("Without templates")), (true, tr!("With templates"))],
             move |choice| templates.get() == choice,
             move |choice| templates.set(choice),
         ),
-        button("button action", "Print or save as PDF", || {
+        button("button action", tr!("Print or save as PDF"), || {
             if let Some(window) = web_sys::window() {
                 // A browser without printing has nothing to say.
                 let _ = window.print();
@@ -57,7 +58,7 @@ pub fn screen(app: App) -> Vec<El> {
         made.map(|made| laid_out(app, &made).class(size)).into_iter().chain(behind).gather()
     };
     let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));
-    frame(|| "Build sheet".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("Build sheet").to_owned(), move || app.build_name(), true, body)
 }
 
 fn laid_out(app: App, sheet: &BuildSheet) -> El {

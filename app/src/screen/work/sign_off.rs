@@ -11,6 +11,7 @@ use crate::widget::{field, frame};
 use pitleaf_core::book::BuildId;
 use pitleaf_core::joints::oil_feed::Held;
 use pitleaf_core::route::OpenPoints;
+use pitleaf_translated::tr;
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
@@ -35,10 +36,10 @@ pub fn screen(app: App) -> Vec<El> {
                 text(
                     "p",
                     "plain",
-                    "This build is signed off: it can be read, and nothing can be written until it is opened again.",
+                    tr!("This build is signed off: it can be read, and nothing can be written until it is opened again."),
                 ),
-                el("div").class("form").with(field("Why it is opened again", "a reason", why)),
-                button("button", "Open it again", move || {
+                el("div").class("form").with(field(tr!("Why it is opened again"), tr!("a reason"), why)),
+                button("button", tr!("Open it again"), move || {
                     app.reopen(why.get_untracked().trim().to_owned());
                     why.set(String::new());
                 }),
@@ -47,15 +48,15 @@ pub fn screen(app: App) -> Vec<El> {
         Some(false) => vec![
             el("div")
                 .class("form")
-                .with(field("By whom", "a name", who))
-                .with(rows("Why over open points", why))
+                .with(field(tr!("By whom"), tr!("a name"), who))
+                .with(rows(tr!("Why over open points"), why))
                 .with(refusal(said))
-                .with(button("button action", "Sign the build off", move || {
+                .with(button("button action", tr!("Sign the build off"), move || {
                     sign(app, who, why, said)
                 })),
         ],
     });
-    frame(|| "Sign off".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("Sign off").to_owned(), move || app.build_name(), true, body)
 }
 
 /// What is still open, by its kind.
@@ -65,10 +66,10 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
         shown.push(text("p", "caution", &Held.to_string()));
     }
     for (heading, open) in [
-        ("Open holds", &points.holds),
-        ("To be decided", &points.undecided),
-        ("Seals fitted, gap not proved", &points.unproved),
-        ("Open steps", &points.steps),
+        (tr!("Open holds"), &points.holds),
+        (tr!("To be decided"), &points.undecided),
+        (tr!("Seals fitted, gap not proved"), &points.unproved),
+        (tr!("Open steps"), &points.steps),
     ] {
         if !open.is_empty() {
             let lines = list("rows", heading, open.iter().map(|words| text("p", "plain", words)));
@@ -77,7 +78,7 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
         }
     }
     if points.count() == 0 {
-        shown.push(text("p", "plain", "Nothing is open."));
+        shown.push(text("p", "plain", tr!("Nothing is open.")));
     }
     shown
 }
@@ -93,7 +94,7 @@ fn sign(app: App, who: RwSignal<String>, why: RwSignal<String>, said: RwSignal<S
         Ok(facts) => {
             said.set(String::new());
             let [who, why] = [who, why].map(draft::emptied);
-            app.write(facts, "the build is signed off".to_owned(), move || {
+            app.write(facts, tr!("the build is signed off").to_owned(), move || {
                 who();
                 why();
             });

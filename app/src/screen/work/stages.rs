@@ -8,6 +8,7 @@ use crate::screen::bench::list;
 use crate::state::App;
 use crate::widget::frame;
 use pitleaf_core::route::{ABOVE_ALL, Progress, Stage, past_limits};
+use pitleaf_translated::tr;
 
 /// The screen.
 pub fn screen(app: App) -> Vec<El> {
@@ -23,30 +24,30 @@ pub fn screen(app: App) -> Vec<El> {
         if let Some(fault) = progress.route_fault() {
             shown.push(text("p", "caution", fault));
         }
-        shown.push(text("h2", "", "Stages"));
+        shown.push(text("h2", "", tr!("Stages")));
         shown.extend(Stage::ALL.map(|stage| folded(&progress, stage)));
-        shown.push(text("h2", "", "The build"));
+        shown.push(text("h2", "", tr!("The build")));
         let decide = match undecided {
-            0 => "Parts, and what becomes of them".to_owned(),
-            count => format!("{count} past a limit to decide on"),
+            0 => tr!("Parts, and what becomes of them").to_owned(),
+            count => tr!("{count} past a limit to decide on"),
         };
         let tiles = [
-            ("Customer and engine", "Whose, what, why", WorkPlace::Describe),
-            ("Decisions", decide.as_str(), WorkPlace::Decisions),
-            ("Compression", "Faces, evenness", WorkPlace::Compression(1)),
-            ("Build sheet", "For the customer, to print", WorkPlace::Sheet),
-            ("Sign off", "What is still open", WorkPlace::SignOff),
-            ("The route", "Change it, carry it away", WorkPlace::Route),
-            ("Builds", "All of them, compared", WorkPlace::Builds),
+            (tr!("Customer and engine"), tr!("Whose, what, why"), WorkPlace::Describe),
+            (tr!("Decisions"), decide.as_str(), WorkPlace::Decisions),
+            (tr!("Compression"), tr!("Faces, evenness"), WorkPlace::Compression(1)),
+            (tr!("Build sheet"), tr!("For the customer, to print"), WorkPlace::Sheet),
+            (tr!("Sign off"), tr!("What is still open"), WorkPlace::SignOff),
+            (tr!("The route"), tr!("Change it, carry it away"), WorkPlace::Route),
+            (tr!("Builds"), tr!("All of them, compared"), WorkPlace::Builds),
         ];
         let tiles = tiles.into_iter().map(|(name, about, to)| {
             way("tile", to).with(text("b", "", name)).with(text("span", "dim", about))
         });
-        shown.push(list("tiles", "The build", tiles));
+        shown.push(list("tiles", tr!("The build"), tiles));
         shown.push(text("p", "foot", ABOVE_ALL));
         shown
     });
-    frame(|| "Work".to_owned(), move || app.build_name(), true, body)
+    frame(|| tr!("Work").to_owned(), move || app.build_name(), true, body)
 }
 
 /// A stage, opened by a touch; the one the work was left in stands open.
@@ -56,7 +57,7 @@ fn folded(progress: &Progress, stage: Stage) -> El {
     let steps = (0..progress.standings.len()).filter(of).map(|place| row(progress, place));
     let head = el("summary")
         .with(text("b", "", stage.name()))
-        .with(text("span", "number", &format!("{done} of {all}")))
+        .with(text("span", "number", &tr!("{done} of {all}")))
         .with(
             el("progress")
                 .attrs(&[("max", &all.max(1).to_string()), ("value", &done.to_string())])

@@ -15,6 +15,7 @@ use pitleaf_core::limits::place_words;
 use pitleaf_core::ports::SideHousing;
 use pitleaf_core::route::{LeadsTo, Progress, RouteFact, Standing, State};
 use pitleaf_core::spoken;
+use pitleaf_translated::tr;
 
 /// The screen of a step.
 pub fn screen(app: App, key: String) -> Vec<El> {
@@ -31,7 +32,8 @@ pub fn screen(app: App, key: String) -> Vec<El> {
     app.read_out(spoken.as_deref().unwrap_or_default());
     let say = say_button(app, move || spoken.clone());
     let title = now.with_untracked(|now| {
-        standing(now.as_ref(), &key).map_or("Step", |standing| standing.station.step.stage.name())
+        standing(now.as_ref(), &key)
+            .map_or(tr!("Step"), |standing| standing.station.step.stage.name())
     });
     // The form stands as long as the step is to be done, whatever else is written meanwhile.
     let open = {
@@ -66,11 +68,11 @@ fn standing<'now>(now: Option<&'now Progress>, key: &str) -> Option<&'now Standi
 fn about(app: App, now: Option<&Progress>, key: &str) -> Vec<El> {
     let Some(progress) = now else { return no_build(app) };
     let Some(standing) = standing(now, key) else {
-        return vec![text("p", "plain", "This build’s route has no such step.")];
+        return vec![text("p", "plain", tr!("This build’s route has no such step."))];
     };
     let step = &standing.station.step;
     let mut shown = vec![
-        text("p", "step-kind", &format!("{} · {}", step.kind.name(), standing.state.word())),
+        text("p", "step-kind", &format!("{} · {}", step.kind.name(), standing.state.name())),
         text("p", "step-words", &step.words),
     ];
     let thing = standing.station.place_words();
@@ -78,12 +80,12 @@ fn about(app: App, now: Option<&Progress>, key: &str) -> Vec<El> {
         shown.push(text("p", "step-thing", &thing));
     }
     if !step.care.is_empty() {
-        shown.push(el("p").class("caution").with(text("b", "", "Care: ")).text(&step.care));
+        shown.push(el("p").class("caution").with(text("b", "", tr!("Care: "))).text(&step.care));
     }
     if standing.state != State::Done && !standing.open.is_empty() {
-        shown.push(text("h2", "", "Comes first"));
+        shown.push(text("h2", "", tr!("Comes first")));
         let open = standing.open.iter().map(|&open| super::left_off::row(progress, open));
-        shown.push(list("rows", "Comes first", open));
+        shown.push(list("rows", tr!("Comes first"), open));
     }
     if !standing.answer.is_empty() {
         shown.push(text("p", "plain", &standing.answer));
@@ -114,8 +116,9 @@ fn pieces(standing: &Standing) -> Option<El> {
     let key = standing.station.key();
     let lines = standing.pieces.iter().map(|(piece, call)| {
         let to = WorkPlace::Check(row.to_owned(), piece.clone(), key.clone());
-        let words = call.map_or("Read it", |call| call.word());
-        let name = if piece.is_empty() { "The reading".to_owned() } else { place_words(piece) };
+        let words = call.map_or(tr!("Read it"), |call| call.word());
+        let name =
+            if piece.is_empty() { tr!("The reading").to_owned() } else { place_words(piece) };
         super::way("entry", to).with(call_mark(*call)).with(
             el("span")
                 .class("entry-words")
@@ -123,21 +126,21 @@ fn pieces(standing: &Standing) -> Option<El> {
                 .with(text("span", "dim", words)),
         )
     });
-    Some(list("entries", "Readings", lines))
+    Some(list("entries", tr!("Readings"), lines))
 }
 
 /// The way to where a step's work is done.
 fn where_done(standing: &Standing) -> Option<El> {
     let (words, to) = match standing.station.leads_to()? {
-        LeadsTo::OilFeed => ("Oil to the front bearing", Route::Joints(Job::OilFeed)),
-        LeadsTo::TighteningOrder => ("Tightening order", Route::Joints(Job::Order)),
-        LeadsTo::Slots(rotor, face) => ("Seal slots", Route::Seals(rotor, face)),
-        LeadsTo::EndPlay => ("End play", Route::Faces),
-        LeadsTo::Description => ("Customer and engine", Route::Work(WorkPlace::Describe)),
-        LeadsTo::Compression => ("Compression", Route::Work(WorkPlace::Compression(1))),
-        LeadsTo::Decisions => ("Decisions", Route::Work(WorkPlace::Decisions)),
-        LeadsTo::Ports => ("Ports", Route::Ports(PortsPlace::Plate(SideHousing::Front))),
-        LeadsTo::BuildSheet => ("Build sheet", Route::Work(WorkPlace::Sheet)),
+        LeadsTo::OilFeed => (tr!("Oil to the front bearing"), Route::Joints(Job::OilFeed)),
+        LeadsTo::TighteningOrder => (tr!("Tightening order"), Route::Joints(Job::Order)),
+        LeadsTo::Slots(rotor, face) => (tr!("Seal slots"), Route::Seals(rotor, face)),
+        LeadsTo::EndPlay => (tr!("End play"), Route::Faces),
+        LeadsTo::Description => (tr!("Customer and engine"), Route::Work(WorkPlace::Describe)),
+        LeadsTo::Compression => (tr!("Compression"), Route::Work(WorkPlace::Compression(1))),
+        LeadsTo::Decisions => (tr!("Decisions"), Route::Work(WorkPlace::Decisions)),
+        LeadsTo::Ports => (tr!("Ports"), Route::Ports(PortsPlace::Plate(SideHousing::Front))),
+        LeadsTo::BuildSheet => (tr!("Build sheet"), Route::Work(WorkPlace::Sheet)),
     };
     Some(link("plate-link", &to.hash()).text(words))
 }
@@ -145,21 +148,21 @@ fn where_done(standing: &Standing) -> Option<El> {
 /// A step that is done: by whom, over what, and how to take it back.
 fn done(app: App, standing: &Standing) -> Vec<El> {
     let mut words = match (standing.done.is_some(), standing.who.as_str()) {
-        (false, _) => "The book has it so.".to_owned(),
-        (true, "") => "Done.".to_owned(),
-        (true, who) => format!("Done by {who}{}", if who.ends_with('.') { "" } else { "." }),
+        (false, _) => tr!("The book has it so.").to_owned(),
+        (true, "") => tr!("Done.").to_owned(),
+        (true, who) => tr!("Done by {who}{}", if who.ends_with('.') { "" } else { "." }),
     };
     if let Some(at) = standing.at {
-        words = format!("{words} Written {}.", device::moment(at));
+        words = tr!("{words} Written {}.", device::moment(at));
     }
     if !standing.why.is_empty() {
-        words = format!("{words} Although something was open, because: {}", standing.why);
+        words = tr!("{words} Although something was open, because: {}", standing.why);
     }
     let mut shown = vec![text("p", "plain", &words).attr("role", "status")];
     if standing.done.is_some() {
         let key = standing.station.key();
-        shown.push(button("button", "To do again", move || {
-            write(app, RouteFact::Undone { step: key.clone() }, "to do again", || {});
+        shown.push(button("button", tr!("To do again"), move || {
+            write(app, RouteFact::Undone { step: key.clone() }, tr!("to do again"), || {});
         }));
     }
     shown
@@ -179,7 +182,7 @@ fn form(
         match progress.mark(&key, &who.get_untracked(), &why.get_untracked()) {
             Ok(fact) => {
                 said.set(String::new());
-                let words = if is_hold { "found true" } else { "step done" };
+                let words = if is_hold { tr!("found true") } else { tr!("step done") };
                 let emptied = draft::emptied(why);
                 write(app, fact, words, move || {
                     emptied();
@@ -189,16 +192,16 @@ fn form(
             Err(refusal) => said.set(refusal.to_string()),
         }
     };
-    let words = if is_hold { "It is true" } else { "Done" };
+    let words = if is_hold { tr!("It is true") } else { tr!("Done") };
     let reason = el("div").live(move || {
         // Asked for once it is needed.
         let asked = !said.with(String::is_empty) || !why.with_untracked(String::is_empty);
-        if asked { vec![rows("Why all the same", why)] } else { Vec::new() }
+        if asked { vec![rows(tr!("Why all the same"), why)] } else { Vec::new() }
     });
     vec![
         el("div")
             .class("form step-form")
-            .with(field("By", "name or initials", who))
+            .with(field(tr!("By"), tr!("name or initials"), who))
             .with(refusal(said))
             .with(reason)
             .with(button("button action", words, mark)),

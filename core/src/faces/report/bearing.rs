@@ -10,6 +10,7 @@ use crate::faces::{
 };
 use crate::gather::Gather;
 use crate::limits::Call;
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// Two directions at each place; places not read in both are left out. The first place number of each.
@@ -20,6 +21,7 @@ pub(super) fn read(taken: &Taken) -> Result<(Cylinder, Vec<usize>), Refusal> {
     Ok((cylinder(&diameters, &taken.doubt)?, at))
 }
 
+#[translated]
 pub(super) fn report(
     survey: Survey,
     taken: &Taken,
@@ -54,6 +56,7 @@ pub(super) fn report(
     findings
 }
 
+#[translated]
 fn negative(clearance: &Clearance) -> &'static str {
     if clearance.least.value < Length::default() {
         "Below zero: it is a press fit there, not a bearing."
@@ -63,6 +66,7 @@ fn negative(clearance: &Clearance) -> &'static str {
 }
 
 /// Bore or journal alone.
+#[translated]
 fn own(survey: Survey, taken: &Taken, main: bool, bench: &Bench<'_>) -> Vec<Finding> {
     let (cylinder, at) = match read(taken) {
         Ok(read) => read,
@@ -93,13 +97,13 @@ fn own(survey: Survey, taken: &Taken, main: bool, bench: &Bench<'_>) -> Vec<Find
         uncertainty: single * 2.0_f64.sqrt(),
     };
     let end = |at: usize| {
-        let name = taken.name(at);
-        name.rsplit_once(',').map_or(name, |(end, _)| end).to_owned()
+        let name = taken.said(at);
+        name.rsplit_once(',').map_or(name.as_str(), |(end, _)| end).to_owned()
     };
     let mut findings = vec![
         Finding::measured(what, size, unit).against(size, row, unit).saying(&format!(
             "At the {}. Mean {}.",
-            taken.name(at[place.0] + place.1),
+            taken.said(at[place.0] + place.1),
             figure(cylinder.sizes.mean.value, unit)
         )),
         Finding::measured("Out of round", &oval, unit).against(&oval, roundness, unit).saying(
@@ -116,6 +120,7 @@ fn own(survey: Survey, taken: &Taken, main: bool, bench: &Bench<'_>) -> Vec<Find
 }
 
 /// The strips, and whether the gauges can be right beside them.
+#[translated]
 fn plastic(taken: &Taken, clearance: Option<&Clearance>, bench: &Bench<'_>, main: bool) -> Finding {
     let what = "By plastic strips";
     let ends = brackets(taken, 0..taken.places.len());

@@ -8,9 +8,11 @@ use crate::faces::{
 };
 use crate::gather::Gather;
 use crate::kept_fields;
+use crate::language::said;
 use crate::limits::{Call, Row, Side};
 use crate::quantity::{Bounds, Dimension, Reading, Unit};
 use crate::seals::Written;
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// The row that end play stands against.
@@ -78,11 +80,13 @@ fn play(taken: &Taken) -> Result<Measured, Refusal> {
 /// Readings of end play; the place behind them is the spacer that is in.
 const READINGS: usize = 3;
 
+#[translated]
 fn against(measured: &Measured, bench: &Bench<'_>, unit: Unit) -> Finding {
     Finding::measured("End play", measured, unit).against(measured, bench.row(ROW), unit)
 }
 
 /// End play, and the spacers at hand with what each would give, best first.
+#[translated]
 pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
     let other = |of: Survey| if of == survey { Some(taken.clone()) } else { bench.taken(of, "") };
     let what = "Spacer to fit";
@@ -111,7 +115,7 @@ pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Fi
     match choose(&play, &fitted, &at_hand, bench.sense, &row.limit) {
         Ok(choices) => findings.extend(choices.iter().map(|choice| {
             let spacer = &at_hand[choice.spacer];
-            let mut finding = Finding::measured(&spacer.mark, &choice.predicted, unit)
+            let mut finding = Finding::measured(&said(&spacer.mark), &choice.predicted, unit)
                 .saying(&format!("Predicted, with {}.", figure(spacer.thickness.value, unit)));
             finding.call = Some(choice.verdict.call);
             if !matches!(choice.verdict.call, Call::DoesNotMeet(_)) {
@@ -142,6 +146,7 @@ fn at_hand(spacers: &Taken, measured: impl Fn(&Reading) -> Option<Measured>) -> 
 }
 
 /// What to order or grind, when no spacer at hand is proved to do.
+#[translated]
 fn ideal(
     play: &Measured,
     fitted: &Measured,
@@ -163,6 +168,7 @@ fn ideal(
 }
 
 /// The loop closed: end play with the chosen spacer in, against the prediction.
+#[translated]
 pub(super) fn after_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
     let measured = match play(taken) {
         Ok(measured) => measured,
@@ -178,7 +184,7 @@ pub(super) fn after_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
             let mut finding = Finding::new(
                 what,
                 both(measured.value - predicted.value, taken.unit),
-                format!("With {}. {closing}", chosen.spacer),
+                format!("With {}. {closing}", said(&chosen.spacer)),
             );
             finding.call = matches!(closing, Closing::Mismatch { .. })
                 .then_some(Call::DoesNotMeet(Side::Above));

@@ -11,6 +11,7 @@ use crate::gather::Gather;
 use crate::limits::{Call, GaugeKind, Row, Side};
 use crate::quantity::{Amount, Span, Unit};
 use crate::seals::{Answer, Bracket};
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// The points read, with the number of the place of each.
@@ -65,8 +66,10 @@ pub(super) fn grid_report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<
     }
 }
 
+#[translated]
 const WHOLE: &str = "Flatness, whole face";
 
+#[translated]
 pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
     let mut findings = match whole(taken, None) {
         Ok(findings) => findings,
@@ -94,6 +97,7 @@ pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> 
     findings
 }
 
+#[translated]
 fn whole(taken: &Taken, row: Option<&Row>) -> Result<Vec<Finding>, Refusal> {
     let unit = taken.unit;
     let (places, points): (Vec<usize>, Vec<Point>) = points(taken).into_iter().unzip();
@@ -108,8 +112,8 @@ fn whole(taken: &Taken, row: Option<&Row>) -> Result<Vec<Finding>, Refusal> {
     );
     let named = |spots: Vec<usize>| {
         const MOST: usize = 3;
-        let names: Vec<&str> =
-            spots.iter().take(MOST).map(|&spot| taken.name(places[spot])).gather();
+        let names: Vec<String> =
+            spots.iter().take(MOST).map(|&spot| taken.said(places[spot])).gather();
         let more = spots.len().saturating_sub(MOST);
         let rest = if more > 0 { format!(" and {more} more") } else { String::new() };
         format!("{}{rest}", names.join("; "))
@@ -134,6 +138,7 @@ fn whole(taken: &Taken, row: Option<&Row>) -> Result<Vec<Finding>, Refusal> {
 }
 
 /// The step at each hour read on both rings, and the step told from warp on the whole map.
+#[translated]
 fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
     let unit = taken.unit;
     let pair = |hour: usize| {
@@ -144,8 +149,8 @@ fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
     if let Ok(steps) = steps_across(&pairs, &taken.doubt) {
         let row = bench.row("side-housing-step-side-seal");
         let deepest = steps.deepest();
-        let name = taken.name(hours[steps.worst]);
-        let where_to = name.split_once(',').map_or(name, |(hour, _)| hour);
+        let name = taken.said(hours[steps.worst]);
+        let where_to = name.split_once(',').map_or(name.as_str(), |(hour, _)| hour);
         findings.push(
             Finding::measured("Step worn by the side seals", &deepest, unit)
                 .against(&deepest, row, unit)
@@ -170,6 +175,7 @@ fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
 }
 
 /// Each line's two leaves, and what all of them prove.
+#[translated]
 pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     let what = "Deepest hollow under the straightedge";
     let lines = brackets(taken, 0..taken.places.len());
@@ -181,8 +187,8 @@ pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>)
         Err(refusal) => return vec![Finding::refused(what, refusal)],
     };
     let row = warp_row(piece, bench);
-    let worst = taken.name(lines[found.worst].0);
-    let worst = worst.rsplit_once(',').map_or(worst, |(line, _)| line);
+    let worst = taken.said(lines[found.worst].0);
+    let worst = worst.rsplit_once(',').map_or(worst.as_str(), |(line, _)| line);
     let says = format!(
         "Deepest line: {worst}. Proved, with leaf and straightedge off by up to {}: {}. A bracket for the lines tried, not the flatness of the face.",
         both_span(doubt, taken.unit),

@@ -7,6 +7,7 @@ use super::super::uncertainty::Measured;
 use super::SpacerChoice;
 use crate::limits::{Call, Row, Side, Verdict, limit_line, wear_line};
 use crate::quantity::{Amount, Rounding, Span, Unit, places_for};
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// One line of a report.
@@ -63,6 +64,7 @@ impl Finding {
     }
 
     /// A measured length with its doubt.
+    #[translated]
     pub(super) fn measured(what: &str, measured: &Measured, unit: Unit) -> Self {
         let doubt = format!("±{} in 95 of 100 cases.", figure(measured.expanded(), unit));
         Self::new(what, both(measured.value, unit), doubt)
@@ -76,6 +78,7 @@ impl Finding {
 
     /// A clearance: the mean, with the tight and the loose end; the worse of both counts, and stands for it
     /// where it is past the limit.
+    #[translated]
     pub(super) fn clearance(
         what: &str,
         clearance: &Clearance,
@@ -99,6 +102,7 @@ impl Finding {
         Self::new(what, both(shown.value, unit), ends).judged(verdict, row, unit)
     }
 
+    #[translated]
     fn judged(mut self, verdict: Option<Verdict>, row: Option<&Row>, unit: Unit) -> Self {
         if let (Some(verdict), Some(row)) = (verdict, row) {
             self.call = Some(verdict.call);
@@ -112,6 +116,7 @@ impl Finding {
     }
 
     /// With the limit and where it is from.
+    #[translated]
     pub(super) fn with_limit(mut self, row: &Row, unit: Unit) -> Self {
         let line = limit_line(&row.limit, unit);
         self.says.push_str(&format!(" Limit {line}, {}.", row.source.kind()));

@@ -5,8 +5,10 @@ use super::finding::{both, figure};
 use super::{Bench, Finding};
 use crate::faces::input::of_mm;
 use crate::faces::{CaseLeft, Job, Measured, ORDER, Range, Reason, Survey, Taken, plan};
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
+#[translated]
 pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     let what = "To come off the highest place";
     let unit = taken.unit;
@@ -91,6 +93,7 @@ pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Findi
     findings
 }
 
+#[translated]
 fn span_of(range: Range, unit: crate::quantity::Unit) -> String {
     if range.least == range.most {
         both(range.least, unit)
@@ -99,6 +102,7 @@ fn span_of(range: Range, unit: crate::quantity::Unit) -> String {
     }
 }
 
+#[translated]
 fn order() -> Finding {
     Finding::new("Order", String::new(), ORDER.to_owned())
 }

@@ -14,6 +14,7 @@ pub use bench::{Bench, on_bench};
 pub use end_play::SpacerChoice;
 pub use face::{Levelled, levelled};
 pub use finding::{Finding, figure};
+use pitleaf_translated::translated;
 pub use shaft::{Direction, direction};
 pub use width::stack;
 
@@ -24,6 +25,7 @@ use crate::limits::Call;
 ///
 /// # Errors
 /// The [`SetFault`] of the first text that can't be read. What can't be computed is a finding that says why.
+#[translated]
 pub fn report(set: &ReadingSet, bench: &Bench<'_>) -> Result<Vec<Finding>, SetFault> {
     let taken = set.read_with(&bench.sheet.gauge(set.gauge), bench.bore)?;
     let piece = set.piece.as_str();

@@ -7,8 +7,10 @@ use crate::faces::clearance::Sizes;
 use crate::faces::{Clearance, Cylinder, Refusal, Survey, Taken, bearing_clearance};
 use crate::joints::fits::{self, Fit, FitKind};
 use crate::quantity::{Amount, Unit};
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
+#[translated]
 pub(super) fn report(
     survey: Survey,
     taken: &Taken,
@@ -40,6 +42,7 @@ fn other(of: Survey, piece: &str, bench: &Bench<'_>) -> Option<Cylinder> {
     read.ok().map(|read| read.0)
 }
 
+#[translated]
 fn diameters(cylinder: &Cylinder, taken: &Taken) -> Finding {
     let Sizes { least, mean, greatest } = &cylinder.sizes;
     let unit = taken.unit;
@@ -52,6 +55,7 @@ fn diameters(cylinder: &Cylinder, taken: &Taken) -> Finding {
 }
 
 /// The interference with its range, and what it is as a fit.
+#[translated]
 fn fit(seat: &Cylinder, shell: &Cylinder, taken: &Taken) -> Vec<Finding> {
     let (interference, unit) = (bearing_clearance(seat, shell).interference(), taken.unit);
     let sizes = |of: &Cylinder| {
@@ -81,6 +85,7 @@ fn fit(seat: &Cylinder, shell: &Cylinder, taken: &Taken) -> Vec<Finding> {
 }
 
 /// Its ends: the least is the loosest place.
+#[translated]
 fn range(interference: &Clearance, unit: Unit) -> String {
     let (least, most) = (&interference.least, &interference.most);
     format!(
@@ -92,6 +97,7 @@ fn range(interference: &Clearance, unit: Unit) -> String {
 }
 
 /// Whether it grips, as far as the gauges can tell.
+#[translated]
 fn grip(interference: &Clearance) -> &'static str {
     let none = Length::default();
     let (least, most) = (&interference.least, &interference.most);

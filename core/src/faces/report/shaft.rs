@@ -5,6 +5,7 @@ use super::{Bench, Finding};
 use crate::faces::{Refusal, Runout, Taken, runout};
 use crate::gather::Gather;
 use crate::quantity::{Amount, Rounding, Unit};
+use pitleaf_translated::translated;
 use std::f64::consts::TAU;
 use uom::si::angle::radian;
 use uom::si::f64::Length;
@@ -40,6 +41,7 @@ pub fn direction(taken: &Taken) -> Option<Direction> {
     Some(Direction { x: angle.cos(), y: -angle.sin() })
 }
 
+#[translated]
 pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     let what = "Runout, whole reading";
     let unit = taken.unit;
@@ -57,7 +59,7 @@ pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Findi
     let row = bench.row(if piece == "flywheel" { "flywheel-runout" } else { "shaft-runout" });
     let whole = Finding::measured(what, &runout.total, unit)
         .against(&runout.total, row, unit)
-        .saying(&format!("Highest at {}.", taken.name(runout.highest)));
+        .saying(&format!("Highest at {}.", taken.said(runout.highest)));
     let off = Finding::measured("Off centre", &runout.eccentricity, unit).saying(&match runout.direction_uncertainty {
         None => "No more than the gauge’s noise: it has no direction.".to_owned(),
         Some(uncertainty) => {
@@ -67,7 +69,7 @@ pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Findi
                 "High side {} from place 1 in the order of the places, ±{} in 95 of 100 cases; nearest to {}.",
                 degrees(runout.direction.get::<radian>()),
                 degrees(2.0 * uncertainty.get::<radian>()),
-                taken.name(nearest(turn, places))
+                taken.said(nearest(turn, places))
             )
         }
     });

@@ -9,6 +9,7 @@ use crate::faces::{
 use crate::gather::Gather;
 use crate::limits::BuildKind;
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 fn of(taken: &Taken) -> Result<Widths, Refusal> {
@@ -17,6 +18,7 @@ fn of(taken: &Taken) -> Result<Widths, Refusal> {
 }
 
 /// Least, greatest and spread, and the taper where the places have a map.
+#[translated]
 fn sizes(
     taken: &Taken,
     widths: &Widths,
@@ -25,7 +27,7 @@ fn sizes(
     bench: &Bench<'_>,
 ) -> Vec<Finding> {
     let (unit, read) = (taken.unit, taken.lengths());
-    let name = |at: usize| taken.name(read[at].0);
+    let name = |at: usize| taken.said(read[at].0);
     let least = &widths.sizes.least;
     let mean =
         format!("At {}. Mean {}.", name(widths.least_at), figure(widths.sizes.mean.value, unit));
@@ -55,6 +57,7 @@ fn sizes(
     findings
 }
 
+#[translated]
 pub(super) fn side_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
     match of(taken) {
         Ok(widths) => sizes(taken, &widths, None, Some("side-housing-thickness-spread"), bench),
@@ -63,6 +66,7 @@ pub(super) fn side_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
 }
 
 /// A rotor, its housing or its apex seals, and the room between them as far as all are read.
+#[translated]
 pub(super) fn rotor_report(
     survey: Survey,
     taken: &Taken,
@@ -125,6 +129,7 @@ pub(super) fn rotor_report(
     findings
 }
 
+#[translated]
 fn missing(survey: Survey) -> Finding {
     Finding::new(
         survey.name(),
@@ -135,6 +140,7 @@ fn missing(survey: Survey) -> Finding {
 
 /// The stack of the whole engine, from the widths written down.
 #[must_use]
+#[translated]
 pub fn stack(bench: &Bench<'_>, unit: Unit) -> Vec<Finding> {
     // One micrometer: its own error goes into every part alike.
     const MICROMETER: u8 = 1;

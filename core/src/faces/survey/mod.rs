@@ -6,6 +6,8 @@ mod rows;
 mod set;
 
 use crate::gather::Gather;
+use crate::language::said;
+use pitleaf_translated::{tr, translated};
 pub use places::{LANDS, Place};
 pub use set::{PlaceFault, PlacedReading, ReadingSet, SetFault, Taken};
 
@@ -101,6 +103,7 @@ impl Survey {
     ];
 
     /// The surveys that belong together, under their headings.
+    #[translated]
     pub const GROUPS: [(&'static str, &'static [Self]); 5] = [
         (
             "Faces",
@@ -273,8 +276,8 @@ impl Kept for Survey {
 pub fn piece_words(piece: &str) -> String {
     match piece.rsplit_once('-') {
         Some((name, end @ ("front" | "rear"))) if name != "main" => {
-            format!("{}, {end} face", name.replace('-', " "))
+            tr!("{}, {} face", said(&name.replace('-', " ")), said(end))
         }
-        _ => piece.replace('-', " "),
+        _ => said(&piece.replace('-', " ")),
     }
 }

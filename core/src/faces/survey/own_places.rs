@@ -5,9 +5,12 @@ use super::{Place, PlaceFault, ReadingSet, SetFault};
 use crate::gather::Gather;
 use crate::letters::is_letter;
 use crate::quantity::{Bounds, Fault, Reading, Unit, cells};
+use pitleaf_translated::translated;
 
 /// How far from the shaft's axis a place of a face can lie.
+#[translated]
 const ALONG: Bounds = millimetres("A place along the long axis", -500, 500);
+#[translated]
 const ACROSS: Bounds = millimetres("A place across the long axis", -500, 500);
 
 impl ReadingSet {
@@ -56,6 +59,7 @@ impl ReadingSet {
     }
 
     /// A row's place and its reading.
+    #[translated]
     fn row(&self, row: usize, line: &str) -> Result<(Place, Reading), SetFault> {
         let figures = figures(line);
         let [along, across, height] = figures.as_slice() else {
@@ -136,6 +140,7 @@ fn figures(line: &str) -> Vec<String> {
     figures
 }
 
+#[translated]
 fn fault_in(row: usize, what: &str, fault: PlaceFault) -> SetFault {
     SetFault { place: format!("row {row}{what}"), fault }
 }

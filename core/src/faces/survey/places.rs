@@ -4,6 +4,7 @@ use super::super::input::of_mm;
 use super::super::layout::{Ring, side_housing_spots};
 use super::Survey;
 use crate::gather::Gather;
+use crate::language::said;
 use crate::quantity::Bounds;
 use crate::trochoid::Trochoid;
 use std::f64::consts::TAU;
@@ -19,6 +20,14 @@ pub struct Place {
     pub at: Option<[Length; 2]>,
     /// What a reading here may be.
     pub bounds: &'static Bounds,
+}
+
+impl Place {
+    /// Its name as it is said.
+    #[must_use]
+    pub fn said(&self) -> String {
+        said(&self.name)
+    }
 }
 
 /// How many of a face's spots lie on the land; those on the swept band follow, in the same order.

@@ -5,10 +5,12 @@ use super::super::unit_slip::{UnitSlip, unit_slips};
 use super::{Place, Survey, piece_words};
 use crate::gather::Gather;
 use crate::kept_fields;
+use crate::language::said;
 use crate::letters::{capital, is_letter};
 use crate::limits::{Gauge, GaugeKind};
 use crate::quantity::{Fault, Reading, Unit};
 use crate::trochoid::{Geometry, Trochoid};
+use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::f64::Length;
 
@@ -73,6 +75,7 @@ pub enum PlaceFault {
 }
 
 impl fmt::Display for PlaceFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Figure(fault) => fault.fmt(f),
@@ -202,7 +205,7 @@ impl ReadingSet {
             let has_unit = text.chars().any(is_letter);
             let figure =
                 if has_unit { text.to_owned() } else { format!("{text} {}", self.unit.symbol()) };
-            lines.push((at, name, figure));
+            lines.push((at, said(&name), figure));
         };
         for (at, (place, text)) in places_of(self.of).into_iter().zip(self.texts()).enumerate() {
             if !text.is_empty() {
@@ -237,6 +240,7 @@ impl ReadingSet {
 
     /// How many were read, in words.
     #[must_use]
+    #[translated]
     pub fn count_words(&self) -> String {
         match self.count() {
             1 => "1 reading".to_owned(),
@@ -283,8 +287,13 @@ impl Taken {
         Some(format!("{figure} {}", slip.meant?.symbol()))
     }
 
-    /// The name of a place.
+    /// The name of a place, which is its key in the book.
     pub(in super::super) fn name(&self, place: usize) -> &str {
         &self.places[place].name
+    }
+
+    /// The name of a place as it is said.
+    pub(in super::super) fn said(&self, place: usize) -> String {
+        said(self.name(place))
     }
 }

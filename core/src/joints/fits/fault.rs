@@ -2,6 +2,7 @@
 
 use super::{Class, Letter};
 use crate::gather::Gather;
+use pitleaf_translated::translated;
 use std::fmt;
 
 /// Why limits were not given.
@@ -30,6 +31,7 @@ impl FitFault {
 }
 
 impl fmt::Display for FitFault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Unreadable(text) => write!(

@@ -2,6 +2,7 @@
 
 use super::{Class, FitFault, limits};
 use crate::quantity::{Amount, Rounding, Span, Unit};
+use pitleaf_translated::translated;
 
 /// The least and the greatest size of a hole or a shaft.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -24,6 +25,7 @@ pub enum FitKind {
 impl FitKind {
     /// In words.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Clearance => "clearance",
@@ -127,6 +129,7 @@ impl Fit {
 
     /// In words, in a unit, with as many decimals: `0.018…0.059 mm tight`, `0.021 mm tight to 0.010 mm loose`.
     #[must_use]
+    #[translated]
     pub fn words(self, unit: Unit, places: u8) -> String {
         let (least, greatest) = (self.least_clearance, self.greatest_clearance);
         let figure = |span: Span| span.size().show(unit, places, Rounding::Nearest);

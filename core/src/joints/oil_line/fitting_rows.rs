@@ -5,7 +5,10 @@
 //! August 1981. Published in one transcription (the elbows, tees and valve); entrance and exit from
 //! memory.
 
+use pitleaf_translated::translated;
+
 /// A fitting: name, K₁, K∞, whether K∞ grows in small bores.
+#[translated]
 pub(super) const ROWS: &[(&str, f64, f64, bool)] = &[
     ("Elbow 90°, screwed", 800.0, 0.40, true),
     ("Elbow 90°, swept", 800.0, 0.20, true),

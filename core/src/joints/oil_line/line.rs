@@ -4,6 +4,7 @@ use super::fitting_rows::ROWS;
 use crate::joints::bounds::{self, DENSITY, FLOW, LINE_BORE, LINE_LENGTH, OIL_PRESSURE, ROUGHNESS};
 use crate::joints::{Assumption, Range, Refusal};
 use crate::quantity::Amount;
+use pitleaf_translated::translated;
 use std::f64::consts::{FRAC_PI_4, LN_10};
 use std::fmt;
 use uom::si::f64::{KinematicViscosity, Length, MassDensity, Pressure, VolumeRate};
@@ -83,6 +84,7 @@ pub enum Feed {
 impl Regime {
     /// In words.
     #[must_use]
+    #[translated]
     pub fn name(self) -> &'static str {
         match self {
             Self::Laminar => "in layers",
@@ -93,6 +95,7 @@ impl Regime {
 }
 
 impl fmt::Display for Feed {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Enough => "The pressure is enough for the flow.",

@@ -4,6 +4,8 @@
 //! Threads published (−12 and −16 in one transcription only); full thread published for −4, −6 and
 //! −8; the other figures from memory, to be confirmed before metal is cut.
 
+use pitleaf_translated::translated;
+
 /// A row.
 pub(super) struct Row {
     pub(super) dash: u8,
@@ -19,6 +21,7 @@ const fn row(dash: u8, thread: &'static str, sizes: (u16, u16, u16), published: 
     Row { dash, thread, spot_face, full_thread, full_thread_is_published: published, drill_depth }
 }
 
+#[translated]
 pub(super) const ROWS: &[Row] = &[
     row(3, "3/8-24 UNF", (750, 390, 468), false),
     row(4, "7/16-20 UNF", (828, 454, 547), true),

@@ -3,6 +3,7 @@
 use super::clearance_rows::{INCH, METRIC};
 use super::{Drill, Thread};
 use crate::quantity::{Amount, Unit};
+use pitleaf_translated::translated;
 
 /// How freely the bolt passes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,6 +27,7 @@ pub struct Clearance {
 
 /// The clearance hole for a thread; none where the standard has no row for it.
 #[must_use]
+#[translated]
 pub fn clearance_hole(thread: Thread, fit: ClearanceFit) -> Option<Clearance> {
     let (rows, parts, unit, source) = if thread.series().is_metric() {
         (METRIC, 1, Unit::Millimetre, "ISO 273:1979")

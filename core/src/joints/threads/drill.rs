@@ -2,9 +2,11 @@
 
 use super::drill_rows::{LETTERS, NUMBERS};
 use crate::gather::Gather;
+use crate::language::IS_GERMAN;
 use crate::letters;
 use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Span, Unit};
+use pitleaf_translated::tr;
 use std::fmt;
 
 /// A drill.
@@ -85,7 +87,8 @@ impl Drill {
             .iter()
             .find_map(|word| text.strip_prefix(word))
             .and_then(|rest| rest.trim().parse().ok());
-        let letter = text.strip_prefix("letter").unwrap_or(text).trim();
+        let letter =
+            text.strip_prefix("letter").or(text.strip_prefix("buchstabe")).unwrap_or(text).trim();
         let mut letters = letter.chars();
         let drill = if let Some(number) = number {
             Self::Number(number)
@@ -114,6 +117,19 @@ impl Drill {
         } else {
             let count = u16::try_from(count).ok().filter(|count| *count <= METRIC_MOST)?;
             Some(Self::Metric(count))
+        }
+    }
+}
+
+impl Drill {
+    /// As it is said; [`Display`](fmt::Display) is its name in addresses.
+    #[must_use]
+    pub fn said(self) -> String {
+        match self {
+            Self::Metric(_) if IS_GERMAN => self.to_string().replace('.', ","),
+            Self::Metric(_) | Self::Fraction(_) => self.to_string(),
+            Self::Number(number) => tr!("no. {number}"),
+            Self::Letter(letter) => tr!("letter {letter}"),
         }
     }
 }

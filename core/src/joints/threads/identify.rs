@@ -6,6 +6,7 @@ use crate::joints::Refusal;
 use crate::joints::bounds::{self, PITCH, THREAD_DIAMETER};
 use crate::order::InOrder;
 use crate::quantity::{Amount, Rounding, Unit};
+use pitleaf_translated::translated;
 
 /// Which half of the thread was measured.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -116,6 +117,7 @@ fn misfit(candidate: &Candidate) -> f64 {
 /// );
 /// ```
 #[must_use]
+#[translated]
 pub fn what_tells_apart(one: Thread, other: Thread) -> String {
     let mm = |amount: Amount| amount.show(Unit::Millimetre, 2, Rounding::Nearest);
     let ten = |thread: Thread| {

@@ -3,6 +3,7 @@
 use super::{Drill, metric_rows, nearest_drills, unified_rows};
 use crate::gather::Gather;
 use crate::quantity::{Amount, Unit};
+use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::f64::{Area, Length, Ratio};
 use uom::si::length::millimeter;
@@ -32,6 +33,7 @@ impl Series {
 
     /// As it stands behind a size; empty for metric threads.
     #[must_use]
+    #[translated]
     pub fn symbol(self) -> &'static str {
         match self {
             Self::MetricCoarse | Self::MetricFine => "",

@@ -2,9 +2,12 @@
 
 use super::{BuildKind, CALIPER, Kind, LEAF, Line, MICROMETER, STRAIGHTEDGE};
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
+#[translated]
 const END_GAP: &str = "Cold, assembled length of the seal against the rotor housing’s width beside it, straightedge over both faces; leaf at the end.";
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "apex-seal-height-2mm",

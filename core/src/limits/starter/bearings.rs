@@ -1,7 +1,9 @@
 //! Main, rotor and thrust bearings.
 
 use super::{BORE, DIAL, Input, Kind, Line};
+use pitleaf_translated::translated;
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "main-bearing-clearance",

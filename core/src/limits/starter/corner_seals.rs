@@ -1,7 +1,9 @@
 //! Corner seals.
 
 use super::{DEPTH, Input, Kind, LEAF, Line, MICROMETER};
+use pitleaf_translated::translated;
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "corner-seal-clearance",

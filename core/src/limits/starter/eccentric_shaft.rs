@@ -2,7 +2,9 @@
 
 use super::{DIAL, Input, Kind, Line, MICROMETER, WRENCH};
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "shaft-main-journal",

@@ -2,9 +2,12 @@
 
 use super::{BORE, CALIPER, Input, Kind, Line, WRENCH};
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
+#[translated]
 const DOWEL: &str = "Hole’s diameter less the dowel’s, in every housing it goes through.";
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "tension-bolt-torque",

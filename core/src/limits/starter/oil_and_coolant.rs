@@ -2,10 +2,13 @@
 
 use super::{GaugeKind, Kind, LEAF, Line, PRESSURE, WRENCH};
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
+#[translated]
 const HOT_OIL: &str =
     "Hot oil under pressure burns and catches fire: fit the gauge cold, keep clear.";
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "oil-pump-tip-clearance",

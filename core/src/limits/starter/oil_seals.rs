@@ -1,7 +1,9 @@
 //! Oil seals.
 
 use super::{CALIPER, DEPTH, Input, Kind, Line};
+use pitleaf_translated::translated;
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "oil-seal-lip-width",

@@ -1,7 +1,9 @@
 //! Rotor housings.
 
 use super::{DIAL, Input, Kind, Line, MICROMETER, STRAIGHTEDGE};
+use pitleaf_translated::translated;
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "rotor-housing-width",

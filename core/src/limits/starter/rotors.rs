@@ -2,7 +2,9 @@
 
 use super::{BORE, DEPTH, GaugeKind, Input, Kind, LEAF, Line, WRENCH};
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "rotor-side-clearance",

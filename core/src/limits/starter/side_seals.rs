@@ -2,9 +2,12 @@
 
 use super::{BuildKind, DEPTH, Input, Kind, LEAF, Line, STRAIGHTEDGE};
 use crate::quantity::Unit;
+use pitleaf_translated::translated;
 
+#[translated]
 const END_GAP: &str = "Cold, seal and both corner seals in the rotor, the radiused end pushed home; leaf between the square end and the corner seal.";
 
+#[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
     Line {
         id: "side-seal-gap-na",

@@ -6,8 +6,10 @@ use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::route::{Topic, own_rows, said};
 use crate::trochoid::Measure;
+use pitleaf_translated::translated;
 
 impl Source<'_> {
+    #[translated]
     pub(super) fn engine(&self) -> Vec<Section> {
         let (book, build) = (self.book, self.build);
         let said = |topic| said(book, build, topic);

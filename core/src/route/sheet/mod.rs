@@ -10,6 +10,7 @@ use super::ABOVE_ALL;
 use crate::book::{Book, BuildId};
 use crate::limits::{BuildKind, Call, Sheet};
 use crate::seals::Drawing;
+use pitleaf_translated::translated;
 
 /// Whose copy it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,6 +75,7 @@ struct Source<'book> {
     moment: &'book dyn Fn(u64) -> String,
 }
 
+#[translated]
 const FOOT: &[&str] = &[
     ABOVE_ALL,
     "The figures are the builder’s own readings, taken cold on the bench unless a note says otherwise. A verdict compares a reading with the limit beside it and with the gauge’s doubt (guard band 1.65 u, ISO 14253-1); it does not judge the part.",
@@ -84,6 +86,7 @@ impl BuildSheet {
     /// The sheet of a build; none for one that is not open in the book. `moment` says a time of the book,
     /// in milliseconds since 1970, as the shop's own clock does.
     #[must_use]
+    #[translated]
     pub fn of(
         book: &Book,
         build: &BuildId,

@@ -4,12 +4,14 @@ use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Figure, Slot};
 use crate::faces::report::{Finding, on_bench, report};
 use crate::gather::Gather;
+use crate::language::said;
 use crate::limits::{Call, Gauge, Limit, decide, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, surveys};
 use crate::route::{Choice, TypedTest, decision_words};
 use crate::seals::{SIDE_SEAL_GAP, gap_row, slot_report};
+use pitleaf_translated::translated;
 
 /// The other system's unit for what is read in one.
 fn other(unit: Unit) -> Option<Unit> {
@@ -55,6 +57,7 @@ fn verdict(call: Option<Call>, decision: Option<(Choice, &str)>) -> String {
 }
 
 impl Source<'_> {
+    #[translated]
     pub(super) fn readings(&self) -> Vec<Section> {
         vec![
             Section {
@@ -114,6 +117,7 @@ impl Source<'_> {
     }
 
     /// Every slot that has a mark, a gap or a seal.
+    #[translated]
     fn slots(&self) -> Section {
         let gaps: Vec<&Figure> = figures(self.book, self.build)
             .map(|(_, figure)| figure)
@@ -150,6 +154,7 @@ impl Source<'_> {
     }
 
     /// A gap as typed: as read, converted, and how it stands.
+    #[translated]
     fn typed(&self, figure: &Figure) -> ([String; 3], Option<Call>) {
         let call = crate::book::call(figure, self.sheet);
         let read = format!("{} {}", figure.text, figure.unit.symbol());
@@ -178,13 +183,14 @@ impl Source<'_> {
         Some(([report.gap(unit), converted, says], call))
     }
 
+    #[translated]
     fn compression(&self) -> Section {
         let found = record_in(self.book, self.build, self.sheet);
         let rows = found.into_iter().map(|(finding, decision)| {
             let what = finding.row.as_deref().and_then(|id| self.sheet.row(id));
             Row {
                 cells: vec![
-                    finding.what,
+                    said(&finding.what),
                     finding.figure,
                     finding.other,
                     what.map_or_else(String::new, |what| limit(&what.limit, what.unit)),
@@ -217,10 +223,11 @@ impl Source<'_> {
     }
 
     /// The spacer chosen; the end play itself stands among the readings and surveys.
+    #[translated]
     fn end_play(&self) -> Section {
         let spacer = self.book.spacer(self.build).map(|choice| {
             row([
-                choice.spacer.as_str(),
+                &said(&choice.spacer),
                 &choice.predicted.to_string(),
                 &choice.uncertainty.to_string(),
             ])
@@ -234,6 +241,7 @@ impl Source<'_> {
     }
 
     /// Surveys with what they found; place by place as they were typed in the shop's copy.
+    #[translated]
     fn surveys(&self) -> Section {
         let mut rows = Vec::new();
         for (entry, set) in surveys(self.book, self.build) {

@@ -8,6 +8,7 @@ use crate::ports::SideHousing;
 use crate::route::decision::{fates, past_limits};
 use crate::route::outlines::cuts_into;
 use crate::route::{Progress, State, Topic, said};
+use pitleaf_translated::translated;
 
 impl Source<'_> {
     pub(super) fn work(&self) -> Vec<Section> {
@@ -19,6 +20,7 @@ impl Source<'_> {
         sections
     }
 
+    #[translated]
     fn ports(&self) -> Section {
         let outlines = SideHousing::ALL.into_iter().flat_map(|housing| {
             self.book.outlines(self.build, housing).map(move |outline| {
@@ -39,6 +41,7 @@ impl Source<'_> {
         }
     }
 
+    #[translated]
     fn tightening(&self) -> Section {
         let mut rows = Vec::new();
         for joint in joints(self.book, self.build) {
@@ -68,15 +71,16 @@ impl Source<'_> {
     }
 
     /// Readings past a limit with what was decided, and the fates of whole parts.
+    #[translated]
     fn decisions(&self) -> Section {
         let past = past_limits(self.book, self.build, self.sheet);
         let past = past.iter().map(|past| {
             let (choice, why) =
-                past.decision.map_or(("not decided", ""), |(choice, why)| (choice.word(), why));
+                past.decision.map_or(("not decided", ""), |(choice, why)| (choice.name(), why));
             Row { call: Some(past.call), ..row([&past.name(), &past.reading, choice, why]) }
         });
         let fates = fates(self.book, self.build);
-        let fates = fates.iter().map(|(part, choice, why)| row([part, "", choice.word(), why]));
+        let fates = fates.iter().map(|(part, choice, why)| row([part, "", choice.name(), why]));
         Section {
             heading: "Parts past a limit, and what became of parts",
             heads: &["Part", "Reading", "Decided", "Why"],
@@ -86,6 +90,7 @@ impl Source<'_> {
         }
     }
 
+    #[translated]
     fn notes(&self) -> Section {
         let lines = self.book.lines(self.build).filter(|line| !line.withdrawn);
         let notes = lines.filter_map(|line| match &line.entry.fact {
@@ -101,6 +106,7 @@ impl Source<'_> {
     }
 
     /// Every step with who did it or found it true, and when; why, where something was open.
+    #[translated]
     fn steps(&self) -> Section {
         let Some(progress) = Progress::of(self.book, self.build, self.sheet) else {
             return Section::default();
@@ -134,6 +140,7 @@ impl Source<'_> {
         }
     }
 
+    #[translated]
     fn sign_off(&self) -> Section {
         let mut rows = Vec::new();
         if let Some(entry) = self.book.current(self.build, &Subject::SignOff)

@@ -1,7 +1,9 @@
 //! Mock-up and final assembly.
 
 use super::{Answer, DO, Each, HOLD, Line, Sort};
+use pitleaf_translated::translated;
 
+#[translated(words, care)]
 pub(super) const MOCK_UP: &[Line] = &[
     Line {
         id: "dry-stack",
@@ -39,6 +41,7 @@ pub(super) const MOCK_UP: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const ASSEMBLY: &[Line] = &[
     Line {
         id: "gears-in",

@@ -1,7 +1,9 @@
 //! Front stack, after assembly, first start and running-in.
 
 use super::{Answer, DO, Each, HOLD, Line, Sort, When};
+use pitleaf_translated::translated;
 
+#[translated(words, care)]
 pub(super) const FRONT_STACK: &[Line] = &[
     Line {
         id: "thrust-in",
@@ -48,6 +50,7 @@ pub(super) const FRONT_STACK: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const AFTER: &[Line] = &[
     Line {
         id: "feed-fitted",
@@ -82,7 +85,7 @@ pub(super) const AFTER: &[Line] = &[
     Line {
         id: "turned-once-more",
         kind: Sort::Hold(Answer::Builder),
-        words: "Turned two full turns by hand, plugs out: three even puffs from each rotor",
+        words: "Turned three full turns by hand, plugs out: three even puffs from each rotor",
         needs: "pan-on flywheel",
         ..HOLD
     },
@@ -96,6 +99,7 @@ pub(super) const AFTER: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const RUNNING: &[Line] = &[
     Line {
         id: "oil-primed",

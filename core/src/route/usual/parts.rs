@@ -1,7 +1,9 @@
 //! Decisions, porting, machining, lapping, balancing.
 
 use super::{Answer, DO, Each, HOLD, Line, Sort, When};
+use pitleaf_translated::translated;
 
+#[translated(words, care)]
 pub(super) const DECISIONS: &[Line] = &[
     Line {
         id: "fates",
@@ -32,6 +34,7 @@ pub(super) const DECISIONS: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const PORTING: &[Line] = &[
     Line {
         id: "outline-drawn",
@@ -62,6 +65,7 @@ pub(super) const PORTING: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const MACHINING: &[Line] = &[
     Line {
         id: "studs-machined",
@@ -97,6 +101,7 @@ pub(super) const MACHINING: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const LAPPING: &[Line] = &[
     Line {
         id: "lapped-off",
@@ -124,6 +129,7 @@ pub(super) const LAPPING: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const BALANCING: &[Line] = &[
     Line {
         id: "rotor-mass",

@@ -1,7 +1,9 @@
 //! Seal fitting.
 
 use super::{Answer, DO, Each, HOLD, Line, Sort, When};
+use pitleaf_translated::translated;
 
+#[translated(words, care)]
 pub(super) const SEALS: &[Line] = &[
     Line {
         id: "slots-marked",

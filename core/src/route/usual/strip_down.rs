@@ -1,7 +1,9 @@
 //! Intake, and the strip-down.
 
 use super::{Answer, DO, Each, HOLD, Line, Sort, When};
+use pitleaf_translated::translated;
 
+#[translated(words, care)]
 pub(super) const INTAKE: &[Line] = &[
     Line {
         id: "describe", words: "Write down the customer’s words and what the engine is", ..DO
@@ -36,6 +38,7 @@ pub(super) const INTAKE: &[Line] = &[
     },
 ];
 
+#[translated(words, care)]
 pub(super) const STRIP_DOWN: &[Line] = &[
     Line {
         id: "end-play-before",
