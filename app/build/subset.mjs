@@ -7,8 +7,8 @@ const span = (from, to) =>
 const signs = "–—‘’‚“”„•…‹›−×⅛⅜⅝⅞€™≤≥≈";
 const letters =
   span(0x20, 0x7e) + span(0xa0, 0xff) + signs + "ŁłŚśŹźŻżĄąĘęĆćŃńŐőŰűČčŠšŽžŘřĚěŮů";
-// What figures and their units are written with: no accents.
-const figures = span(0x20, 0x7e) + span(0xa0, 0xbf) + "×÷" + signs;
+// What figures, their units and “at least” are written with: German’s letters, no other accents.
+const figures = span(0x20, 0x7e) + span(0xa0, 0xbf) + "×÷äöüÄÖÜß" + signs;
 
 const [from, to] = process.argv.slice(2);
 const used = from.includes("-mono") ? figures : letters;

@@ -88,7 +88,7 @@ pub const PLACES: &[(&str, &str)] = &[
 ];
 
 /// The words and names that a person may type have no place to break.
-const LONG: &str = "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW";
+pub const LONG: &str = "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW";
 
 /// A phone on which two builds are open, with words as long as a person may type; and an entry's id.
 #[must_use]

@@ -10,15 +10,16 @@ pub(crate) enum Command {
     Build,
     /// Serve a finished folder on loopback; port 0 takes any free one.
     Serve { port: u16, dir: Option<PathBuf> },
-    /// Count bytes and compare them with a budget of brotli bytes.
-    Sizes { dir: Option<PathBuf>, budget: usize },
+    /// Count each language's bytes and compare them with its budget of brotli bytes; the last holds for all
+    /// further ones.
+    Sizes { dir: Option<PathBuf>, budgets: Vec<usize> },
 }
 
 /// Bytes after brotli that the whole app may take, fonts included.
 const BUDGET: usize = 220_000;
 
 const USAGE: &str =
-    "usage: pitleaf-build build | serve [--port N] [--dir DIR] | sizes [--dir DIR] [BUDGET]";
+    "usage: pitleaf-build build | serve [--port N] [--dir DIR] | sizes [--dir DIR] [BUDGET…]";
 
 /// Reads the arguments after the program's name.
 ///
@@ -27,21 +28,24 @@ const USAGE: &str =
 pub(crate) fn parse(arguments: impl IntoIterator<Item = String>) -> Result<Command> {
     let mut words = arguments.into_iter();
     let command = words.next().context(USAGE)?;
-    let (mut port, mut dir, mut budget) = (0, None, BUDGET);
+    let (mut port, mut dir, mut budgets) = (0, None, Vec::new());
     while let Some(word) = words.next() {
         match (command.as_str(), word.as_str()) {
             ("serve", "--port") => port = number(words.next(), "--port")?,
             ("serve" | "sizes", "--dir") => {
                 dir = Some(words.next().context("--dir needs a folder after it")?.into());
             }
-            ("sizes", _) => budget = number(Some(word), "the budget")?,
+            ("sizes", _) => budgets.push(number(Some(word), "the budget")?),
             _ => bail!("{command} does not take {word:?}; {USAGE}"),
         }
+    }
+    if budgets.is_empty() {
+        budgets.push(BUDGET);
     }
     match command.as_str() {
         "build" => Ok(Command::Build),
         "serve" => Ok(Command::Serve { port, dir }),
-        "sizes" => Ok(Command::Sizes { dir, budget }),
+        "sizes" => Ok(Command::Sizes { dir, budgets }),
         _ => bail!("there is no command {command:?}; {USAGE}"),
     }
 }
@@ -70,10 +74,14 @@ mod tests {
             Ok(Command::Serve { port: 8321, dir: Some("old".into()) }),
             "serve with options"
         );
-        assert_eq!(parsed("sizes"), Ok(Command::Sizes { dir: None, budget: 220_000 }), "sizes");
         assert_eq!(
-            parsed("sizes --dir old 10"),
-            Ok(Command::Sizes { dir: Some("old".into()), budget: 10 }),
+            parsed("sizes"),
+            Ok(Command::Sizes { dir: None, budgets: vec![220_000] }),
+            "sizes"
+        );
+        assert_eq!(
+            parsed("sizes --dir old 10 20"),
+            Ok(Command::Sizes { dir: Some("old".into()), budgets: vec![10, 20] }),
             "sizes with options"
         );
     }

@@ -1,5 +1,6 @@
 //! Cargo to WebAssembly, by whichever compiler on this machine can.
 
+use crate::language::Language;
 use crate::workspace::Workspace;
 use anyhow::{Context, Result, bail, ensure};
 use std::path::{Path, PathBuf};
@@ -24,7 +25,7 @@ enum Library {
 ///
 /// # Errors
 /// No compiler here can make WebAssembly, or the app does not compile.
-pub(crate) fn compile(workspace: &Workspace) -> Result<PathBuf> {
+pub(crate) fn compile(workspace: &Workspace, language: Language) -> Result<PathBuf> {
     // Rustup's or the person's own first, then the one Debian packages bring.
     let (bin, library) = [None, Some(Path::new("/usr/bin"))]
         .into_iter()
@@ -42,6 +43,7 @@ pub(crate) fn compile(workspace: &Workspace) -> Result<PathBuf> {
         .args(["build", "--locked", "--release", "--package", "pitleaf-app", "--target", TARGET])
         .arg("--target-dir")
         .arg(&target)
+        .args(language.feature().map(|feature| format!("--features={feature}")))
         .env("CARGO_ENCODED_RUSTFLAGS", flags(workspace, &library).join("\u{1f}"));
     if library == Library::FromSource {
         cargo

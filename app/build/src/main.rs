@@ -3,10 +3,10 @@
 //! ```text
 //! pitleaf-build build                          write `dist`
 //! pitleaf-build serve [--port N] [--dir DIR]   serve it on loopback; port 0 takes any free one
-//! pitleaf-build sizes [--dir DIR] [BUDGET]     count the bytes; fail above BUDGET (brotli)
+//! pitleaf-build sizes [--dir DIR] [BUDGET…]     count the bytes of each language; fail above BUDGET (brotli)
 //! ```
 //!
-//! The way of a build: cargo ([`compile`]) → wasm-bindgen ([`bindings`]) → wasm-opt ([`optimise`])
+//! The way of a build, for each language: cargo ([`compile`]) → wasm-bindgen ([`bindings`]) → wasm-opt ([`optimise`])
 //! → names shared by both, and terser ([`script`]) → names by the hash of the final bytes, page, service worker ([`site`]) → `dist`.
 
 mod arguments;
@@ -14,6 +14,7 @@ mod bindings;
 mod compile;
 mod fonts;
 mod hash;
+mod language;
 mod optimise;
 mod script;
 mod serve;
@@ -25,6 +26,7 @@ mod workspace;
 
 use anyhow::Result;
 use arguments::Command;
+use language::Language;
 use std::process::ExitCode;
 use workspace::Workspace;
 
@@ -43,17 +45,24 @@ fn run() -> Result<()> {
     match arguments::parse(std::env::args().skip(1))? {
         Command::Build => build(&workspace),
         Command::Serve { port, dir } => serve::serve(&dir.unwrap_or(workspace.dist()), port),
-        Command::Sizes { dir, budget } => sizes::report(&dir.unwrap_or(workspace.dist()), budget),
+        Command::Sizes { dir, budgets } => {
+            sizes::report(&dir.unwrap_or(workspace.dist()), &budgets)
+        }
     }
 }
 
 fn build(workspace: &Workspace) -> Result<()> {
-    let compiled = compile::compile(workspace)?;
-    let bound = bindings::bind(workspace, &compiled)?;
-    let (wasm, names) = optimise::optimise(workspace, &bound.wasm)?;
-    let script = script::shorten(workspace, &bound.script, &names)?;
-    let site = site::assemble(&site::Source::read(workspace, wasm, script)?)?;
-    site.write(&workspace.dist())?;
-    println!("built {} files in {}", site.files().len(), workspace.dist().display());
+    let mut sites = Vec::new();
+    for language in Language::ALL {
+        let compiled = compile::compile(workspace, language)?;
+        let bound = bindings::bind(workspace, &compiled)?;
+        let (wasm, names) = optimise::optimise(workspace, &bound.wasm)?;
+        let script = script::shorten(workspace, &bound.script, &names)?;
+        let source = site::Source::read(workspace, wasm, script, language)?;
+        sites.push((language, site::assemble(&source)?));
+    }
+    site::write(&sites, &workspace.dist())?;
+    let count: usize = sites.iter().map(|(_, site)| site.files().len()).sum();
+    println!("built {count} files in {}", workspace.dist().display());
     Ok(())
 }

@@ -2,6 +2,7 @@
 
 use crate::fonts;
 use crate::hash::{Sum, hashed_name};
+use crate::language::Language;
 use crate::stylesheet::{self, Stylesheet};
 use crate::template::fill;
 use crate::workspace::Workspace;
@@ -13,6 +14,7 @@ use std::path::Path;
 const START: &str = include_str!("../templates/start.js");
 const WORKER: &str = include_str!("../templates/service-worker.js");
 const WORKER_NAME: &str = "service-worker.js";
+const MANIFEST: &str = "manifest.webmanifest";
 
 /// What a site is made of.
 pub(crate) struct Source {
@@ -22,6 +24,8 @@ pub(crate) struct Source {
     script: String,
     /// `index.html` with its places.
     page: String,
+    /// Whose words the page, its script and its manifest have.
+    language: Language,
     /// All of `public/*.css`.
     stylesheet: Stylesheet,
     /// Files that keep their names: the rest of `public`, and the fonts' licences.
@@ -33,7 +37,12 @@ impl Source {
     ///
     /// # Errors
     /// A file that can't be read, or a stylesheet that names what isn't there.
-    pub(crate) fn read(workspace: &Workspace, wasm: Vec<u8>, script: String) -> Result<Self> {
+    pub(crate) fn read(
+        workspace: &Workspace,
+        wasm: Vec<u8>,
+        script: String,
+        language: Language,
+    ) -> Result<Self> {
         let mut sheets = BTreeMap::new();
         let mut named = BTreeMap::new();
         for entry in fs::read_dir(workspace.at("public")).context("public can't be read")? {
@@ -68,7 +77,7 @@ impl Source {
         }
         named.insert("font-licences.txt".to_owned(), licences);
         let page = String::from_utf8(read(&workspace.at("index.html"))?).context("index.html")?;
-        Ok(Self { wasm, script, page, stylesheet, named })
+        Ok(Self { wasm, script, page, language, stylesheet, named })
     }
 }
 
@@ -83,7 +92,13 @@ pub(crate) struct Site {
 /// # Errors
 /// A template whose places do not fit.
 pub(crate) fn assemble(source: &Source) -> Result<Site> {
+    let language = source.language;
     let mut files = source.named.clone();
+    if let Some(manifest) = files.get_mut(MANIFEST) {
+        let text = String::from_utf8(std::mem::take(manifest)).context("the manifest")?;
+        let text = fill(&language.say(MANIFEST, &text)?, &[("language", language.tag())])?;
+        *manifest = text.into_bytes();
+    }
     files.extend(source.stylesheet.assets.clone());
     let mut add = |name: &str, bytes: &[u8]| {
         let name = hashed_name(name, bytes);
@@ -94,32 +109,47 @@ pub(crate) fn assemble(source: &Source) -> Result<Site> {
     let (script, script_integrity) = add("pitleaf.js", source.script.as_bytes());
     let (sheet, sheet_integrity) = add("pitleaf.css", source.stylesheet.css.as_bytes());
     let module = [("script", script.as_str()), ("wasm", wasm.as_str())];
-    let (start, start_integrity) =
-        add("start.js", fill(&without_comments(START), &module)?.as_bytes());
+    let begin = language.say("app/build/templates/start.js", &without_comments(START))?;
+    let others = below(language);
+    let of_start = [module.as_slice(), &[("others", others.as_str())]].concat();
+    let (start, start_integrity) = add("start.js", fill(&begin, &of_start)?.as_bytes());
     let parts = [
         ("script-integrity", script_integrity.as_str()),
         ("stylesheet", &sheet),
         ("stylesheet-integrity", &sheet_integrity),
+        ("language", language.tag()),
         ("start", &start),
         ("start-integrity", &start_integrity),
     ];
-    let page = fill(&source.page, &[module.as_slice(), parts.as_slice()].concat())?;
+    let page = language.say("index.html", &source.page)?;
+    let page = fill(&page, &[module.as_slice(), parts.as_slice()].concat())?;
     files.insert("index.html".to_owned(), page.into_bytes());
     ensure!(!files.contains_key(WORKER_NAME), "public/{WORKER_NAME} would hide the build's own");
-    let worker = worker(&files)?;
+    let worker = worker(&files, language)?;
     files.insert(WORKER_NAME.to_owned(), worker.into_bytes());
     Ok(Site { files })
 }
 
 /// The service worker with its list of files. Its build's name stands for the list and for the
 /// worker's own text, so that no two different workers ever share a cache.
-fn worker(files: &BTreeMap<String, Vec<u8>>) -> Result<String> {
+fn worker(files: &BTreeMap<String, Vec<u8>>, language: Language) -> Result<String> {
     let list: String = files
         .iter()
         .map(|(name, bytes)| format!("  {name:?}: {:?},\n", Sum::of(bytes).hex()))
         .collect();
     let build = Sum::of(format!("{WORKER}{list}").as_bytes()).hex();
-    fill(&without_comments(WORKER), &[("build", &build[..16]), ("files", list.trim_end())])
+    let others = below(language);
+    let places = [("build", &build[..16]), ("files", list.trim_end()), ("others", &others)];
+    fill(&without_comments(WORKER), &places)
+}
+
+/// The languages in folders below a language's own, in a list's words.
+fn below(language: Language) -> String {
+    let is_below = |other: &Language| {
+        other.folder() != language.folder() && other.folder().starts_with(language.folder())
+    };
+    let tags = Language::ALL.into_iter().filter(is_below).map(|other| format!("{:?}", other.tag()));
+    tags.collect::<Vec<_>>().join(", ")
 }
 
 /// Comments and indentation are for the reader of the source, not for the phone.
@@ -133,24 +163,27 @@ impl Site {
     pub(crate) fn files(&self) -> &BTreeMap<String, Vec<u8>> {
         &self.files
     }
+}
 
-    /// Replaces what is in `folder`.
-    ///
-    /// # Errors
-    /// The folder can't be emptied or written.
-    pub(crate) fn write(&self, folder: &Path) -> Result<()> {
-        if folder.exists() {
-            fs::remove_dir_all(folder)
-                .with_context(|| format!("{} can't be emptied", folder.display()))?;
-        }
-        fs::create_dir_all(folder)
+/// Replaces what is in `folder` by the sites, each at its language's place.
+///
+/// # Errors
+/// The folder can't be emptied or written.
+pub(crate) fn write(sites: &[(Language, Site)], folder: &Path) -> Result<()> {
+    if folder.exists() {
+        fs::remove_dir_all(folder)
+            .with_context(|| format!("{} can't be emptied", folder.display()))?;
+    }
+    for (language, site) in sites {
+        let folder = folder.join(language.folder());
+        fs::create_dir_all(&folder)
             .with_context(|| format!("{} can't be made", folder.display()))?;
-        for (name, bytes) in &self.files {
+        for (name, bytes) in &site.files {
             fs::write(folder.join(name), bytes)
                 .with_context(|| format!("{name} can't be written"))?;
         }
-        Ok(())
     }
+    Ok(())
 }
 
 fn read(path: &Path) -> Result<Vec<u8>> {
@@ -170,6 +203,7 @@ mod tests {
             wasm: b"\0asm".to_vec(),
             script: "export default () => {};".to_owned(),
             page: fs::read_to_string(Workspace::here().at("index.html")).expect("index.html"),
+            language: Language::English,
             stylesheet: Stylesheet {
                 css: "a { src: url(f-1.woff2); }".to_owned(),
                 assets: BTreeMap::from([("f-1.woff2".to_owned(), b"font".to_vec())]),
@@ -207,6 +241,17 @@ mod tests {
         assert!(page.contains(&format!("href=\"{wasm}\"")), "the page does not preload {wasm}");
         let start = text(&site, named_like(&site, "start-", ".js"));
         assert!(start.contains(wasm), "the start script does not load {wasm}");
+    }
+
+    #[test]
+    fn the_german_page_says_all_in_german_and_lies_in_its_own_folder() {
+        let german = assemble(&Source { language: Language::German, ..source() }).expect("a site");
+        let page = text(&german, "index.html");
+        assert!(page.contains("<html lang=\"de\">"), "its language: {page}");
+        assert!(!page.contains(" and ") && page.contains(" und "), "its words: {page}");
+        let others = |site: &Site| text(site, WORKER_NAME).contains("OTHERS = [\"de\"]");
+        assert!(others(&assemble(&source()).expect("a site")), "the root leaves it alone");
+        assert!(!others(&german), "the folder has no other below it");
     }
 
     #[test]
@@ -281,11 +326,18 @@ mod tests {
         fs::create_dir(&dist).expect("an old folder");
         fs::write(dist.join("old.js"), "").expect("an old file");
         let site = assemble(&source()).expect("a site");
-        site.write(&dist).expect("written");
-        let names: BTreeSet<String> = fs::read_dir(&dist)
-            .expect("the folder")
-            .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
-            .collect();
-        assert_eq!(names, site.files().keys().cloned().collect(), "names in the folder");
+        let german = assemble(&Source { language: Language::German, ..source() }).expect("a site");
+        let sites = [(Language::English, site), (Language::German, german)];
+        write(&sites, &dist).expect("written");
+        let names = |folder: &Path| -> BTreeSet<String> {
+            let entries = fs::read_dir(folder).expect("the folder").map(|entry| {
+                let entry = entry.expect("an entry");
+                (entry.path().is_file(), entry.file_name().to_string_lossy().into_owned())
+            });
+            entries.filter(|(is_file, _)| *is_file).map(|(_, name)| name).collect()
+        };
+        let wanted = |at: usize| sites[at].1.files().keys().cloned().collect();
+        assert_eq!(names(&dist), wanted(0), "names in the folder");
+        assert_eq!(names(&dist.join("de")), wanted(1), "names in the German folder");
     }
 }

@@ -1,5 +1,6 @@
 //! How many bytes a phone downloads.
 
+use crate::language::Language;
 use anyhow::{Context, Result, ensure};
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -14,16 +15,32 @@ struct Size {
     brotli: usize,
 }
 
-/// Prints a table of a finished folder and compares its brotli bytes with a budget.
+/// Prints a table of each language of a finished folder and compares its brotli bytes with a budget.
 ///
 /// # Errors
 /// The folder can't be read, or is above the budget.
-pub(crate) fn report(folder: &Path, budget: usize) -> Result<()> {
+pub(crate) fn report(folder: &Path, budgets: &[usize]) -> Result<()> {
+    let all = budgets.iter().chain(std::iter::repeat(budgets.last().context("no budget")?));
+    for (language, budget) in Language::ALL.into_iter().zip(all) {
+        let site = folder.join(language.folder());
+        if language == Language::English || site.is_dir() {
+            println!("{}", language.tag());
+            count(&site, *budget)?;
+        }
+    }
+    Ok(())
+}
+
+/// One language: a phone downloads no other.
+fn count(folder: &Path, budget: usize) -> Result<()> {
     let mut kinds = BTreeMap::<&str, Size>::new();
     let entries = fs::read_dir(folder)
         .with_context(|| format!("{} can't be read; build first", folder.display()))?;
     for entry in entries {
         let path = entry?.path();
+        if path.is_dir() {
+            continue;
+        }
         let bytes = fs::read(&path).with_context(|| format!("{} can't be read", path.display()))?;
         let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
         let size = kinds.entry(kind(&name)).or_default();
@@ -89,7 +106,7 @@ mod tests {
             fs::write(folder.path().join(name), vec![b'x'; length]).expect("a file");
         }
         // Four files of one repeated letter: far fewer bytes after brotli, but some each.
-        let error = report(folder.path(), 0).expect_err("nothing fits in no bytes");
+        let error = report(folder.path(), &[0]).expect_err("nothing fits in no bytes");
         let words = error.to_string();
         let brotli: usize =
             words.split(' ').nth(3).and_then(|word| word.parse().ok()).expect("a count");
@@ -98,7 +115,7 @@ mod tests {
             words,
             format!("the app is {brotli} bytes after brotli, {brotli} above its budget of 0")
         );
-        report(folder.path(), brotli).expect("exactly the budget fits");
+        report(folder.path(), &[brotli]).expect("exactly the budget fits");
     }
 
     #[test]

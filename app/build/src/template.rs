@@ -1,6 +1,6 @@
 //! Text with `{{name}}` places to be filled.
 
-use anyhow::{Result, bail};
+use anyhow::{Context, Result, bail};
 
 /// Fills every `{{name}}` of a template.
 ///
@@ -21,9 +21,32 @@ pub(crate) fn fill(template: &str, values: &[(&str, &str)]) -> Result<String> {
     Ok(text)
 }
 
+/// Puts the words of a language in the place of every `{{say: English}}`.
+///
+/// # Errors
+/// As `words`, and a mark without its end.
+pub(crate) fn say(template: &str, words: impl Fn(&str) -> Result<String>) -> Result<String> {
+    let mut pieces = template.split("{{say: ");
+    let mut text = pieces.next().unwrap_or_default().to_owned();
+    for piece in pieces {
+        let (english, behind) = piece.split_once("}}").context("a {{say: without its end")?;
+        text += &words(english)?;
+        text += behind;
+    }
+    Ok(text)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn texts_are_said_in_another_language_and_none_is_left_out() {
+        let loud = |english: &str| Ok(english.to_uppercase());
+        assert_eq!(say("<p>{{say: one}}, {{say: two}}", loud).expect("said"), "<p>ONE, TWO");
+        let error = say("{{say: one", loud).expect_err("no end");
+        assert_eq!(error.to_string(), "a {{say: without its end");
+    }
 
     #[test]
     fn places_are_filled_everywhere() {

@@ -16,6 +16,9 @@ const CACHE = OURS + BUILD;
 const at = (name) => new URL(name, self.registration.scope).href;
 const LISTED = new Map(Object.keys(FILES).map((name) => [at(name), at(name)]).concat([[at("./"), at("index.html")]]));
 
+// Languages in folders of this one, which have workers of their own.
+const OTHERS = [{{others}}];
+
 const sum = async (bytes) => {
   const digest = await crypto.subtle.digest("SHA-256", bytes);
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, "0")).join("");
@@ -69,5 +72,6 @@ self.addEventListener("message", (event) => {
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   const ours = url.origin === self.location.origin;
+  if (OTHERS.some((language) => url.href.startsWith(at(`${language}/`)))) return;
   event.respondWith(ours ? answer(event.request, url) : Response.error());
 });
