@@ -313,12 +313,13 @@ fn the_gauge_chosen_stays_chosen_for_the_next_piece() {
     let phone = Browser::open(server.url());
     phone.open_build("Merlin");
     phone.go("#/check/side-housing-warp");
+    // The place is the new one a moment before its screen is drawn.
     let gauge = |phone: &Browser| {
-        phone.run(
-            "const label = [...document.querySelectorAll('label')].find((one) => one.innerText.startsWith('Gauge'));
-             return label.querySelector('select').value;",
-            &[],
-        )
+        phone.until_some("the gauge's choice", |phone| {
+            let script = "const label = [...document.querySelectorAll('label')].find((one) => one.innerText.startsWith('Gauge'));
+                 return label?.querySelector('select').value ?? null;";
+            phone.run(script, &[]).as_str().map(str::to_owned)
+        })
     };
     let usual = gauge(&phone);
     phone.choose(&combobox("Gauge"), "dial indicator");
