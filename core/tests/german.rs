@@ -46,7 +46,7 @@ fn a_verdict_is_said_in_german() {
 fn keys_of_the_book_stay_and_are_said_in_german() {
     assert_eq!(said("2 o’clock, land"), "2 Uhr, Dichtsteg");
     assert_eq!(said("diagonal from 1 to 7, goes under"), "diagonal von 1 bis 7, geht darunter");
-    assert_eq!(said("Rotor 2, face 1"), "Läufer 2, Fläche 1");
+    assert_eq!(said("Rotor 2, face 1"), "Läufer 2, Flanke 1");
     assert_eq!(place_words("rotor-1"), "Läufer 1");
     assert_eq!(Part::SideSeal.word(), "side-seals", "an address");
     assert_eq!(Part::SideSeal.name(), "Dichtstreifen");

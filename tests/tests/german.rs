@@ -58,6 +58,19 @@ fn the_book_is_the_same_in_both_languages_and_the_choice_stays() {
     browser.until_says("0,09 mm");
 }
 
+/// The choice was German, and the browser has thrown its copy away: English is better than nothing.
+#[test]
+fn the_app_opens_in_english_where_german_is_gone_and_there_is_no_network() {
+    let mut server = Server::start();
+    let browser = Browser::open(server.url());
+    browser.until("everything is on the device", is_on_device);
+    browser.run("localStorage.setItem('pitleaf.language', 'de')", &[]);
+    server.kill();
+    browser.reload();
+    browser.until_says("Open a build");
+    assert_eq!(language(&browser), json!("en"), "what is here");
+}
+
 #[test]
 fn a_language_that_is_not_here_and_cannot_be_fetched_is_said_so() {
     let mut server = Server::start();

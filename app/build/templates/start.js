@@ -27,11 +27,12 @@ const isKept = async (there) => {
   const names = await caches.keys();
   return names.some((name) => name.startsWith(`pitleaf ${new URL("./", there).pathname} `));
 };
+// A network that only seems to be there must not keep anyone from the book.
+const isThere = async (there) => await isKept(there).catch(() => false)
+  || await fetch(there, { signal: AbortSignal.timeout(3000) }).then((answer) => answer.ok, () => false);
 const speak = async (link) => {
   const there = new URL(link.getAttribute("href"), location.href);
-  const isThere = await isKept(there).catch(() => false)
-    || await fetch(there).then((answer) => answer.ok, () => false);
-  if (!isThere) return tell("language", "unavailable");
+  if (!await isThere(there)) return tell("language", "unavailable");
   localStorage.setItem(LANGUAGE, link.hreflang);
   location.assign(there);
 };
@@ -44,7 +45,7 @@ document.addEventListener("click", (event) => {
 
 const start = async () => {
   const there = new URL(`${remembered()}/${location.hash}`, location.href);
-  if (OTHERS.includes(remembered()) && (navigator.onLine || await isKept(there).catch(() => false))) {
+  if (OTHERS.includes(remembered()) && await isThere(there).catch(() => false)) {
     return location.replace(there);
   }
   // Without an integrity of its own, so that it is compiled while it arrives; its name is its hash.

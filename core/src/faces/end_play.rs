@@ -9,14 +9,12 @@ use super::uncertainty::{Doubt, Measured};
 use crate::limits::{Edge, Limit, Verdict};
 use crate::order::InOrder;
 use crate::quantity::{Amount, Bounds, Rounding, Span, Unit};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use std::fmt;
 use uom::si::f64::Length;
 
-#[translated]
-const END_PLAY: Bounds = millimetres("The end play", 0, 25);
-#[translated]
-const FITTED: Bounds = millimetres("The spacer fitted", 0, 1_000);
+const END_PLAY: Bounds = millimetres(tr!("The end play"), 0, 25);
+const FITTED: Bounds = millimetres(tr!("The spacer fitted"), 0, 1_000);
 
 /// What a thicker spacer does to the end play.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

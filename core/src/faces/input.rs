@@ -3,20 +3,17 @@
 use super::Refusal;
 use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Unit};
-use pitleaf_translated::translated;
+use pitleaf_translated::tr;
 use std::cmp::Ordering;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
 
 /// A coordinate of a place on a face.
-#[translated]
-pub(super) const PLACE: Bounds = millimetres("A place on the face", -1_000, 1_000);
+pub(super) const PLACE: Bounds = millimetres(tr!("A place on the face"), -1_000, 1_000);
 /// A diameter of a bore or a journal.
-#[translated]
-pub(super) const DIAMETER: Bounds = millimetres("A diameter", 1, 500);
+pub(super) const DIAMETER: Bounds = millimetres(tr!("A diameter"), 1, 500);
 /// A standard uncertainty.
-#[translated]
-pub(super) const UNCERTAINTY: Bounds = millimetres("An uncertainty", 0, 5);
+pub(super) const UNCERTAINTY: Bounds = millimetres(tr!("An uncertainty"), 0, 5);
 
 pub(super) const fn millimetres(name: &'static str, lowest: i64, highest: i64) -> Bounds {
     Bounds { name, lowest, highest, unit: Unit::Millimetre }

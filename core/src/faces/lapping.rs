@@ -7,23 +7,18 @@
 use super::Refusal;
 use super::input::{millimetres, mm, of_mm, taken};
 use crate::quantity::Bounds;
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use uom::si::f64::Length;
 
 /// Why lapping comes before hardening. Common practice, no source.
 #[translated]
 pub const ORDER: &str = "Lap, then harden. Lapping a hardened face takes off its case, deepest where the face stood highest; hardening first leaves the least where wear comes next. Nitriding adds a little height and can bend the face: measure it again when it comes back.";
 
-#[translated]
-const FLATNESS: Bounds = millimetres("The flatness", 0, 5);
-#[translated]
-const WORST_PLACE: Bounds = millimetres("The worst place", 0, 5);
-#[translated]
-const WANTED: Bounds = millimetres("The flatness wanted", 0, 5);
-#[translated]
-const CASE: Bounds = millimetres("The case depth", 0, 5);
-#[translated]
-const GROWTH: Bounds = millimetres("The growth", 0, 1);
+const FLATNESS: Bounds = millimetres(tr!("The flatness"), 0, 5);
+const WORST_PLACE: Bounds = millimetres(tr!("The worst place"), 0, 5);
+const WANTED: Bounds = millimetres(tr!("The flatness wanted"), 0, 5);
+const CASE: Bounds = millimetres(tr!("The case depth"), 0, 5);
+const GROWTH: Bounds = millimetres(tr!("The growth"), 0, 1);
 
 /// What is wanted of a face.
 #[derive(Clone, Copy, Debug, PartialEq)]

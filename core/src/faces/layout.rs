@@ -8,7 +8,7 @@ use super::input::{millimetres, of_mm, taken};
 use crate::gather::Gather;
 use crate::quantity::Bounds;
 use crate::trochoid::Trochoid;
-use pitleaf_translated::translated;
+use pitleaf_translated::tr;
 use std::f64::consts::TAU;
 use std::fmt;
 use uom::si::angle::radian;
@@ -47,8 +47,7 @@ impl fmt::Display for Spot {
     }
 }
 
-#[translated]
-const ASIDE: Bounds = millimetres("A distance from the bore’s outline", 1, 30);
+const ASIDE: Bounds = millimetres(tr!("A distance from the bore’s outline"), 1, 30);
 
 /// Twelve places a ring, by the clock: the land first, `aside` outside the bore's outline, then the swept
 /// band, as far inside it; `aside` must reach past the swept edge. In the housing frame of

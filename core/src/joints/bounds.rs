@@ -3,7 +3,7 @@
 
 use super::Refusal;
 use crate::quantity::{Bounds, Fault, Number, Unit};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
 /// The bounds of a number without a unit of [`Unit`] (a factor, a coefficient, a density).
 #[derive(Debug, PartialEq)]
@@ -69,136 +69,93 @@ const fn plain(name: &'static str, least: f64, greatest: f64, symbol: &'static s
 }
 
 /// The diameter of a thread, measured or nominal.
-#[translated]
-pub static THREAD_DIAMETER: Bounds = row("A thread’s diameter", 2, 50, Unit::Millimetre);
+pub static THREAD_DIAMETER: Bounds = row(tr!("A thread’s diameter"), 2, 50, Unit::Millimetre);
 /// The distance from one thread to the next.
-#[translated]
-pub static PITCH: Bounds = row("A pitch", 200, 4_000, Unit::Micrometre);
+pub static PITCH: Bounds = row(tr!("A pitch"), 200, 4_000, Unit::Micrometre);
 /// The diameter of a drill or a hole for a thread.
-#[translated]
-pub static DRILL: Bounds = row("A drill", 1, 50, Unit::Millimetre);
+pub static DRILL: Bounds = row(tr!("A drill"), 1, 50, Unit::Millimetre);
 /// A tightening torque.
-#[translated]
-pub static TORQUE: Bounds = row("A tightening torque", 1, 1_000, Unit::NewtonMetre);
+pub static TORQUE: Bounds = row(tr!("A tightening torque"), 1, 1_000, Unit::NewtonMetre);
 /// The force in one fastener.
-#[translated]
-pub static PRELOAD: Bounds = row("A preload", 0, 500, Unit::Kilonewton);
+pub static PRELOAD: Bounds = row(tr!("A preload"), 0, 500, Unit::Kilonewton);
 /// The clamp of all fasteners together.
-#[translated]
-pub static CLAMP: Bounds = row("A clamp", 0, 10_000, Unit::Kilonewton);
+pub static CLAMP: Bounds = row(tr!("A clamp"), 0, 10_000, Unit::Kilonewton);
 /// The torque a joint face must hold.
-#[translated]
-pub static REACTION: Bounds = row("A reaction torque", 1, 100_000, Unit::NewtonMetre);
+pub static REACTION: Bounds = row(tr!("A reaction torque"), 1, 100_000, Unit::NewtonMetre);
 /// The length of a fastener that is free to stretch.
-#[translated]
-pub static FREE_LENGTH: Bounds = row("A free length", 1, 1_000, Unit::Millimetre);
+pub static FREE_LENGTH: Bounds = row(tr!("A free length"), 1, 1_000, Unit::Millimetre);
 /// How much a fastener got longer.
-#[translated]
-pub static STRETCH: Bounds = row("A stretch", 0, 5, Unit::Millimetre);
+pub static STRETCH: Bounds = row(tr!("A stretch"), 0, 5, Unit::Millimetre);
 /// The shank of a fastener.
-#[translated]
-pub static SHANK: Bounds = row("A shank’s diameter", 2, 50, Unit::Millimetre);
+pub static SHANK: Bounds = row(tr!("A shank’s diameter"), 2, 50, Unit::Millimetre);
 /// A strength of a material.
-#[translated]
-pub static STRENGTH: Bounds = row("A strength", 20, 3_000, Unit::Megapascal);
+pub static STRENGTH: Bounds = row(tr!("A strength"), 20, 3_000, Unit::Megapascal);
 /// Young's modulus.
-#[translated]
-pub static MODULUS: Bounds = row("Young’s modulus", 10_000, 500_000, Unit::Megapascal);
+pub static MODULUS: Bounds = row(tr!("Young’s modulus"), 10_000, 500_000, Unit::Megapascal);
 /// The highest pressure in a chamber, over that of the air.
-#[translated]
-pub static FIRING_PRESSURE: Bounds = row("A firing pressure", 0, 300, Unit::Bar);
+pub static FIRING_PRESSURE: Bounds = row(tr!("A firing pressure"), 0, 300, Unit::Bar);
 /// The shaft's angle after a chamber's least volume.
-#[translated]
-pub static AFTER_TOP: Bounds = row("An angle after top", 0, 270, Unit::Degree);
+pub static AFTER_TOP: Bounds = row(tr!("An angle after top"), 0, 270, Unit::Degree);
 /// The radius of a circle of bolts or dowels, or of a joint face.
-#[translated]
-pub static CIRCLE: Bounds = row("A radius of the joint", 5, 1_000, Unit::Millimetre);
+pub static CIRCLE: Bounds = row(tr!("A radius of the joint"), 5, 1_000, Unit::Millimetre);
 /// A pin, a dowel, or the hole for it.
-#[translated]
-pub static PIN: Bounds = row("A pin’s diameter", 1, 200, Unit::Millimetre);
+pub static PIN: Bounds = row(tr!("A pin’s diameter"), 1, 200, Unit::Millimetre);
 /// A nominal size in the tables of limits and fits, which begin above 3 mm and end at 120 mm: here to the
 /// next micrometre, so that what is taken has limits.
-#[translated]
-pub static FIT_NOMINAL: Bounds = row("A nominal size", 3_001, 120_000, Unit::Micrometre);
+pub static FIT_NOMINAL: Bounds = row(tr!("A nominal size"), 3_001, 120_000, Unit::Micrometre);
 /// A hole that something is fitted into.
-#[translated]
-pub static FIT_HOLE: Bounds = row("A hole’s diameter", 1, 200, Unit::Millimetre);
+pub static FIT_HOLE: Bounds = row(tr!("A hole’s diameter"), 1, 200, Unit::Millimetre);
 /// A pin or a shaft that is fitted into a hole.
-#[translated]
-pub static FIT_SHAFT: Bounds = row("A pin’s or shaft’s diameter", 1, 200, Unit::Millimetre);
+pub static FIT_SHAFT: Bounds = row(tr!("A pin’s or shaft’s diameter"), 1, 200, Unit::Millimetre);
 /// A hole through a pin; 0 for a solid one.
-#[translated]
-pub static PIN_BORE: Bounds = row("The hole through a pin", 0, 200, Unit::Millimetre);
+pub static PIN_BORE: Bounds = row(tr!("The hole through a pin"), 0, 200, Unit::Millimetre);
 /// The housing around a pin.
-#[translated]
-pub static HOUSING: Bounds = row("The housing around a pin", 2, 1_000, Unit::Millimetre);
+pub static HOUSING: Bounds = row(tr!("The housing around a pin"), 2, 1_000, Unit::Millimetre);
 /// The length on which a pin sits in its hole.
-#[translated]
-pub static SEAT: Bounds = row("A seat’s length", 1, 500, Unit::Millimetre);
+pub static SEAT: Bounds = row(tr!("A seat’s length"), 1, 500, Unit::Millimetre);
 /// Pin less hole: an interference above zero, a clearance below.
-#[translated]
-pub static INTERFERENCE: Bounds = row("An interference", -1_000, 1_000, Unit::Micrometre);
+pub static INTERFERENCE: Bounds = row(tr!("An interference"), -1_000, 1_000, Unit::Micrometre);
 /// The gap wanted to drop a pin in.
-#[translated]
-pub static DROP_IN_GAP: Bounds = row("A gap to drop in", 0, 500, Unit::Micrometre);
+pub static DROP_IN_GAP: Bounds = row(tr!("A gap to drop in"), 0, 500, Unit::Micrometre);
 /// A temperature of a part or of oil.
-#[translated]
-pub static TEMPERATURE: Bounds = row("A temperature", -196, 400, Unit::Celsius);
+pub static TEMPERATURE: Bounds = row(tr!("A temperature"), -196, 400, Unit::Celsius);
 /// Engine output.
-#[translated]
-pub static POWER: Bounds = row("An output", 1, 2_000, Unit::Kilowatt);
+pub static POWER: Bounds = row(tr!("An output"), 1, 2_000, Unit::Kilowatt);
 /// Oil through the line.
-#[translated]
-pub static FLOW: Bounds = row("An oil flow", 1, 500_000, Unit::MillilitrePerMinute);
+pub static FLOW: Bounds = row(tr!("An oil flow"), 1, 500_000, Unit::MillilitrePerMinute);
 /// The bore of a line.
-#[translated]
-pub static LINE_BORE: Bounds = row("A line’s bore", 1, 60, Unit::Millimetre);
+pub static LINE_BORE: Bounds = row(tr!("A line’s bore"), 1, 60, Unit::Millimetre);
 /// The length of a line.
-#[translated]
-pub static LINE_LENGTH: Bounds = row("A line’s length", 0, 40_000, Unit::Millimetre);
+pub static LINE_LENGTH: Bounds = row(tr!("A line’s length"), 0, 40_000, Unit::Millimetre);
 /// The roughness of a line's wall.
-#[translated]
-pub static ROUGHNESS: Bounds = row("A wall’s roughness", 0, 500, Unit::Micrometre);
+pub static ROUGHNESS: Bounds = row(tr!("A wall’s roughness"), 0, 500, Unit::Micrometre);
 /// The pressure there is to push the oil.
-#[translated]
-pub static OIL_PRESSURE: Bounds = row("An oil pressure", 0, 50, Unit::Bar);
+pub static OIL_PRESSURE: Bounds = row(tr!("An oil pressure"), 0, 50, Unit::Bar);
 
 /// Threads on an inch.
-#[translated]
-pub static THREADS_PER_INCH: Plain = plain("A count of threads per inch", 6.0, 80.0, "");
+pub static THREADS_PER_INCH: Plain = plain(tr!("A count of threads per inch"), 6.0, 80.0, "");
 /// The nut factor.
-#[translated]
-pub static NUT_FACTOR: Plain = plain("The nut factor K", 0.05, 0.5, "");
+pub static NUT_FACTOR: Plain = plain(tr!("The nut factor K"), 0.05, 0.5, "");
 /// The scatter of a way of tightening, either way, as a share of the preload.
-#[translated]
-pub static SCATTER: Plain = plain("A scatter", 0.0, 0.6, "");
+pub static SCATTER: Plain = plain(tr!("A scatter"), 0.0, 0.6, "");
 /// A coefficient of friction.
-#[translated]
-pub static FRICTION: Plain = plain("A coefficient of friction", 0.02, 0.8, "");
+pub static FRICTION: Plain = plain(tr!("A coefficient of friction"), 0.02, 0.8, "");
 /// The share of a joint's outside load that a fastener takes.
-#[translated]
-pub static LOAD_SHARE: Plain = plain("A fastener’s share of the load", 0.0, 1.0, "");
+pub static LOAD_SHARE: Plain = plain(tr!("A fastener’s share of the load"), 0.0, 1.0, "");
 /// Greatest over mean torque.
-#[translated]
-pub static PEAK_FACTOR: Plain = plain("A peak factor", 1.0, 20.0, "");
+pub static PEAK_FACTOR: Plain = plain(tr!("A peak factor"), 1.0, 20.0, "");
 /// Turns of the eccentric shaft.
 #[translated]
 pub static SPEED: Plain = plain("A speed", 100.0, 30_000.0, "/min");
 /// The chamber's area seen along the shaft.
-#[translated]
-pub static CHAMBER_AREA: Plain = plain("A chamber’s area", 0.1, 2_000.0, "cm²");
+pub static CHAMBER_AREA: Plain = plain(tr!("A chamber’s area"), 0.1, 2_000.0, "cm²");
 /// Poisson's ratio.
-#[translated]
-pub static POISSON: Plain = plain("Poisson’s ratio", 0.0, 0.49, "");
+pub static POISSON: Plain = plain(tr!("Poisson’s ratio"), 0.0, 0.49, "");
 /// Linear expansion.
-#[translated]
-pub static EXPANSION: Plain = plain("An expansion", 0.1, 40.0, "10⁻⁶/K");
+pub static EXPANSION: Plain = plain(tr!("An expansion"), 0.1, 40.0, "10⁻⁶/K");
 /// Kinematic viscosity in a line; thinner than any oil, so that water can be tried.
-#[translated]
-pub static LINE_VISCOSITY: Plain = plain("A viscosity", 0.2, 20_000.0, "mm²/s");
+pub static LINE_VISCOSITY: Plain = plain(tr!("A viscosity"), 0.2, 20_000.0, "mm²/s");
 /// Kinematic viscosity of an oil's known points; below 2 the viscosity rule does not hold.
-#[translated]
-pub static VISCOSITY: Plain = plain("A viscosity", 2.0, 20_000.0, "mm²/s");
+pub static VISCOSITY: Plain = plain(tr!("A viscosity"), 2.0, 20_000.0, "mm²/s");
 /// The density of an oil.
-#[translated]
-pub static DENSITY: Plain = plain("A density", 600.0, 1_100.0, "kg/m³");
+pub static DENSITY: Plain = plain(tr!("A density"), 600.0, 1_100.0, "kg/m³");

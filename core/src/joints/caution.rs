@@ -1,6 +1,6 @@
 //! Short cautions for the places where the work can hurt.
 
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use std::fmt;
 
 /// What can hurt.
@@ -35,5 +35,4 @@ impl fmt::Display for Caution {
 }
 
 /// What stands over every figure of the joints.
-#[translated]
-pub const ABOVE_ALL: &str = "The engine’s own manual and local rules stand above this figure.";
+pub const ABOVE_ALL: &str = tr!("The engine’s own manual and local rules stand above this figure.");

@@ -7,7 +7,7 @@ use super::assumption::spread;
 use super::bounds::{self, FREE_LENGTH, MODULUS, NUT_FACTOR, PRELOAD, SCATTER, STRETCH, TORQUE};
 use super::friction_rows::{NUT_FACTORS, SCATTERS};
 use super::{Assumption, Range, Refusal};
-use pitleaf_translated::translated;
+use pitleaf_translated::tr;
 use uom::si::f64::{Area, Energy, Force, Length, Pressure, Ratio, Torque};
 use uom::si::force::kilonewton;
 use uom::si::length::millimeter;
@@ -65,15 +65,13 @@ pub struct Fasteners {
 
 /// The usual nut factors.
 pub fn nut_factors() -> impl Iterator<Item = Usual> {
-    #[translated]
-    const SOURCE: &str = "Shigley, Mechanical Engineering Design, 9th edition, table 8-15";
+    const SOURCE: &str = tr!("Shigley, Mechanical Engineering Design, 9th edition, table 8-15");
     NUT_FACTORS.iter().map(|row| Usual { condition: row.0, value: row.1, source: SOURCE })
 }
 
 /// The usual scatter of ways of tightening, either way, as a share.
 pub fn scatters() -> impl Iterator<Item = Usual> {
-    #[translated]
-    const SOURCE: &str = "NASA-STD-5020B, table 3";
+    const SOURCE: &str = tr!("NASA-STD-5020B, table 3");
     SCATTERS.iter().map(|row| Usual { condition: row.0, value: row.1, source: SOURCE })
 }
 

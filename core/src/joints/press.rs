@@ -8,7 +8,7 @@ use super::assumption::spread;
 use super::bounds::{self, DROP_IN_GAP, FRICTION, HOUSING, INTERFERENCE, PIN, PIN_BORE, SEAT};
 use super::material::Material;
 use super::{Assumption, Range, Refusal};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use std::f64::consts::PI;
 use uom::si::f64::{Force, Length, Pressure, ThermodynamicTemperature};
 use uom::si::length::{micrometer, millimeter};
@@ -65,8 +65,9 @@ pub enum Reach {
 }
 
 /// What stands under the stresses of a press fit.
-#[translated]
-pub const SPRINGS_BACK: &str = "Reckoned as springing back. Where the pull round the hole passes what the housing’s metal yields at, the boss stretches or cracks, and grips less than this.";
+pub const SPRINGS_BACK: &str = tr!(
+    "Reckoned as springing back. Where the pull round the hole passes what the housing’s metal yields at, the boss stretches or cracks, and grips less than this."
+);
 
 /// Below this, in degrees Celsius, metals shrink clearly less for each degree than near room temperature.
 const DEEP_COLD: f64 = -50.0;

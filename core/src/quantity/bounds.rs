@@ -1,7 +1,7 @@
 //! What can be sensible in each place a number is typed: one table gives the check, the sentence and the tests' range.
 
 use super::{Amount, Dimension, Unit};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
 /// The least and the greatest amount taken in one place.
 #[derive(Debug, PartialEq, Eq)]
@@ -22,20 +22,15 @@ const fn bounds(name: &'static str, lowest: i64, highest: i64, unit: Unit) -> Bo
 
 impl Bounds {
     /// A clearance between two parts: never below zero.
-    #[translated]
-    pub const GAP: Self = bounds("A gap", 0, 25, Unit::Millimetre);
+    pub const GAP: Self = bounds(tr!("A gap"), 0, 25, Unit::Millimetre);
     /// A size of a part, measured over its faces.
-    #[translated]
-    pub const SIZE: Self = bounds("A size", 0, 1_000, Unit::Millimetre);
+    pub const SIZE: Self = bounds(tr!("A size"), 0, 1_000, Unit::Millimetre);
     /// The length of a piece that is there.
-    #[translated]
-    pub const PIECE: Self = bounds("The length of a piece", 1, 1_000, Unit::Millimetre);
+    pub const PIECE: Self = bounds(tr!("The length of a piece"), 1, 1_000, Unit::Millimetre);
     /// A height over or under a face; below zero means sunk.
-    #[translated]
-    pub const HEIGHT: Self = bounds("A height", -25, 25, Unit::Millimetre);
+    pub const HEIGHT: Self = bounds(tr!("A height"), -25, 25, Unit::Millimetre);
     /// A departure from the true form (warp, wear, runout): never below zero.
-    #[translated]
-    pub const DEVIATION: Self = bounds("A deviation", 0, 5, Unit::Millimetre);
+    pub const DEVIATION: Self = bounds(tr!("A deviation"), 0, 5, Unit::Millimetre);
 
     /// The widest bounds of each dimension, for the converter and for rows of no special kind.
     #[must_use]

@@ -13,7 +13,7 @@ use crate::limits::{
     BuildKind, Call, Gauge, GaugeKind, Row, Sheet, decide, decide_with_uncertainty, limit_line,
 };
 use crate::quantity::{Bounds, Fault, Number, Reading, Rounding, Span, Unit, places_for};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use std::cmp::Ordering;
 use std::fmt;
 
@@ -35,12 +35,10 @@ pub struct TypedTest {
 /// The least and the greatest cranking speed taken, in turns of the shaft a minute.
 pub const SPEEDS: (i64, i64) = (50, 1000);
 
-#[translated]
 const PRESSURE: Bounds =
-    Bounds { name: "A compression reading", lowest: 0, highest: 3000, unit: Unit::Kilopascal };
-#[translated]
+    Bounds { name: tr!("A compression reading"), lowest: 0, highest: 3000, unit: Unit::Kilopascal };
 const ALTITUDE: Bounds =
-    Bounds { name: "An altitude", lowest: -500, highest: 6000, unit: Unit::Metre };
+    Bounds { name: tr!("An altitude"), lowest: -500, highest: 6000, unit: Unit::Metre };
 
 /// What is wrong with a test as typed.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -101,8 +101,7 @@ pub(super) fn write_step(step: &Step) -> String {
 
 /// The step of a text.
 pub(super) fn read_step(text: &str) -> Result<Step, &'static str> {
-    #[translated]
-    const UNREADABLE: &str = "a step that can’t be read here";
+    const UNREADABLE: &str = tr!("a step that can’t be read here");
     if text.len() > MOST_BYTES || depth(text) > DEEPEST {
         return Err(UNREADABLE);
     }

@@ -36,7 +36,7 @@ pub use expand::Station;
 pub use fact::{Choice, RouteFact};
 pub use file::{FileFault, MOST_BYTES, read, write};
 pub use leads::{LeadsTo, STEPS as LEADING_STEPS};
-use pitleaf_translated::translated;
+use pitleaf_translated::tr;
 pub use progress::{Progress, Refusal, Standing, State};
 pub use routing::{Edit, Routing, RoutingFault};
 pub use sheet::{BuildSheet, Copy, Row, Section};
@@ -45,5 +45,6 @@ pub use stage::Stage;
 pub use step::{Answer, Each, Kind, Step, When};
 
 /// What stands over the whole order of work.
-#[translated]
-pub const ABOVE_ALL: &str = "The order is common practice, no source. The engine’s own manual and local rules stand above it and above every figure.";
+pub const ABOVE_ALL: &str = tr!(
+    "The order is common practice, no source. The engine’s own manual and local rules stand above it and above every figure."
+);

@@ -9,7 +9,7 @@
 
 use super::materials::Expansion;
 use crate::quantity::{Amount, Unit};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use uom::si::f64::{
     Length, Ratio, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature,
 };
@@ -18,8 +18,9 @@ use uom::si::temperature_interval::kelvin as kelvin_interval;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 
 /// What to say beside every hot gap.
-#[translated]
-pub const ESTIMATE: &str = "An estimate: nobody knows the temperatures inside a running engine well. The engine’s own manual stands above this figure.";
+pub const ESTIMATE: &str = tr!(
+    "An estimate: nobody knows the temperatures inside a running engine well. The engine’s own manual stands above this figure."
+);
 
 /// A range of temperature; both ends the same where it was measured.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -4,7 +4,7 @@
 //! greater, and no published figure for it is at hand, so each row's upper end is from memory.
 
 use super::GrowthFault;
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use uom::si::f64::TemperatureCoefficient;
 use uom::si::temperature_coefficient::ppm_per_kelvin;
 
@@ -54,11 +54,10 @@ const fn row(name: &'static str, cold: f64, hot: f64, up_to: u16) -> Material {
 }
 
 /// Where the lower end of every row comes from.
-#[translated]
-pub const SOURCE_COLD: &str = "Published: Callister, Materials Science and Engineering, Table B.6.";
+pub const SOURCE_COLD: &str =
+    tr!("Published: Callister, Materials Science and Engineering, Table B.6.");
 /// Where the upper end of every row comes from.
-#[translated]
-pub const SOURCE_HOT: &str = "From memory: confirm it for the metal at hand.";
+pub const SOURCE_HOT: &str = tr!("From memory: confirm it for the metal at hand.");
 
 /// The metals of rotors, seals and housings.
 #[translated]

@@ -11,7 +11,7 @@ use crate::gather::Gather;
 use crate::limits::{Call, GaugeKind, Row, Side};
 use crate::quantity::{Amount, Span, Unit};
 use crate::seals::{Answer, Bracket};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 use uom::si::f64::Length;
 
 /// The points read, with the number of the place of each.
@@ -66,8 +66,7 @@ pub(super) fn grid_report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<
     }
 }
 
-#[translated]
-const WHOLE: &str = "Flatness, whole face";
+const WHOLE: &str = tr!("Flatness, whole face");
 
 #[translated]
 pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {

@@ -5,13 +5,11 @@ use super::{Place, PlaceFault, ReadingSet, SetFault};
 use crate::gather::Gather;
 use crate::letters::is_letter;
 use crate::quantity::{Bounds, Fault, Reading, Unit, cells};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
 /// How far from the shaft's axis a place of a face can lie.
-#[translated]
-const ALONG: Bounds = millimetres("A place along the long axis", -500, 500);
-#[translated]
-const ACROSS: Bounds = millimetres("A place across the long axis", -500, 500);
+const ALONG: Bounds = millimetres(tr!("A place along the long axis"), -500, 500);
+const ACROSS: Bounds = millimetres(tr!("A place across the long axis"), -500, 500);
 
 impl ReadingSet {
     /// The unit of places that name none: the one that was set, else millimetres.

@@ -5,7 +5,7 @@ use crate::limits::GaugeKind::{
     self, BoreGauge, DialIndicator, FeelerLeaf, Other, OutsideMicrometer, StraightedgeAndLeaf,
 };
 use crate::quantity::Bounds;
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
 pub(super) struct Row {
     pub(super) word: &'static str,
@@ -17,9 +17,8 @@ pub(super) struct Row {
     pub(super) pieces: Pieces,
 }
 
-#[translated]
 const HEAVY: &str =
-    "a side housing is heavy and its edges are sharp. Lift with both hands, feet clear.";
+    tr!("a side housing is heavy and its edges are sharp. Lift with both hands, feet clear.");
 
 /// In the order of [`super::Survey`].
 #[translated(name, how, caution)]

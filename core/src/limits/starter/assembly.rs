@@ -1,13 +1,12 @@
 //! The engine as stacked: end play, backlash, compression, ignition.
 
 use super::{BuildKind, DEPTH, DIAL, Input, Kind, LEAF, Line, PRESSURE};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
 #[translated]
 const TESTER: &str = "Warm, throttle open, every other plug out, a tester that holds each of the three peaks; corrected to 250 turns a minute.";
-#[translated]
 const CRANKING: &str =
-    "Fuel and ignition off, nobody at the belts, hot parts: gloves. Fuel mist catches fire.";
+    tr!("Fuel and ignition off, nobody at the belts, hot parts: gloves. Fuel mist catches fire.");
 
 #[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[

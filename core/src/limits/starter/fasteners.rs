@@ -2,10 +2,9 @@
 
 use super::{BORE, CALIPER, Input, Kind, Line, WRENCH};
 use crate::quantity::Unit;
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
-#[translated]
-const DOWEL: &str = "Hole’s diameter less the dowel’s, in every housing it goes through.";
+const DOWEL: &str = tr!("Hole’s diameter less the dowel’s, in every housing it goes through.");
 
 #[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[

@@ -2,11 +2,10 @@
 
 use super::{GaugeKind, Kind, LEAF, Line, PRESSURE, WRENCH};
 use crate::quantity::Unit;
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
-#[translated]
 const HOT_OIL: &str =
-    "Hot oil under pressure burns and catches fire: fit the gauge cold, keep clear.";
+    tr!("Hot oil under pressure burns and catches fire: fit the gauge cold, keep clear.");
 
 #[translated(what, how, note, caution, words)]
 pub(super) const LINES: &[Line] = &[
