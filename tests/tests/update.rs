@@ -7,11 +7,15 @@ use std::fs;
 use std::path::Path;
 use tempfile::TempDir;
 
-/// A copy of the built app, to become a newer one.
+/// A copy of the built app in English, to become a newer one.
 fn copy() -> TempDir {
     let folder = tempfile::tempdir().expect("a folder for a copy");
     for entry in fs::read_dir(dist()).expect("the built app") {
         let path = entry.expect("a file of it").path();
+        // The German app has a folder of its own.
+        if path.is_dir() {
+            continue;
+        }
         let name = path.file_name().expect("its name");
         fs::copy(&path, folder.path().join(name)).expect("its copy");
     }

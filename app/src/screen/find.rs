@@ -9,6 +9,7 @@ use crate::state::{App, app};
 use crate::store::keep;
 use crate::widget::{frame, search};
 use pitleaf_core::find::{Finder, Found, Group, Kind};
+use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
@@ -16,6 +17,8 @@ use web_sys::HtmlInputElement;
 /// So many of a kind are shown at first, and when they are asked for.
 const FIRST: usize = 3;
 const MOST: usize = 60;
+/// So many kinds are painted at once; the others, farther down, come with the picture after.
+const FIRST_KINDS: usize = 2;
 
 /// The screen.
 pub fn screen() -> Vec<El> {
@@ -46,12 +49,30 @@ pub fn screen() -> Vec<El> {
         });
     take_focus(&field);
     follow(move || app.sought.with(|query| keep::set(draft::SOUGHT, query)));
-    let page = el("main").class("page").with(field).live(move || {
-        app.sought.with(|query| {
-            let opened = whole.with(|(kind, asked)| kind.filter(|_| asked == query));
-            finder.with(|finder| answers(app, finder, query, opened, whole))
-        })
+    // The question whose further answers are shown: a key is answered before they are drawn.
+    let further = RwSignal::new(String::new());
+    follow(move || {
+        let query = app.sought.get();
+        request_animation_frame(move || request_animation_frame(move || further.set(query)));
     });
+    let opened = move |query: &str| whole.with(|(kind, asked)| kind.filter(|_| asked == query));
+    let page = el("main")
+        .class("page")
+        .with(field)
+        .live(move || {
+            app.sought.with(|query| {
+                finder.with(|finder| answers(app, finder, query, opened(query), whole))
+            })
+        })
+        .live(move || {
+            further.with(|query| match opened(query) {
+                Some(_) => Vec::new(),
+                None => finder.with(|finder| {
+                    let groups = finder.find(query).into_iter().skip(FIRST_KINDS);
+                    groups.flat_map(|group| of_kind(app, &group, false, whole)).gather()
+                }),
+            })
+        });
     frame(
         || tr!("Find").to_owned(),
         || tr!("Limits, calculators, tables, steps, slots, notes, help").to_owned(),
@@ -89,10 +110,9 @@ fn answers(
         count => tr!("{count} found"),
     };
     let mut shown = vec![text("p", "plain", &said).attr("role", "status")];
-    for group in groups {
-        if opened.is_none_or(|kind| kind == group.kind) {
-            shown.extend(of_kind(app, &group, opened.is_some(), whole));
-        }
+    let asked = groups.iter().filter(|group| opened.is_none_or(|kind| kind == group.kind));
+    for group in asked.take(FIRST_KINDS) {
+        shown.extend(of_kind(app, group, opened.is_some(), whole));
     }
     shown
 }
