@@ -4,6 +4,7 @@ use crate::browser::{Asked, id};
 use crate::locate::Named;
 use crate::{Browser, Engine};
 use serde_json::{Value, json};
+use thirtyfour::common::command::Command;
 
 impl Browser {
     /// Waits for the one thing called so, and gives it as the driver names it.
@@ -32,12 +33,14 @@ impl Browser {
     fn found(&self, named: &Named) -> Vec<Value> {
         let script = include_str!("locate.js");
         let arguments = [json!(named.role), json!(named.name), json!(named.is_start)];
-        match self.run(script, &arguments) {
-            Value::Array(found) => {
+        // Made anew while the driver took hold of it: the page now shows the new one.
+        let look = || self.attempt(Command::ExecuteScript(script.into(), arguments.clone().into()));
+        match std::iter::repeat_with(look).flatten().next() {
+            Some(Value::Array(found)) => {
                 assert!(found.len() < 2, "{} things are called {named}", found.len());
                 found
             }
-            other => panic!("not a list: {other}"),
+            other => panic!("not a list: {other:?}"),
         }
     }
 
