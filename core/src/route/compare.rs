@@ -62,7 +62,7 @@ pub fn compare(book: &Book, sheet: &Sheet, row: &str, place: &str, most: usize) 
             };
             let point = Point {
                 name: name.to_owned(),
-                figure: format!("{} {}{on}", figure.text, figure.unit.symbol()),
+                figure: format!("{}{on}", figure.shown()),
                 // Each by the limits of its own build.
                 call: call(figure, &book.sheet_for(Some(&build))),
                 build,

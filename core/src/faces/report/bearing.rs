@@ -13,6 +13,9 @@ use crate::limits::Call;
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
+/// How the keys of the main bearings begin; a key is no text, so it stands outside what is translated.
+const MAIN: &str = "main";
+
 /// Two directions at each place; places not read in both are left out. The first place number of each.
 pub(super) fn read(taken: &Taken) -> Result<(Cylinder, Vec<usize>), Refusal> {
     let both = |place: usize| Some((place, vec![taken.length(place)?, taken.length(place + 1)?]));
@@ -28,7 +31,7 @@ pub(super) fn report(
     piece: &str,
     bench: &Bench<'_>,
 ) -> Vec<Finding> {
-    let main = piece.starts_with("main");
+    let main = piece.starts_with(MAIN);
     let mut findings = match survey {
         Survey::PlasticGauge => Vec::new(),
         _ => own(survey, taken, main, bench),

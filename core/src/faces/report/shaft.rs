@@ -10,6 +10,9 @@ use std::f64::consts::TAU;
 use uom::si::angle::radian;
 use uom::si::f64::Length;
 
+/// The key of the flywheel's place; no text, so it stands outside what is translated.
+const FLYWHEEL: &str = "flywheel";
+
 fn read(taken: &Taken) -> Result<Option<Runout>, Refusal> {
     let lengths: Vec<Length> = taken.lengths().into_iter().map(|(_, length)| length).gather();
     // The direction needs evenly spaced places: all or none.
@@ -56,7 +59,7 @@ pub(super) fn report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Findi
         }
         Err(refusal) => return vec![Finding::refused(what, refusal)],
     };
-    let row = bench.row(if piece == "flywheel" { "flywheel-runout" } else { "shaft-runout" });
+    let row = bench.row(if piece == FLYWHEEL { "flywheel-runout" } else { "shaft-runout" });
     let whole = Finding::measured(what, &runout.total, unit)
         .against(&runout.total, row, unit)
         .saying(&format!("Highest at {}.", taken.said(runout.highest)));
