@@ -43,7 +43,7 @@ fn by_core(phone: &Browser, slot: &str, by: GroundBy) -> [String; 3] {
     let row = sheet.row("side-seal-gap-na").expect("the row of a build without forced induction");
     let slots = Slot::of_engine(ROTORS);
     let slot = slots.into_iter().find(|other| other.to_string() == slot).expect("a slot");
-    let report: SlotReport<'_> = slot_report(&book, &build, slot, row);
+    let report: SlotReport<'_> = slot_report(&book, &build, slot, &sheet, row);
     let known = match &report.history {
         Ok(_) => sentence(report.bracket(), &row.limit, Unit::Millimetre),
         Err(fault) => fault.to_string(),

@@ -12,9 +12,7 @@ use crate::widget::{
 };
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{
-    Gauge, GaugeKind, Limit, Row, Verdict, decide, limit_lines, place_words, places, slip,
-};
+use pitleaf_core::limits::{GaugeKind, Judged, Row, Sheet, limit_lines, place_words, places, slip};
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use pitleaf_core::spoken;
 use pitleaf_translated::tr;
@@ -36,26 +34,32 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
     let kind = RwSignal::new(app.gauge_in_hand(&row));
-    let gauge = Memo::new(move || app.sheet.with(|sheet| sheet.gauge(kind.get())));
-    let limit = Rc::new(row.limit.clone());
+    let row = Rc::new(row);
     let reading: Memo<Result<Reading, Fault>> =
         Memo::new(move || Reading::read(&typed.get(), unit.get(), bounds));
+    let judged = {
+        let row = SendWrapper::new(row.clone());
+        Memo::new(move || {
+            let reading = reading.get().ok()?;
+            let judged = app.sheet.with(|sheet| sheet.judge(&row, &reading, kind.get()))?;
+            Some((reading, judged))
+        })
+    };
     let shown = {
-        let limit = SendWrapper::new(limit.clone());
-        Memo::new(move || reading.with(|reading| shown(&limit, reading, &gauge.get(), unit.get())))
+        let row = SendWrapper::new(row.clone());
+        Memo::new(move || {
+            app.sheet.with(|sheet| {
+                reading.with(|reading| shown(sheet, &row, kind.get(), reading, unit.get()))
+            })
+        })
     };
-    let spoken = {
-        let limit = SendWrapper::new(limit.clone());
-        move || {
-            let gauge = gauge.get_untracked();
-            let reading = reading.get_untracked().ok()?;
-            Some(spoken::verdict(&decide(&limit, &reading, &gauge), &reading))
-        }
+    let spoken = move || {
+        let (reading, judged) = judged.get_untracked()?;
+        Some(spoken::verdict(&judged.verdict, &reading))
     };
-    let said = spoken.clone();
     let write = write(app, &row, &place, typed, reading, kind);
     let write = Rc::new(move || {
-        app.read_out(&said().unwrap_or_default());
+        app.read_out(&spoken().unwrap_or_default());
         write();
     });
     let enter = write.clone();
@@ -67,13 +71,10 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         .class("figure-line")
         .with(figure_input(tr!("Reading"), typed).on_enter(move || enter()))
         .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
+    let ruled = row.clone();
     let rule = el("div").live(move || {
-        let hand = reading.with(|reading| {
-            let reading = reading.as_ref().ok()?;
-            let verdict: Verdict = decide(&limit, reading, &gauge.get());
-            Some((reading.amount(), verdict.guard))
-        });
-        vec![rule_picture(&limit, unit.get(), hand)]
+        let hand = judged.get().map(|(reading, judged)| (reading.amount(), judged.verdict.guard));
+        vec![rule_picture(&ruled.limit, unit.get(), hand)]
     });
     let answer = el("div")
         .class("check-answer")
@@ -136,20 +137,29 @@ pub(super) fn kept(app: App, row: &Row, hash: &str) -> (RwSignal<String>, RwSign
 }
 
 pub(super) fn shown(
-    limit: &Limit,
+    sheet: &Sheet,
+    row: &Row,
+    gauge: GaugeKind,
     reading: &Result<Reading, Fault>,
-    gauge: &Gauge,
     unit: Unit,
 ) -> Shown {
+    let limit = &row.limit;
     match reading {
-        Ok(reading) => {
-            let verdict = decide(limit, reading, gauge);
-            let mut words = verdict.explain(limit, reading, gauge);
-            if let Some(slip) = slip(limit, reading) {
-                words = format!("{slip} {words}");
+        Ok(reading) => match sheet.judge(row, reading, gauge) {
+            Some(Judged { gauge, verdict }) => {
+                let mut words = verdict.explain(limit, reading, &gauge);
+                if let Some(slip) = slip(limit, reading) {
+                    words = format!("{slip} {words}");
+                }
+                Shown { call: Some(verdict.call), word: verdict.call.word().to_owned(), words }
             }
-            Shown { call: Some(verdict.call), word: verdict.call.word().to_owned(), words }
-        }
+            None => Shown {
+                call: None,
+                word: tr!("No limit").to_owned(),
+                words: tr!("This has no limit of its own: write it down, or put in your own.")
+                    .to_owned(),
+            },
+        },
         Err(Fault::Empty) => Shown {
             call: None,
             word: tr!("Limit").to_owned(),

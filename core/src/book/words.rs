@@ -4,7 +4,7 @@ use super::{Book, Entry, Fact, Figure};
 use crate::gather::Gather;
 use crate::language::said;
 use crate::letters::{self, capital};
-use crate::limits::{Call, Edge, Gauge, Row, Sheet, decide, place_words};
+use crate::limits::{Call, Edge, Judged, Row, Sheet, place_words};
 use crate::quantity::Reading;
 use pitleaf_translated::translated;
 
@@ -28,24 +28,23 @@ impl Words {
     }
 }
 
-/// What a figure is judged by: the row it names, the reading and its gauge; none where the row or the text
-/// can't be read, or the row has no edge.
+/// A figure judged: the row it names, the reading, and how it stands; none where the row or the text can't be
+/// read, or as for [`Sheet::judge`].
 #[must_use]
 pub fn judged<'sheet>(
     figure: &Figure,
     sheet: &'sheet Sheet,
-) -> Option<(&'sheet Row, Reading, Gauge)> {
+) -> Option<(&'sheet Row, Reading, Judged)> {
     let row = sheet.row(&figure.row)?;
     let reading = figure.reading().ok()?;
-    (row.limit.has_edge() && reading.amount().dimension() == row.unit.dimension())
-        .then(|| (row, reading, sheet.gauge(figure.gauge)))
+    let judged = sheet.judge(row, &reading, figure.gauge)?;
+    Some((row, reading, judged))
 }
 
 /// The verdict on a figure by the row it names; none as for [`judged`].
 #[must_use]
 pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
-    let (row, reading, gauge) = judged(figure, sheet)?;
-    Some(decide(&row.limit, &reading, &gauge).call)
+    judged(figure, sheet).map(|(.., judged)| judged.verdict.call)
 }
 
 impl Book {

@@ -98,12 +98,11 @@ pub fn decide_computed(limit: &Limit, length: Amount, standard: Span) -> Verdict
     judge(limit, length, unit, standard.value(unit), standard)
 }
 
-/// `coarse` is the guard band where the uncertainty is beyond what can be held.
+/// `coarse` as for [`guard`].
 fn judge(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f64, coarse: Span) -> Verdict {
     let lower = limit.lower.as_ref().map(|edge| amount.minus(edge.amount()));
     let upper = limit.upper.as_ref().map(|edge| edge.amount().minus(amount));
-    // A whole number of ticks, so that a reading on the guard band's edge is judged exactly.
-    let guard = Span::nearest(GUARD * uncertainty, unit).unwrap_or(coarse);
+    let guard = guard(uncertainty, unit, coarse);
     let proved_inside =
         |inside: Option<Span>| inside.is_none_or(|distance| !distance.minus(guard).is_negative());
     let proved_outside =
@@ -132,6 +131,12 @@ fn judge(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f64, coarse: Sp
             .zip(upper)
             .is_some_and(|(lower, upper)| lower.plus(upper).minus(guard.plus(guard)).is_negative()),
     }
+}
+
+/// The guard band of a standard uncertainty: a whole number of ticks, so that a reading on its edge is judged
+/// exactly; `coarse` where it is beyond what can be held.
+pub(super) fn guard(uncertainty: f64, unit: Unit, coarse: Span) -> Span {
+    Span::nearest(GUARD * uncertainty, unit).unwrap_or(coarse)
 }
 
 /// The probability that the true size lies past an edge, for a reading `distance` inside it.

@@ -1,6 +1,7 @@
 //! Gauges: what a reading can be trusted to.
 
 use super::Edge;
+use super::decide::guard;
 use crate::kept_words;
 use crate::quantity::{Amount, Reading, Span, Unit};
 use pitleaf_translated::translated;
@@ -131,6 +132,12 @@ impl Gauge {
         let resolution = own.max(of(self.resolution));
         let error = of(self.permissible_error);
         (resolution * resolution / 12.0 + error * error / 3.0).sqrt()
+    }
+
+    /// The guard band of a reading taken with it: how far inside an edge it must lie to prove it.
+    #[must_use]
+    pub fn guard(&self, reading: &Reading) -> Span {
+        guard(self.uncertainty(reading, reading.unit()), reading.unit(), reading.step())
     }
 }
 

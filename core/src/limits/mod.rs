@@ -2,6 +2,7 @@
 
 mod decide;
 mod gauge;
+mod judge;
 mod limit;
 mod own;
 mod picture;
@@ -19,6 +20,7 @@ pub use decide::{
     Call, Side, Verdict, decide, decide_computed, decide_unassisted, decide_with_uncertainty,
 };
 pub use gauge::{Gauge, GaugeKind};
+pub use judge::Judged;
 pub use limit::{Edge, Limit};
 pub use own::TypedEdges;
 pub use picture::Picture;

@@ -162,7 +162,7 @@ fn is_of_earlier_seal(book: &Book, build: &BuildId, entry: &Entry, figure: &Figu
 pub(super) fn unproved_slots(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec<String> {
     let Some((_, kind, rotors, _)) = book.opening(build) else { return Vec::new() };
     let Some(row) = gap_row(sheet, kind) else { return Vec::new() };
-    engine_report(book, build, rotors, row)
+    engine_report(book, build, rotors, sheet, row)
         .into_iter()
         .filter(|report| report.state == SlotState::FittedUnproved)
         .map(|report| {
@@ -183,7 +183,7 @@ fn past_slots<'book>(
     let mut past = Vec::new();
     let Some((_, kind, rotors, _)) = book.opening(build) else { return past };
     let Some(row) = gap_row(sheet, kind) else { return past };
-    for report in engine_report(book, build, rotors, row) {
+    for report in engine_report(book, build, rotors, sheet, row) {
         let last = report.trials.last().and_then(|(id, _)| book.entry(id));
         if let Some(last) = last
             && report.measured.is_none()

@@ -3,7 +3,7 @@
 use super::{Answer, Bracket, Contradiction, Drawing, History, LeafSet, Stage, Trial};
 use crate::book::{Book, BuildId, Entry, EntryId, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
-use crate::limits::{BuildKind, Call, Gauge, Part, Row, Sheet, Side, decide};
+use crate::limits::{BuildKind, Call, Part, Row, Sheet, Side};
 use crate::quantity::Unit;
 use pitleaf_translated::translated;
 
@@ -128,12 +128,13 @@ pub fn gap_row(sheet: &Sheet, kind: BuildKind) -> Option<&Row> {
     sheet.of_part(Part::SideSeal, kind).find(|row| row.id.starts_with(SIDE_SEAL_GAP))
 }
 
-/// What a build's entries say of a slot, against the gap's limit row.
+/// What a build's entries say of a slot, against the gap's limit row, with the gauges of the sheet.
 #[must_use]
 pub fn slot_report<'book>(
     book: &'book Book,
     build: &BuildId,
     slot: Slot,
+    sheet: &Sheet,
     row: &Row,
 ) -> SlotReport<'book> {
     let trials = trials(book, build, slot);
@@ -147,7 +148,7 @@ pub fn slot_report<'book>(
         if figure > seal { book.figure(build, &row.id, &slot.to_string()) } else { None };
     let is_fitted = book.is_fitted(build, slot);
     let gap_state = if let Some(figure) = measured {
-        state_by(figure, row)
+        state_by(figure, sheet, row)
     } else if trials.is_empty() {
         SlotState::NotMeasured
     } else {
@@ -172,16 +173,13 @@ pub fn slot_report<'book>(
 }
 
 /// The state by a gap typed straight from a gauge, later than any trial.
-fn state_by(figure: &Figure, row: &Row) -> SlotState {
-    let Ok(reading) = figure.reading() else { return SlotState::Undecided };
-    if reading.amount().dimension() != row.unit.dimension() {
-        return SlotState::Undecided;
-    }
-    match decide(&row.limit, &reading, &Gauge::usual(figure.gauge)).call {
-        Call::Meets => SlotState::Fits,
-        Call::DoesNotMeet(Side::Below) => SlotState::ToGrind,
-        Call::DoesNotMeet(Side::Above) => SlotState::TooWide,
-        Call::TooClose => SlotState::Undecided,
+fn state_by(figure: &Figure, sheet: &Sheet, row: &Row) -> SlotState {
+    let judged = figure.reading().ok().and_then(|gap| sheet.judge(row, &gap, figure.gauge));
+    match judged.map(|judged| judged.verdict.call) {
+        Some(Call::Meets) => SlotState::Fits,
+        Some(Call::DoesNotMeet(Side::Below)) => SlotState::ToGrind,
+        Some(Call::DoesNotMeet(Side::Above)) => SlotState::TooWide,
+        Some(Call::TooClose) | None => SlotState::Undecided,
     }
 }
 
@@ -237,9 +235,13 @@ pub fn engine_report<'book>(
     book: &'book Book,
     build: &BuildId,
     rotors: u8,
+    sheet: &Sheet,
     row: &Row,
 ) -> Vec<SlotReport<'book>> {
-    Slot::of_engine(rotors).into_iter().map(|slot| slot_report(book, build, slot, row)).gather()
+    Slot::of_engine(rotors)
+        .into_iter()
+        .map(|slot| slot_report(book, build, slot, sheet, row))
+        .gather()
 }
 
 /// The leaf set in force: the last entered in any build, since leaves belong to the shop.

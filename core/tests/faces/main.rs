@@ -15,15 +15,21 @@ mod survey;
 mod uncertainty;
 mod unit_slip;
 
-use pitleaf_core::faces::{Doubt, Point};
-use pitleaf_core::limits::{Edge, Limit};
+use pitleaf_core::faces::{Doubt, Point, ReadingSet, SetFault, Taken};
+use pitleaf_core::limits::{Edge, Gauge, Limit};
 use pitleaf_core::quantity::{Amount, Unit};
+use pitleaf_core::trochoid::Geometry;
 use uom::si::f64::Length;
 use uom::si::length::millimeter;
 
 /// A length in millimetres.
 fn mm(value: f64) -> Length {
     Length::new::<millimeter>(value)
+}
+
+/// A set read with the usual gauge, on the preset engine's parts.
+fn read(set: &ReadingSet) -> Result<Taken, SetFault> {
+    set.read_with(&Gauge::usual(set.gauge), Geometry::preset().bore())
 }
 
 /// Readings that scatter by so many millimetres, with a gauge of no error.

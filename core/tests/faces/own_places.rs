@@ -1,5 +1,6 @@
 //! Places that the builder gives, with their readings, as rows.
 
+use super::read;
 use super::survey::{finding, with};
 use super::{close_to, mm};
 use pitleaf_core::faces::report::levelled;
@@ -15,7 +16,7 @@ fn set(rows: &str, places_in: &str) -> ReadingSet {
 
 #[track_caller]
 fn refused(rows: &str, sentence: &str) {
-    let refused = set(rows, "mm").read().expect_err("no such row").to_string();
+    let refused = read(&set(rows, "mm")).expect_err("no such row").to_string();
     assert_eq!(refused, sentence, "{rows:?}");
 }
 
@@ -75,7 +76,7 @@ fn places_freely_given_give_the_flatness_of_the_face() {
 /// Along is x of the housing; across runs towards 3 o'clock, away from its y.
 #[test]
 fn places_lie_where_they_were_measured() {
-    let taken = set("100 30 0\n0 60 0\n-100 -30 0.02\n4in 0 0", "mm").read().expect("four rows");
+    let taken = read(&set("100 30 0\n0 60 0\n-100 -30 0.02\n4in 0 0", "mm")).expect("four rows");
     let at: Vec<_> = taken.places.iter().map(|place| place.at.expect("a place")).collect();
     for (at, [x, y]) in at.iter().zip([[100.0, -30.0], [0.0, -60.0], [-100.0, 30.0], [101.6, 0.0]])
     {
@@ -180,7 +181,7 @@ fn the_book_holds_the_rows_as_they_were_typed() {
 fn an_inch_among_millimetres_is_asked_about_and_put_into_its_row() {
     let rows = "10 20 0.40\n30 -20 0.41\n\n-30 5 0.0158\n0 -40 0.40";
     let mut set = set(rows, "mm");
-    let taken = set.read().expect("four rows");
+    let taken = read(&set).expect("four rows");
     let slips = taken.slips();
     assert_eq!(slips.len(), 1, "{slips:?}");
     let meant = taken.meant(slips[0].0, &slips[0].1).expect("inches");
@@ -189,5 +190,5 @@ fn an_inch_among_millimetres_is_asked_about_and_put_into_its_row() {
         set.rows, "10 20 0.40\n30 -20 0.41\n\n-30; 5; 0.0158 in\n0 -40 0.40",
         "only that row"
     );
-    assert_eq!(set.read().expect("four rows").slips(), [], "asked no more");
+    assert_eq!(read(&set).expect("four rows").slips(), [], "asked no more");
 }

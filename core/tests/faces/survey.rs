@@ -1,5 +1,6 @@
 //! Surveys: their places, what the book holds of them, and the sentences of their reports.
 
+use super::read;
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice, direction, report, stack};
 use pitleaf_core::faces::{LANDS, Place, ReadingSet, Sense, Survey, piece_words};
 use pitleaf_core::kept;
@@ -107,7 +108,7 @@ fn the_book_holds_a_set_as_a_person_can_read_it() {
 
 #[test]
 fn a_text_that_cannot_be_read_is_refused_with_its_place() {
-    let refused = set(Survey::HousingWidth, "rotor-1", &["79.98", "abc"]).read();
+    let refused = read(&set(Survey::HousingWidth, "rotor-1", &["79.98", "abc"]));
     let said = refused.expect_err("a word is no width").to_string();
     assert!(said.starts_with("3 o’clock: ") || said.starts_with("2 o’clock: "), "{said}");
     assert!(said.contains("“abc” is no number"), "{said}");
@@ -115,8 +116,8 @@ fn a_text_that_cannot_be_read_is_refused_with_its_place() {
 
 #[test]
 fn a_bare_zero_does_not_coarsen_the_doubt() {
-    let fine = set(Survey::RunoutEight, "front-end", &["0.000", "0.012"]).read().expect("fine");
-    let bare = set(Survey::RunoutEight, "front-end", &["0", "0.012"]).read().expect("bare");
+    let fine = read(&set(Survey::RunoutEight, "front-end", &["0.000", "0.012"])).expect("fine");
+    let bare = read(&set(Survey::RunoutEight, "front-end", &["0", "0.012"])).expect("bare");
     assert_eq!(bare.doubt, fine.doubt, "0 was taken as a step of a whole millimetre");
 }
 
@@ -369,7 +370,7 @@ fn runout_points_to_its_high_side() {
     let off = finding(&all, "Off centre");
     assert!(off.says.contains("High side 90° from place 1"), "{}", off.says);
     assert!(off.says.ends_with("nearest to place 3."), "{}", off.says);
-    let way = direction(&shaft.read().expect("numbers")).expect("well over the noise");
+    let way = direction(&read(&shaft).expect("numbers")).expect("well over the noise");
     // Drawn with x up and y to the left, place 3 lies to the right.
     assert!(way.x.abs() < 1e-9 && (way.y + 1.0).abs() < 1e-9, "{way:?}");
     let seven = with(&set(Survey::RunoutEight, "front-end", &texts[..7]), &[], None);
@@ -407,14 +408,12 @@ fn the_spacer_chosen_closes_the_loop() {
 
 #[test]
 fn a_width_in_inches_is_asked_about_and_meant_text_is_offered() {
-    let taken = set(Survey::HousingWidth, "rotor-1", &["79.98", "79.97", "3.149", "79.98"])
-        .read()
+    let taken = read(&set(Survey::HousingWidth, "rotor-1", &["79.98", "79.97", "3.149", "79.98"]))
         .expect("numbers");
     let slips = taken.slips();
     assert_eq!(slips.len(), 1, "{slips:?}");
     assert_eq!(taken.meant(slips[0].0, &slips[0].1).as_deref(), Some("3.149 in"), "what was meant");
-    let lapping = set(Survey::Lapping, "front", &["0.05", "0.05", "0.002", "0.05", "0.05"])
-        .read()
+    let lapping = read(&set(Survey::Lapping, "front", &["0.05", "0.05", "0.002", "0.05", "0.05"]))
         .expect("numbers");
     assert_eq!(lapping.slips(), [], "a plan's figures differ by design");
 }

@@ -7,6 +7,7 @@ mod edits;
 mod fact;
 mod file;
 mod holds;
+mod one_verdict;
 mod progress;
 mod sheet;
 mod sign_off;

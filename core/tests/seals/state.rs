@@ -43,7 +43,7 @@ impl Pen {
     }
 
     fn state(&self) -> SlotState {
-        slot_report(&self.book, &build(), slot(), &row()).state
+        slot_report(&self.book, &build(), slot(), &Sheet::starter(), &row()).state
     }
 
     fn tried(
@@ -84,7 +84,7 @@ fn a_slot_goes_from_not_measured_to_fitted() {
     assert_eq!(pen.state(), SlotState::Fitted);
     pen.write(Fact::Fitted { slot: slot(), fitted: false });
     assert_eq!(pen.state(), SlotState::Fits);
-    let report = slot_report(&pen.book, &build(), slot(), &row());
+    let report = slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row());
     assert_eq!(
         report.bracket(),
         Bracket { low: Some(micrometres(57)), high: Some(micrometres(93)) }
@@ -108,7 +108,7 @@ fn a_seal_ground_too_short_is_replaced_by_a_fresh_one() {
         "neither the old gap nor the old fitting holds"
     );
     pen.tried(Outcome::MovesCornerSeal, &[], None);
-    assert_eq!(slot_report(&pen.book, &build(), slot(), &row()).trials.len(), 1);
+    assert_eq!(slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row()).trials.len(), 1);
     assert_eq!(
         pen.state(),
         SlotState::ToGrind,
@@ -129,7 +129,7 @@ fn fitted_does_not_hide_a_gap_past_its_limit() {
     let mut pen = Pen::new();
     pen.tried(Outcome::Goes, &[120], None);
     pen.write(Fact::Fitted { slot: slot(), fitted: true });
-    let report = slot_report(&pen.book, &build(), slot(), &row());
+    let report = slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row());
     assert_eq!(report.state, SlotState::FittedPast, "fitted, and too wide");
     assert_eq!(report.gap_state, SlotState::TooWide);
     pen.write(Fact::FreshSeal { slot: slot() });
@@ -161,7 +161,7 @@ fn a_mistaken_trial_is_withdrawn_and_nothing_is_lost() {
     pen.tried(Outcome::DoesNotGo, &[90], None);
     let slip = pen.tried(Outcome::DoesNotGo, &[40], None);
     assert_eq!(pen.state(), SlotState::Disagree);
-    let report = slot_report(&pen.book, &build(), slot(), &row());
+    let report = slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row());
     let fault = report.history.as_ref().unwrap_err();
     assert_eq!(report.trials[fault.narrow].0, &slip, "the screen can point at the entry");
     assert_eq!(fault.to_string(), "60 µm went, but 40 µm did not: one of the two is wrong.");
@@ -212,7 +212,7 @@ fn marks_drawings_and_leaves_are_kept() {
     let new = set_of_micrometres(&[40, 50, 100], 3);
     pen.write(Fact::Leaves(old.clone()));
     let latest = pen.write(Fact::Leaves(new.clone()));
-    let report = slot_report(&pen.book, &build(), slot(), &row());
+    let report = slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row());
     assert_eq!((report.mark, report.drawing), (Some("two dots and a short line"), Some(&drawing)));
     assert_eq!(leaf_set(&pen.book), Some(&new));
     pen.write(Fact::Withdrawn { entry: latest });
@@ -228,7 +228,7 @@ fn marks_drawings_and_leaves_are_kept() {
 fn the_whole_engine_is_reported_slot_by_slot() {
     let mut pen = Pen::new();
     pen.tried(Outcome::WillNotEnter, &[], None);
-    let reports = engine_report(&pen.book, &build(), 2, &row());
+    let reports = engine_report(&pen.book, &build(), 2, &Sheet::starter(), &row());
     assert_eq!(reports.len(), 12);
     assert_eq!(reports.iter().filter(|report| report.state == SlotState::NotMeasured).count(), 11);
     assert_eq!(reports[0].slot.to_string(), "1F-AB");
@@ -275,8 +275,8 @@ fn two_phones_books_join_to_the_same_state() {
             joined.take(entry.clone());
         }
         let (one, other) = (
-            slot_report(&joined, &build(), slot(), &row()),
-            slot_report(&pen.book, &build(), slot(), &row()),
+            slot_report(&joined, &build(), slot(), &Sheet::starter(), &row()),
+            slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row()),
         );
         assert_eq!(one, other, "taken in from entry {by} on");
     }
@@ -299,7 +299,9 @@ fn every_step_that_can_hurt_says_how() {
 #[test]
 fn a_gap_typed_later_than_any_leaf_is_shown_in_place_of_the_bracket() {
     let mut pen = Pen::new();
-    let gap = |pen: &Pen| slot_report(&pen.book, &build(), slot(), &row()).gap(Unit::Millimetre);
+    let gap = |pen: &Pen| {
+        slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row()).gap(Unit::Millimetre)
+    };
     assert_eq!(gap(&pen), "", "nothing known");
     pen.tried(Outcome::Goes, &[50], None);
     pen.tried(Outcome::DoesNotGo, &[80], None);

@@ -26,7 +26,7 @@ pub fn result_view(work: &Work) -> El {
     let (state, touched) = (work.clone(), work.touched);
     let nothing = move || {
         let set = state.set();
-        !state.touched.get() || set.read().is_err() || set.is_empty()
+        !state.touched.get() || !set.is_readable() || set.is_empty()
     };
     let actions = el("div")
         .class("pair survey-actions")

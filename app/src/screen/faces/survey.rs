@@ -275,7 +275,7 @@ impl InHand {
     /// Writes all readings down as one entry.
     pub fn write(&self) {
         let set = untrack(|| self.set());
-        if set.read().is_err() || set.is_empty() {
+        if !set.is_readable() || set.is_empty() {
             return;
         }
         let said = format!("{}, {}", set.about(), set.count_words());

@@ -41,9 +41,9 @@ pub(super) fn lines(app: App) -> Vec<SlotLine> {
     let Some((build, row)) = app.build().zip(gap_row(app)) else {
         return Slot::of_engine(app.rotors()).into_iter().map(unmeasured).gather();
     };
-    let set = leaves_on_bench(app);
+    let (set, sheet) = (leaves_on_bench(app), app.sheet.get());
     app.book.with(|book| {
-        engine_report(book, &build, app.rotors(), &row)
+        engine_report(book, &build, app.rotors(), &sheet, &row)
             .iter()
             .map(|report| SlotLine {
                 slot: report.slot,

@@ -52,7 +52,8 @@ fn with_report<T>(
     look: impl FnOnce(&SlotReport<'_>, &Row) -> T,
 ) -> Option<T> {
     let (build, row): (BuildId, Row) = app.build().zip(gap_row(app))?;
-    app.book.with(|book| Some(look(&slot_report(book, &build, slot, &row), &row)))
+    let sheet = app.sheet.get();
+    app.book.with(|book| Some(look(&slot_report(book, &build, slot, &sheet, &row), &row)))
 }
 
 /// The leaves on the bench.

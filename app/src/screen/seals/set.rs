@@ -14,7 +14,7 @@ use crate::widget::{
 };
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{Gauge, Row, decide};
+use pitleaf_core::limits::{Gauge, Row};
 use pitleaf_core::quantity::{Amount, Fault, Reading, Span, Unit};
 use pitleaf_core::seals::{Place, SetCheck, SpreadCheck, Step, set_readings};
 use pitleaf_translated::tr;
@@ -223,7 +223,11 @@ impl Measuring {
     fn shown(&self) -> Shown {
         let unit = self.unit.get();
         self.reading.with(|reading| {
-            let of_reading = |reading| shown(&self.limited.limit, reading, &self.gauge, unit);
+            let of_reading = |reading| {
+                self.app
+                    .sheet
+                    .with(|sheet| shown(sheet, &self.limited, self.row.gauge, reading, unit))
+            };
             match (reading, self.spread()) {
                 (Ok(_) | Err(Fault::Empty), Some(spread)) => Shown {
                     call: spread.call,
@@ -243,7 +247,7 @@ impl Measuring {
         }
         self.reading.with(|reading| {
             let reading = reading.as_ref().ok()?;
-            Some((reading.amount(), decide(&self.row.limit, reading, &self.gauge).guard))
+            Some((reading.amount(), self.gauge.guard(reading)))
         })
     }
 
@@ -262,7 +266,6 @@ impl Measuring {
 
     /// A key for each place, with its verdict's sign and its reading.
     fn keys(&self) -> Vec<El> {
-        let limit = &self.row.limit;
         self.set.with(|set| {
             set.iter()
                 .enumerate()
@@ -270,8 +273,12 @@ impl Measuring {
                     let here = self.at;
                     let call = reading
                         .as_ref()
-                        .filter(|_| limit.has_edge())
-                        .map(|reading| decide(limit, reading, &self.gauge).call);
+                        .and_then(|reading| {
+                            self.app
+                                .sheet
+                                .with(|sheet| sheet.judge(&self.row, reading, self.row.gauge))
+                        })
+                        .map(|judged| judged.verdict.call);
                     let figure = reading.as_ref().map_or_else(
                         || "–".to_owned(),
                         |reading| format!("{} {}", reading.number(), reading.unit().symbol()),

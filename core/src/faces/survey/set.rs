@@ -159,12 +159,12 @@ impl ReadingSet {
         places_of(self.of).iter().map(text).gather()
     }
 
-    /// Reads every text, with the doubt of the usual gauge, on the preset engine's parts.
-    ///
-    /// # Errors
-    /// The first [`SetFault`].
-    pub fn read(&self) -> Result<Taken, SetFault> {
-        self.read_with(&Gauge::usual(self.gauge), Geometry::preset().bore())
+    /// Whether every text can be read. Of what is read nothing is said: that takes the builder's gauge and
+    /// the engine's own bore, as [`read_with`](Self::read_with) has them.
+    #[must_use]
+    pub fn is_readable(&self) -> bool {
+        let bore = Geometry::preset().bore();
+        self.read_with(&Gauge::usual(self.gauge), bore).is_ok()
     }
 
     /// Reads every text, with the doubt of a gauge, on the parts of an engine with this bore.

@@ -5,7 +5,7 @@ use crate::book::{Entry, Figure, Slot};
 use crate::faces::report::{Finding, on_bench, report};
 use crate::gather::Gather;
 use crate::language::said;
-use crate::limits::{Call, Gauge, Limit, decide, limit_line, place_words};
+use crate::limits::{Call, Limit, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, surveys};
@@ -91,16 +91,17 @@ impl Source<'_> {
         if unit.dimension() != what.unit.dimension() {
             return None;
         }
-        let gauge: Gauge = self.sheet.gauge(figure.gauge);
-        let judged = decide(&what.limit, &reading, &gauge);
+        let call = crate::book::call(figure, self.sheet);
+        let gauge = self.sheet.gauge(figure.gauge);
         let place = if figure.place.is_empty() {
             String::new()
         } else {
             format!("{} · ", place_words(&figure.place))
         };
         let of = (figure.row.as_str(), figure.place.as_str());
-        let says = verdict(Some(judged.call), decided(self.book, self.build, of, entry.order));
-        let doubt = judged.guard.show(unit, places_for(reading.step(), unit), Rounding::Up);
+        let says = verdict(call, decided(self.book, self.build, of, entry.order));
+        let doubt =
+            gauge.guard(&reading).show(unit, places_for(reading.step(), unit), Rounding::Up);
         Some(Row {
             cells: vec![
                 format!("{place}{}", what.what),
@@ -111,7 +112,7 @@ impl Source<'_> {
                 format!("{}\n±{doubt} {}", gauge.kind.name(), unit.symbol()),
                 what.source.kind().to_owned(),
             ],
-            call: Some(judged.call),
+            call,
             drawing: None,
         })
     }
@@ -165,7 +166,7 @@ impl Source<'_> {
     /// What leaves and trials tell of a gap, where that is the latest word on it.
     fn tried(&self, slot: Slot) -> Option<([String; 3], Option<Call>)> {
         let row = gap_row(self.sheet, self.kind)?;
-        let report = slot_report(self.book, self.build, slot, row);
+        let report = slot_report(self.book, self.build, slot, self.sheet, row);
         let last = self.book.entry(report.trials.last()?.0)?;
         if report.measured.is_some() {
             return None;
