@@ -26,7 +26,7 @@ pub(crate) struct Source {
     page: String,
     /// Whose words the page, its script and its manifest have.
     language: Language,
-    /// All of `public/*.css`.
+    /// `public/style.css` with all that it imports.
     stylesheet: Stylesheet,
     /// Files that keep their names: the rest of `public`, and the fonts' licences.
     named: BTreeMap<String, Vec<u8>>,
@@ -43,22 +43,19 @@ impl Source {
         script: String,
         language: Language,
     ) -> Result<Self> {
-        let mut sheets = BTreeMap::new();
+        let public = workspace.at("public");
         let mut named = BTreeMap::new();
-        for entry in fs::read_dir(workspace.at("public")).context("public can't be read")? {
+        for entry in fs::read_dir(&public).context("public can't be read")? {
             let path = entry?.path();
-            let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-            let bytes = read(&path)?;
-            if path.extension().is_some_and(|extension| extension == "css") {
-                let css = String::from_utf8(bytes).with_context(|| format!("public/{name}"))?;
-                sheets.insert(name, css);
-            } else {
-                named.insert(name, bytes);
+            let is_style = path.extension().is_some_and(|extension| extension == "css");
+            if path.is_file() && !is_style {
+                let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
+                named.insert(name, read(&path)?);
             }
         }
-        let sheets: Vec<String> = sheets.into_values().collect();
         let mut packages = BTreeSet::new();
-        let stylesheet = stylesheet::assemble(&sheets, |path| {
+        let sheet = String::from_utf8(read(&public.join("style.css"))?).context("style.css")?;
+        let stylesheet = stylesheet::assemble(&sheet, |path| {
             // "@scope/package/files/…" lies among npm's packages, all else beside the sheet.
             let mut parts = path.split('/');
             match (parts.next(), parts.next()) {
@@ -66,7 +63,7 @@ impl Source {
                     packages.insert(format!("{scope}/{package}"));
                     fonts::subset(workspace, &workspace.node_modules().join(path))
                 }
-                _ => read(&workspace.at("public").join(path)),
+                _ => read(&public.join(path)),
             }
         })?;
         let mut licences = Vec::new();

@@ -1,4 +1,4 @@
-//! One stylesheet of many, and the fonts and pictures it names.
+//! One stylesheet of many: what it imports, and the fonts and pictures it names.
 
 use crate::hash::hashed_name;
 use anyhow::{Context, Result, bail};
@@ -13,17 +13,18 @@ pub(crate) struct Stylesheet {
     pub(crate) assets: BTreeMap<String, Vec<u8>>,
 }
 
-/// Joins sheets in the order given, and takes in each file that a `url(…)` names.
+/// Puts each sheet that `sheet` imports in its place, and takes in each file that a `url(…)` names.
 ///
 /// `read` gives the bytes of a file by the path as written.
 ///
 /// # Errors
-/// A `url(…)` that is not closed, leaves the origin, or names a file that isn't there.
+/// A `url(…)` that is not closed, leaves the origin, or names a file that isn't there; an import without
+/// its layer.
 pub(crate) fn assemble(
-    sheets: &[String],
+    sheet: &str,
     mut read: impl FnMut(&str) -> Result<Vec<u8>>,
 ) -> Result<Stylesheet> {
-    let joined = without_comments(&sheets.join("\n"));
+    let joined = with_imports(&without_comments(sheet), &mut read)?;
     let mut assets = BTreeMap::new();
     let mut parts = joined.split("url(");
     let mut css = parts.next().unwrap_or_default().to_owned();
@@ -45,6 +46,22 @@ pub(crate) fn assemble(
     Ok(Stylesheet { css, assets })
 }
 
+/// Each line `@import url("…") layer(…);` as the layer it stands for: one download instead of many.
+fn with_imports(sheet: &str, read: &mut impl FnMut(&str) -> Result<Vec<u8>>) -> Result<String> {
+    let lines = sheet.lines().map(|line| {
+        let Some(import) = line.strip_prefix("@import ") else { return Ok(line.to_owned()) };
+        let parts = import
+            .strip_prefix("url(\"")
+            .and_then(|rest| rest.strip_suffix(");"))
+            .and_then(|rest| rest.split_once("\") layer("));
+        let (path, layer) = parts
+            .with_context(|| format!("{line:?} is not written as @import url(\"…\") layer(…);"))?;
+        let css = String::from_utf8(read(path)?).with_context(|| format!("{path:?} is no text"))?;
+        Ok(format!("@layer {layer} {{\n{}\n}}", without_comments(&css)))
+    });
+    Ok(lines.collect::<Result<Vec<_>>>()?.join("\n"))
+}
+
 /// Comments, indentation and empty lines are for the reader of the source, not for the phone.
 fn without_comments(css: &str) -> String {
     let mut kept = String::with_capacity(css.len());
@@ -62,18 +79,21 @@ mod tests {
     use super::*;
 
     fn assembled(css: &str) -> Result<Stylesheet> {
-        assemble(&[css.to_owned()], |path| match path {
+        assemble(css, |path| match path {
             "fonts/a.woff2" => Ok(b"abc".to_vec()),
+            "b.css" => Ok(b"/* two */\nd { src: url(fonts/a.woff2); }\n".to_vec()),
             _ => bail!("there is no such file"),
         })
     }
 
     #[test]
-    fn sheets_are_joined_in_order_without_comments() {
-        let sheets =
-            ["/* one\n */ a {\n  b: c;\n}\n\n".to_owned(), "d { e: f; } /* two */".to_owned()];
-        let sheet = assemble(&sheets, |_| bail!("nothing is named")).expect("no files named");
-        assert_eq!(sheet.css, "a {\nb: c;\n}\nd { e: f; }");
+    fn an_imported_sheet_stands_in_its_layer_without_comments() {
+        let css = "/* one\n */ @layer x;\n\n@import url(\"b.css\") layer(x);\na { b: c; }";
+        let sheet = assembled(css).expect("found");
+        assert_eq!(
+            sheet.css,
+            "@layer x;\n@layer x {\nd { src: url(a-ba7816bf8f01cfea.woff2); }\n}\na { b: c; }"
+        );
     }
 
     #[test]
@@ -96,6 +116,10 @@ mod tests {
                 "the stylesheet names \"/a.woff2\"; only files of this app are allowed",
             ),
             ("x { src: url(a.woff2", "a url( in the stylesheet is not closed"),
+            (
+                "@import \"b.css\";",
+                "\"@import \\\"b.css\\\";\" is not written as @import url(\"…\") layer(…);",
+            ),
             ("x { src: url(b.woff2); }", "the stylesheet names \"b.woff2\": there is no such file"),
         ] {
             let error = assembled(css).expect_err(css);
