@@ -6,6 +6,7 @@
 //! and are read again, and bound anew, wherever a sheaf does not hold what it should.
 
 use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
+use pitleaf_translated::translated;
 use std::fmt;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
@@ -37,6 +38,7 @@ pub enum Fault {
 }
 
 impl fmt::Display for Fault {
+    #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Blocked => f.write_str(

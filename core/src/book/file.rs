@@ -27,6 +27,7 @@ impl fmt::Display for FileFault {
             Self::TooLarge => f.write_str("Nothing taken in: the file is larger than any book. Choose the one saved by “Save as a file”."),
             Self::NotABook => f.write_str("Nothing taken in: this file is no book. Choose one saved by “Save as a file”."),
             Self::Newer => f.write_str("Nothing taken in: a newer Pitleaf wrote this book. Bring this one up to date first."),
+            Self::Entry(number, damage @ (written::Damage::Limit(_) | written::Damage::Gauge)) => write!(f, "Nothing taken in: entry {number} of the file is {damage} Put it right on its phone, then save the file anew."),
             Self::Entry(number, damage) => write!(f, "Nothing taken in: entry {number} of the file is {damage}. Save the file anew from its phone."),
         }
     }

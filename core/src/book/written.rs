@@ -2,8 +2,9 @@
 //!
 //! The checksum is CRC-32 (ISO-HDLC) over the JSON's bytes, in eight hexadecimal digits.
 
-use super::{Entry, FORMAT};
+use super::{Entry, FORMAT, Fact};
 use crate::kept::{self, Json, Kept, checksum};
+use crate::limits::{Row, RowFault, Sheet};
 use pitleaf_translated::translated;
 use std::fmt;
 
@@ -18,6 +19,10 @@ pub enum Damage {
     Newer,
     /// Sound, but not an entry this version can read.
     Unreadable,
+    /// A limit that no reading can be held against.
+    Limit(RowFault),
+    /// A gauge whose steps and greatest error are of different dimensions.
+    Gauge,
 }
 
 impl fmt::Display for Damage {
@@ -28,6 +33,12 @@ impl fmt::Display for Damage {
             Self::Checksum => "damaged: its checksum does not fit",
             Self::Newer => "written by a newer version; bring this one up to date to read it",
             Self::Unreadable => "sound, but not readable here",
+            Self::Limit(fault) => {
+                return write!(f, "a limit that can’t be used. {fault}");
+            }
+            Self::Gauge => {
+                "a gauge that can’t be used. Its steps and its error measure different things."
+            }
         })
     }
 }
@@ -69,8 +80,26 @@ pub(super) fn of_json(json: &Json<'_>) -> Result<Entry, Damage> {
         matches!(format, Ok(Ok(format)) if format > FORMAT)
     };
     match Entry::of_json(json) {
-        Ok(entry) if entry.format <= FORMAT => Ok(entry),
+        Ok(entry) if entry.format <= FORMAT => unusable(&entry.fact).map_or(Ok(entry), Err),
         _ if newer() => Err(Damage::Newer),
         _ => Err(Damage::Unreadable),
+    }
+}
+
+/// Why a fact that can be read is not taken in all the same: what is of another dimension than the readings
+/// held against it must never come as far as a verdict or a figure on the screen.
+fn unusable(fact: &Fact) -> Option<Damage> {
+    match fact {
+        Fact::Limit(row) | Fact::BuildLimit(row) => {
+            // It stands in the place of a row that calculators read, each for what it measures.
+            let is_other = |shipped: &Row| shipped.unit.dimension() != row.unit.dimension();
+            let fault = row.faults().first().copied();
+            let other = || Sheet::starter().row(&row.id).is_some_and(is_other);
+            fault.or_else(|| other().then_some(RowFault::OtherDimension)).map(Damage::Limit)
+        }
+        Fact::Gauge { resolution, error, .. } => {
+            (resolution.unit().dimension() != error.unit().dimension()).then_some(Damage::Gauge)
+        }
+        _ => None,
     }
 }

@@ -3,22 +3,24 @@
 //! A few hundred cases in the ordinary run. The long mode takes as many as the environment says:
 //! `PITLEAF_FUZZ_CASES=1000000 cargo test --release -p pitleaf-core --test book fuzz`.
 
+use super::everywhere::{full, show};
 use super::file::sample;
 use super::order::folded;
 use super::{entry, figure, opened};
-use pitleaf_core::book::{coming, csv, file};
+use pitleaf_core::book::{Entry, coming, csv, file};
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
 use serde_json::Value;
 
 const SHORT: u32 = 512;
 
-fn config() -> ProptestConfig {
+/// `share`: one case of so many, where each takes longer.
+fn config(share: u32) -> ProptestConfig {
     let cases = match std::env::var("PITLEAF_FUZZ_CASES") {
         Ok(cases) => cases.parse().expect("PITLEAF_FUZZ_CASES is a number of cases"),
         Err(_) => SHORT,
     };
-    ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(cases) }
+    ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(cases / share) }
 }
 
 fn valid() -> String {
@@ -131,6 +133,11 @@ fn values() -> impl Strategy<Value = Value> {
         "kestrel",
         "e2",
         "99999999999999999999999 mm",
+        "100000 mm",
+        "0.000001 in",
+        "compression-fi",
+        "side-seal-gap-na",
+        "2F-CA",
         "<script>",
         "\0",
         "mm",
@@ -177,8 +184,9 @@ fn put(value: &mut Value, left: &mut usize, new: &Value) {
     *left = left.wrapping_sub(1);
 }
 
-fn revalued() -> impl Strategy<Value = String> {
-    let sound: Value = serde_json::from_str(&valid()).expect("a sample that can be written");
+fn revalued(entries: &[Entry]) -> impl Strategy<Value = String> + use<> {
+    let sound = file::write(&folded(entries));
+    let sound: Value = serde_json::from_str(&sound).expect("a sample that can be written");
     prop::collection::vec((any::<Index>(), values()), 1..3).prop_map(move |changes| {
         let mut value = sound.clone();
         for (at, new) in changes {
@@ -208,7 +216,7 @@ fn files() -> impl Strategy<Value = Vec<u8>> {
             changes.iter().for_each(|change| change.make(&mut bytes));
             bytes
         }),
-        3 => revalued().prop_map(String::into_bytes),
+        3 => revalued(&sample()).prop_map(String::into_bytes),
         1 => nested().prop_map(String::into_bytes),
     ]
 }
@@ -220,7 +228,7 @@ fn held(text: &str) -> Option<usize> {
 }
 
 proptest! {
-    #![proptest_config(config())]
+    #![proptest_config(config(1))]
 
     #[test]
     fn all_of_a_file_or_nothing(bytes in files()) {
@@ -253,6 +261,19 @@ proptest! {
                 let all: Vec<_> = book.entries().cloned().collect();
                 prop_assert_eq!(again, Ok(all));
             }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(config(16))]
+
+    /// A sound file of every kind of fact with a value or two put wrong: what is taken in all the same can be
+    /// shown on every screen and printed.
+    #[test]
+    fn what_is_taken_in_can_be_shown_everywhere(text in revalued(&full())) {
+        if let Ok(entries) = file::read(&text) {
+            show(&folded(&entries));
         }
     }
 }

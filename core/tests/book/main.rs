@@ -1,6 +1,7 @@
 //! The book: what entries add up to, in any order; and how they look in a file.
 
 mod csv;
+mod everywhere;
 mod file;
 mod fold;
 mod fuzz;

@@ -3,6 +3,7 @@
 use super::file::sample;
 use super::{entry, figure, opened};
 use pitleaf_core::book::written::{self, Damage};
+use pitleaf_core::kept;
 
 fn record() -> String {
     written::record(&entry("a", 2, figure("0,0025")))
@@ -106,5 +107,58 @@ fn each_damage_has_its_words() {
         (Damage::Unreadable, "sound, but not readable here"),
     ] {
         assert_eq!(damage.to_string(), wanted, "{damage:?}");
+    }
+}
+
+/// Sound JSON of a limit or a gauge that nothing can be judged by: kept aside, with what is wrong.
+#[test]
+fn a_limit_that_no_reading_can_be_held_against_is_kept_aside() {
+    let text = |name: &str| {
+        let of = sample().into_iter().find(|entry| &*entry.id.0 == name).expect("of the sample");
+        kept::write(&of)
+    };
+    for (name, sound, bad, wanted) in [
+        (
+            "e6",
+            r#""lower":"0.04 mm""#,
+            r#""lower":"9 psi""#,
+            "a limit that can’t be used. A limit’s unit measures something else than the row. Change the unit.",
+        ),
+        (
+            "e20",
+            r#""wear":"0.09 mm""#,
+            r#""wear":"9 °C""#,
+            "a limit that can’t be used. A limit’s unit measures something else than the row. Change the unit.",
+        ),
+        (
+            "e20",
+            r#""lower":"0.04 mm""#,
+            r#""lower":"0.4 mm""#,
+            "a limit that can’t be used. The lower limit lies above the upper. Swap them, or check the decimal point.",
+        ),
+        (
+            "e6",
+            r#""lower":"0.04 mm","upper":"0.07 mm","#,
+            "",
+            "a limit that can’t be used. Give a lower limit, an upper limit, or both.",
+        ),
+        (
+            "e20",
+            r#""unit":"mm","limit":{"lower":"0.04 mm","upper":"0.07 mm","wear":"0.09 mm"}"#,
+            r#""unit":"psi","limit":{"lower":"4 psi","upper":"7 psi"}"#,
+            "a limit that can’t be used. A limit’s unit measures something else than the row. Change the unit.",
+        ),
+        (
+            "e13",
+            r#""error":"0.02 mm""#,
+            r#""error":"3 psi""#,
+            "a gauge that can’t be used. Its steps and its error measure different things.",
+        ),
+    ] {
+        let text = text(name);
+        assert!(text.contains(sound), "{sound} in {text}");
+        written::entry(&sealed(&text)).expect("as it was");
+        let refused = written::entry(&sealed(&text.replacen(sound, bad, 1)));
+        assert_eq!(refused.map_err(|damage| damage.to_string()), Err(wanted.to_owned()), "{bad}");
     }
 }

@@ -138,6 +138,10 @@ fn one_bad_entry_and_nothing_is_taken_in() {
             r#"{"format":2}"#,
             "Nothing taken in: entry 2 of the file is written by a newer version; bring this one up to date to read it. Save the file anew from its phone.",
         ),
+        (
+            &sound[5].replacen(r#""lower":"0.04 mm""#, r#""lower":"9 psi""#, 1),
+            "Nothing taken in: entry 2 of the file is a limit that can’t be used. A limit’s unit measures something else than the row. Change the unit. Put it right on its phone, then save the file anew.",
+        ),
     ] {
         refused(&of(&[&sound[0], bad, &sound[1], &sound[2]]), sentence);
     }
