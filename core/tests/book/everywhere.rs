@@ -87,10 +87,10 @@ fn show_build(book: &Book, build: &BuildId) {
     for line in book.lines(build) {
         black_box(book.words(line.entry, &sheet));
         if let Fact::Figure(figure) = &line.entry.fact
-            && let Some((row, reading, gauge)) = book::judged(figure, &sheet)
+            && let Some((row, reading, judged)) = book::judged(figure, &sheet)
         {
-            let verdict = pitleaf_core::limits::decide(&row.limit, &reading, &gauge);
-            black_box(verdict.explain(&row.limit, &reading, &gauge));
+            let verdict = judged.verdict;
+            black_box(verdict.explain(&row.limit, &reading, &judged.gauge));
             black_box(spoken::verdict(&verdict, &reading));
             black_box(rule(&row.limit, reading.unit(), Some((reading.amount(), verdict.guard))));
         }
@@ -132,7 +132,7 @@ fn show_seals(book: &Book, build: &BuildId, sheet: &Sheet) {
     }
     let Some(row) = gap_row(sheet, kind) else { return };
     let set = leaf_set(book);
-    for report in engine_report(book, build, rotors, row) {
+    for report in engine_report(book, build, rotors, sheet, row) {
         let (now, unit) = (report.bracket(), row.spoken_unit());
         black_box((report.gap(unit), sentence(now, &row.limit, unit)));
         black_box(advise(now, None, &row.limit)).ok();
