@@ -150,7 +150,12 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
 }
 
 /// Whether a gap was typed before the slot's last trial or fresh seal, which tell more of it as it is now.
-fn is_of_earlier_seal(book: &Book, build: &BuildId, entry: &Entry, figure: &Figure) -> bool {
+pub(super) fn is_of_earlier_seal(
+    book: &Book,
+    build: &BuildId,
+    entry: &Entry,
+    figure: &Figure,
+) -> bool {
     figure.row.starts_with(SIDE_SEAL_GAP)
         && Slot::named(&figure.place)
             .and_then(|slot| book.current(build, &Subject::Seal(slot)))

@@ -8,7 +8,7 @@ use crate::language::said;
 use crate::limits::{Call, Limit, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
-use crate::route::decision::{decided, figures, surveys};
+use crate::route::decision::{decided, figures, is_of_earlier_seal, surveys};
 use crate::route::{Choice, TypedTest, decision_words};
 use crate::seals::{SIDE_SEAL_GAP, gap_row, slot_report};
 use pitleaf_translated::translated;
@@ -72,7 +72,8 @@ impl Source<'_> {
                     "Source",
                 ],
                 whole: &[1, 2, 3],
-                rows: figures(self.book, self.build)
+                rows: self
+                    .figures()
                     .filter_map(|(entry, figure)| self.figure(entry, figure))
                     .gather(),
                 ..Section::default()
@@ -82,6 +83,12 @@ impl Source<'_> {
             self.end_play(),
             self.surveys(),
         ]
+    }
+
+    /// The figures in force, without gaps of a seal that was ground or replaced since.
+    fn figures(&self) -> impl Iterator<Item = (&'_ Entry, &'_ Figure)> {
+        figures(self.book, self.build)
+            .filter(|(entry, figure)| !is_of_earlier_seal(self.book, self.build, entry, figure))
     }
 
     /// A reading with its verdict; none where its row or its text can't be read here.
@@ -120,7 +127,8 @@ impl Source<'_> {
     /// Every slot that has a mark, a gap or a seal.
     #[translated]
     fn slots(&self) -> Section {
-        let gaps: Vec<&Figure> = figures(self.book, self.build)
+        let gaps: Vec<&Figure> = self
+            .figures()
             .map(|(_, figure)| figure)
             .filter(|figure| figure.row.starts_with(SIDE_SEAL_GAP))
             .gather();
