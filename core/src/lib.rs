@@ -11,6 +11,7 @@
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
 //! - [`book`]: the entries of a build, and what they add up to.
 //! - [`seals`]: places, leaves and brackets, grinding, growth, which seal goes where.
+//! - [`air`]: what the air presses at an altitude.
 //! - [`trochoid`]: bore, rotor and chambers from four measures.
 //! - [`ports`]: when a port opens, what it runs into, how much room is left, and its template.
 //! - [`joints`]: threads, clamp, fits, press fits and the oil feed.
@@ -18,6 +19,7 @@
 //! - [`spoken`]: figures, verdicts and steps as they are said.
 //! - [`route`]: the order of work, what holds it, what was decided, and the build sheet.
 
+pub mod air;
 pub mod book;
 pub mod calculators;
 mod decimal;

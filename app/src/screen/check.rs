@@ -3,7 +3,7 @@
 use crate::device::Awake;
 use crate::dom::{El, button, el, follow, link, listen, text};
 use crate::draft;
-use crate::route::Route;
+use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
@@ -14,6 +14,7 @@ use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{GaugeKind, Judged, Row, Sheet, limit_lines, place_words, places, slip};
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
+use pitleaf_core::route::NOT_COMPARED;
 use pitleaf_core::spoken;
 use pitleaf_translated::tr;
 use send_wrapper::SendWrapper;
@@ -53,13 +54,18 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
             })
         })
     };
+    let needs = row.needs_conditions();
     let spoken = move || {
+        if let Some(why) = &needs {
+            return Some(format!("{NOT_COMPARED}. {why}"));
+        }
         let (reading, judged) = judged.get_untracked()?;
         Some(spoken::verdict(&judged.verdict, &reading))
     };
+    let said = spoken.clone();
     let write = write(app, &row, &place, typed, reading, kind);
     let write = Rc::new(move || {
-        app.read_out(&spoken().unwrap_or_default());
+        app.read_out(&said().unwrap_or_default());
         write();
     });
     let enter = write.clone();
@@ -153,6 +159,11 @@ pub(super) fn shown(
                 }
                 Shown { call: Some(verdict.call), word: verdict.call.word().to_owned(), words }
             }
+            None if row.needs_conditions().is_some() => Shown {
+                call: None,
+                word: NOT_COMPARED.to_owned(),
+                words: row.needs_conditions().unwrap_or_default(),
+            },
             None => Shown {
                 call: None,
                 word: tr!("No limit").to_owned(),
@@ -235,7 +246,12 @@ pub(super) fn other_units(reading: &Reading) -> String {
 
 /// What stands under the verdict: where the limit comes from, which piece, how to measure.
 fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<El> {
-    let mut lines = vec![text("p", "source", &row.source.to_string())];
+    let mut lines = Vec::new();
+    if row.needs_conditions().is_some() {
+        let test = Route::Work(WorkPlace::Compression(1));
+        lines.push(link("button", &test.hash()).text(tr!("Compression test")));
+    }
+    lines.push(text("p", "source", &row.source.to_string()));
     lines.extend(piece(app, row, place));
     lines.push(gauge_choice(app, &row.id, gauge));
     if !row.caution.is_empty() {

@@ -63,7 +63,7 @@ fn work() -> Vec<RouteFact> {
         (Topic::Engine, tr!("Kestrel, two rotors of 654 cm³, turbocharged, third rebuild.")),
     ];
     const TESTS: [(&str, [&str; 3]); 2] =
-        [("1", ["720", "710", "705"]), ("2", ["690", "655", "700"])];
+        [("1", ["720", "710", "705"]), ("2", ["690", "560", "700"])];
     let mut facts: Vec<RouteFact> =
         SAID.map(|(topic, words)| RouteFact::Said { topic, words: words.to_owned() }).to_vec();
     facts.extend(TESTS.map(|(rotor, faces)| {
@@ -73,6 +73,7 @@ fn work() -> Vec<RouteFact> {
             unit: Unit::Kilopascal.symbol().to_owned(),
             speed: "250".to_owned(),
             altitude: "120 m".to_owned(),
+            air: String::new(),
         })
     }));
     facts.extend(["describe", "compression-before", "outside"].map(|step| RouteFact::Done {

@@ -1,6 +1,7 @@
 //! The table of calculators: what each is called and answers, other words it is found by, and its help.
 //! Our own words; facts of the trade are common practice, no source.
 
+use crate::route::TESTER;
 use pitleaf_translated::translated;
 
 /// A row, in the order of [`super::Calculator::PLAIN`].
@@ -178,10 +179,10 @@ pub(super) const LINES: &[Line] = &[
     Line {
         name: "Compression test",
         about: "Faces, evenness, cranking speed",
-        words: "compression test psi kpa corrected rpm peak leak-down comp",
-        what: "Readings of the three faces of a rotor, corrected for how fast the engine was cranked.",
-        how: "Warm engine, throttle open, a tester that holds all three peaks. Note the cranking speed.",
-        why: "A weak battery makes a good engine look bad: readings compare only at one speed.",
+        words: "compression test psi kpa corrected rpm peak leak-down comp altitude barometer",
+        what: "Readings of the three faces of a rotor, referred to the sea by the altitude or a barometer, and compared with their limit at its own cranking speed.",
+        how: TESTER,
+        why: "Thin air and a weak battery make a good engine look bad: readings compare only in the same air and at one speed.",
     },
     Line {
         name: "Build sheet",

@@ -13,8 +13,8 @@ pub struct Judged {
 }
 
 impl Sheet {
-    /// Judges a reading of a row, taken with a gauge of a kind; none where the row has no edge to keep or
-    /// measures something else.
+    /// Judges a reading of a row, taken with a gauge of a kind; none where the row has no edge to keep,
+    /// measures something else, or a bare figure can't be compared with it ([`Row::needs_conditions`]).
     ///
     /// Check, slots, book, build sheet, comparison, decisions and speech all ask here, so that one reading
     /// has one verdict.
@@ -22,7 +22,7 @@ impl Sheet {
     pub fn judge(&self, row: &Row, reading: &Reading, kind: GaugeKind) -> Option<Judged> {
         let gauge = self.gauge(kind);
         let of_row = reading.amount().dimension() == row.unit.dimension();
-        (of_row && row.limit.has_edge())
+        (of_row && row.is_judged_bare())
             .then(|| Judged { verdict: decide(&row.limit, reading, &gauge), gauge })
     }
 }

@@ -192,6 +192,9 @@ pub struct Row {
     pub caution: String,
     /// Other words a shop finds it by.
     pub words: String,
+    /// At how many turns a minute the starter has to crank for the limit to hold, at the sea. A reading of
+    /// such a row says nothing without its speed and its air: see [`crate::route::compression_in`].
+    pub cranking_speed: Option<u32>,
 }
 
 kept_fields!(Row {
@@ -207,7 +210,8 @@ kept_fields!(Row {
     source,
     note: or_usual,
     caution: or_usual,
-    words: or_usual
+    words: or_usual,
+    cranking_speed: left_out
 });
 
 impl Row {
@@ -230,6 +234,22 @@ impl Row {
             Input::Deviation => &Bounds::DEVIATION,
             Input::Other => Bounds::widest(self.unit.dimension()),
         }
+    }
+
+    /// Whether a reading can be judged by its figure alone: there is an edge, and no conditions to be told
+    /// along with it.
+    #[must_use]
+    pub fn is_judged_bare(&self) -> bool {
+        self.limit.has_edge() && self.cranking_speed.is_none()
+    }
+
+    /// Why a bare figure of it can't be judged, and where it can; none where it can.
+    #[must_use]
+    #[translated]
+    pub fn needs_conditions(&self) -> Option<String> {
+        self.cranking_speed.map(|speed| {
+            format!("The limit holds at {speed} turns a minute and at the sea. Type it with its speed and altitude under “Compression test”: only there is it compared.")
+        })
     }
 
     /// Whether one reading stands for a whole set: the spread of its pieces.

@@ -22,8 +22,12 @@ impl Sheet {
         sheet
     }
 
-    /// Puts a row in: in place of the one with the same id, or at the end.
-    pub fn put(&mut self, row: Row) {
+    /// Puts a row in: in place of the one with the same id, or at the end. One written down before limits
+    /// told their cranking speed keeps that of the row it replaces.
+    pub fn put(&mut self, mut row: Row) {
+        if row.cranking_speed.is_none() {
+            row.cranking_speed = self.row(&row.id).and_then(|old| old.cranking_speed);
+        }
         if let Some(piece) = row.piece() {
             put(&mut self.pieces, piece);
         }

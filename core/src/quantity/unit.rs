@@ -153,6 +153,8 @@ units! {
         InchOfMercury = 3_386_388_640_341 * (PASCAL / 1_000_000_000), 0, "inHg", ["in hg", "\"hg"];
         /// Megapascal.
         Megapascal = 1_000_000 * PASCAL, 0, "MPa", ["n/mm²", "n/mm2"];
+        /// Hectopascal, the millibar of barometers.
+        Hectopascal = 100 * PASCAL, 0, "hPa", ["mbar"];
     }
     Volume {
         /// Millilitre, which is the cubic centimetre.

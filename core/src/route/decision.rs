@@ -178,6 +178,25 @@ pub(super) fn unproved_slots(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec
         .gather()
 }
 
+/// Readings that can't be compared with their limit: what, the figure, and why.
+pub(super) fn not_compared(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec<String> {
+    let mut found = Vec::new();
+    for (_, figure) in figures(book, build) {
+        if let Some(row) = sheet.row(&figure.row)
+            && let Some(why) = row.needs_conditions()
+        {
+            found.push(format!("{}: {}. {why}", row.what, figure.shown()));
+        }
+    }
+    for (finding, _) in record_in(book, build, sheet) {
+        if !finding.not_compared.is_empty() {
+            let what = language::said(&finding.what);
+            found.push(format!("{what}: {}. {}", finding.figure, finding.not_compared));
+        }
+    }
+    found
+}
+
 /// Slots whose seal is fitted although its trials prove the gap past the limit, with the order of the last
 /// trial. A gap typed from a gauge is a reading like any other.
 fn past_slots<'book>(

@@ -26,8 +26,9 @@ mod usual;
 
 pub use compare::{Comparison, Point, compare, compared_rows};
 pub use compression::{
-    Compression, CompressionFault, Finding, SPEEDS, TypedTest, record as compression_record,
-    record_in as compression_in,
+    Air, Compared, Compression, CompressionFault, Finding, HOW_COMPARED, NOT_COMPARED, NotCompared,
+    SPEEDS, TESTER, Tested, TypedTest, compare as compare_compression,
+    record as compression_record, record_in as compression_in,
 };
 pub use copy::set_up;
 pub use decision::{DecisionFault, Past, decide_on, decision_words, fates, past_limits};

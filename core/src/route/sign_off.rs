@@ -1,6 +1,6 @@
 //! Signing off: what is still open is named, and goes over only with a written reason.
 
-use super::decision::unproved_slots;
+use super::decision::{not_compared, unproved_slots};
 use super::{Past, Progress, RouteFact, State, Topic, past_limits};
 use crate::book::{Book, BuildId, Fact};
 use crate::gather::Gather;
@@ -20,6 +20,8 @@ pub struct OpenPoints {
     pub unproved: Vec<String>,
     /// Steps not done.
     pub steps: Vec<String>,
+    /// Readings that can't be compared with their limit, each with why: to be seen, and no open points.
+    pub not_compared: Vec<String>,
     /// Solid dowels without an oil feed: no reason goes over that.
     pub no_oil: bool,
 }
@@ -64,6 +66,7 @@ impl OpenPoints {
                 format!("{on}{}: {reading}, limit {limit}", row.what)
             })
             .gather();
+        points.not_compared = not_compared(book, build, sheet);
         points.unproved = unproved_slots(book, build, sheet);
         points.no_oil = Feed::of(book, build).sign_off() == Err(Held);
         points

@@ -110,6 +110,7 @@ fn named(unit: Unit) -> (&'static str, bool, &'static str) {
         Unit::Atmosphere => ("Atmosphäre", true, "Atmosphären"),
         Unit::InchOfMercury => alike("Zoll Quecksilbersäule"),
         Unit::Megapascal => alike("Megapascal"),
+        Unit::Hectopascal => alike("Hektopascal"),
         Unit::Millilitre => alike("Milliliter"),
         Unit::CubicInch => alike("Kubikzoll"),
         Unit::Litre => alike("Liter"),

@@ -29,6 +29,7 @@ pub fn of_unit(unit: Unit) -> (&'static str, &'static str) {
         Unit::Atmosphere => ("atmosphere", "atmospheres"),
         Unit::InchOfMercury => ("inch of mercury", "inches of mercury"),
         Unit::Megapascal => ("megapascal", "megapascals"),
+        Unit::Hectopascal => ("hectopascal", "hectopascals"),
         Unit::Millilitre => ("millilitre", "millilitres"),
         Unit::CubicInch => ("cubic inch", "cubic inches"),
         Unit::Litre => ("litre", "litres"),

@@ -41,6 +41,7 @@ pub(super) fn sample() -> Vec<Entry> {
         note: String::new(),
         caution: String::new(),
         words: String::new(),
+        cranking_speed: None,
     };
     let note = Fact::Note {
         about: "front housing".to_owned(),

@@ -40,6 +40,7 @@ const DEFINED: &[Row] = &[
     (Centimetre, Millimetre, "10", ""),
     (Metre, Millimetre, "1000", ""),
     (Megapascal, Kilopascal, "1000", ""),
+    (Hectopascal, Kilopascal, "0.1", ""),
     (Litre, Millilitre, "1000", ""),
     (Kilogram, Gram, "1000", ""),
     (Kilonewton, Newton, "1000", ""),

@@ -2,7 +2,7 @@
 
 use super::Shop;
 use pitleaf_core::limits::{BuildKind, Call, Sheet, Side};
-use pitleaf_core::route::{Compression, TypedTest, compression_record};
+use pitleaf_core::route::{Compression, Tested, TypedTest, compression_record};
 
 pub(super) fn test(rotor: &str, faces: [&str; 3], unit: &str) -> TypedTest {
     TypedTest {
@@ -11,19 +11,18 @@ pub(super) fn test(rotor: &str, faces: [&str; 3], unit: &str) -> TypedTest {
         unit: unit.to_owned(),
         speed: "250".to_owned(),
         altitude: "120 m".to_owned(),
+        air: String::new(),
     }
 }
 
-fn read(rotor: &str, faces: [&str; 3], unit: &str) -> Compression {
-    test(rotor, faces, unit).read().expect("a test")
+fn read(rotor: &str, faces: [&str; 3], unit: &str) -> Tested {
+    let last: Compression = test(rotor, faces, unit).read().expect("a test");
+    Tested { rotor: rotor.parse().expect("a rotor"), last, others: Vec::new() }
 }
 
 #[test]
 fn faces_spread_and_evenness_stand_against_the_sheet() {
-    let tests = [
-        (1, read("1", ["800", "790", "810"], "kPa")),
-        (2, read("2", ["780", "600", "770"], "kPa")),
-    ];
+    let tests = [read("1", ["800", "790", "810"], "kPa"), read("2", ["780", "600", "770"], "kPa")];
     let findings = compression_record(&tests, BuildKind::ForcedInduction, &Sheet::starter());
     let said: Vec<(&str, &str, &str, Option<Call>)> = findings
         .iter()
@@ -60,22 +59,18 @@ fn faces_spread_and_evenness_stand_against_the_sheet() {
 
 #[test]
 fn a_mixed_pair_is_compared_in_one_unit() {
-    let tests = [
-        (1, read("1", ["110", "112", "111"], "psi")),
-        (2, read("2", ["7.0", "7.1", "7.0"], "bar")),
-    ];
+    let tests = [read("1", ["110", "112", "111"], "psi"), read("2", ["7.0", "7.1", "7.0"], "bar")];
     let findings = compression_record(&tests, BuildKind::NaturallyAspirated, &Sheet::starter());
     // 111 psi is 765.3 kPa, 7.0333 bar is 703.3 kPa: 62.0 kPa or 9.0 psi apart.
     let last = findings.last().expect("a finding");
     assert_eq!((last.figure.as_str(), last.other.as_str()), ("9 psi", "62 kPa"), "between rotors");
-    assert_eq!(tests[0].1.lowest().number(), "110", "the lowest face");
+    assert_eq!(tests[0].last.lowest().number(), "110", "the lowest face");
 }
 
 /// By hand: means of 7 and 8.49 bar are 1.49 apart, 0.49 over the limit of 1 bar; shown to the bar it is 1.
 #[test]
 fn evenness_is_judged_before_it_is_rounded() {
-    let tests =
-        [(1, read("1", ["7", "7", "7"], "bar")), (2, read("2", ["8.49", "8.49", "8.49"], "bar"))];
+    let tests = [read("1", ["7", "7", "7"], "bar"), read("2", ["8.49", "8.49", "8.49"], "bar")];
     let findings = compression_record(&tests, BuildKind::NaturallyAspirated, &Sheet::starter());
     let last = findings.last().expect("a finding");
     assert_eq!(last.call, Some(Call::DoesNotMeet(Side::Above)), "{}", last.figure);
@@ -102,7 +97,7 @@ fn what_is_missing_or_absurd_gets_its_sentence() {
     }
     assert_eq!(
         refused(TypedTest { altitude: String::new(), ..sane() }),
-        "Give the altitude, with m or ft behind it: thin air reads low.",
+        "Give the altitude, with m or ft behind it, or the air’s pressure: thin air reads low.",
         "no altitude"
     );
     let high = refused(TypedTest { altitude: "9000 m".into(), ..sane() });

@@ -24,6 +24,7 @@ fn all() -> Vec<RouteFact> {
             unit: "kPa".to_owned(),
             speed: "250".to_owned(),
             altitude: "120 m".to_owned(),
+            air: String::new(),
         }),
         RouteFact::Said { topic: Topic::Wish, words: "more of it".to_owned() },
         RouteFact::OwnRoute { text: String::new() },

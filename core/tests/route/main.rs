@@ -1,6 +1,7 @@
 //! The order of work: what holds what, what a file may bring, and the sheet against the book.
 
 mod compare;
+mod compared;
 mod compression;
 mod decision;
 mod edits;
@@ -60,6 +61,19 @@ impl Shop {
             build: self.build.clone(),
             order: self.order,
             at: 1_800_000_000_000 + self.order,
+            fact,
+        });
+    }
+
+    /// Written so many milliseconds after the last.
+    fn take_later(&mut self, id: &str, later: u64, fact: Fact) {
+        self.order += 1;
+        self.book.take(Entry {
+            format: FORMAT,
+            id: EntryId(id.into()),
+            build: self.build.clone(),
+            order: self.order,
+            at: 1_800_000_000_000 + self.order + later,
             fact,
         });
     }

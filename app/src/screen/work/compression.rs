@@ -10,7 +10,9 @@ use crate::state::App;
 use crate::widget::{call_mark, field, frame, switch};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::language::said;
-use pitleaf_core::route::{RouteFact, TypedTest, compression_in, decision_words};
+use pitleaf_core::route::{
+    HOW_COMPARED, RouteFact, TESTER, TypedTest, compression_in, decision_words,
+};
 use pitleaf_translated::tr;
 
 /// Units by their symbols, as the record has them.
@@ -25,11 +27,13 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
         [unit, last.speed, last.altitude]
     };
     let [unit, speed, altitude] = untrack(known).map(RwSignal::new);
+    // The air of another day is no use.
+    let air = RwSignal::new(String::new());
     let faces = [(); 3].map(|()| RwSignal::new(String::new()));
     draft::form(
         Route::Work(WorkPlace::Compression(rotor)).hash(),
-        [unit, speed, altitude].into_iter().chain(faces).gather(),
-        move || known().into_iter().chain([(); 3].map(|()| String::new())).gather(),
+        [unit, speed, altitude].into_iter().chain(faces).chain([air]).gather(),
+        move || known().into_iter().chain([(); 4].map(|()| String::new())).gather(),
     );
     let said = RwSignal::new(String::new());
     let save = move || {
@@ -39,13 +43,19 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
             unit: unit.get_untracked(),
             speed: speed.get_untracked().trim().to_owned(),
             altitude: altitude.get_untracked().trim().to_owned(),
+            air: air.get_untracked().trim().to_owned(),
         };
         if let Err(fault) = typed.read() {
             said.set(fault.to_string());
             return;
         }
         said.set(String::new());
-        write(app, RouteFact::Compression(typed), tr!("compression"), draft::all_emptied(faces));
+        write(
+            app,
+            RouteFact::Compression(typed),
+            tr!("compression"),
+            draft::all_emptied([faces[0], faces[1], faces[2], air]),
+        );
     };
     let body = el("main")
         .class("page")
@@ -58,6 +68,7 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
             vec![el("div").class("units").with_all(keys)]
         })
         .with(text("p", "caution", tr!("Fuel and ignition off, nobody at belts or fan, hot parts: gloves. Fuel mist catches fire.")))
+        .with(text("p", "plain", TESTER))
         .with(
             el("div")
                 .class("form")
@@ -67,6 +78,8 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
                 .with(switch(tr!("Unit"), &UNITS, move |choice| unit.get() == choice, move |choice| unit.set(choice.to_owned())))
                 .with(field(tr!("Cranking speed, turns a minute"), "250", speed))
                 .with(field(tr!("Altitude, m or ft"), "120 m", altitude))
+                .with(field(tr!("Barometer here, hPa; may stay empty"), "", air))
+                .with(text("p", "plain", tr!("A weather report’s figure won’t do: it is what the barometer would show at the sea.")))
                 .with(refusal(said))
                 .with(button("button action", tr!("Write down"), save)),
         )
@@ -90,13 +103,17 @@ fn record(app: App) -> Vec<El> {
                 return Vec::new();
             }
             let lines = found.into_iter().map(|(finding, decision)| {
-                let words = finding.call.map_or(tr!("no limit"), |call| call.word());
+                let words = finding.word();
                 let limit = finding.limit(sheet);
                 let about = format!("{} · {} · {words}{limit}", said(&finding.what), finding.other);
-                let said = el("span")
+                let mut said = el("span")
                     .class("entry-words")
                     .with(text("b", "number", &finding.figure))
                     .with(text("span", "dim", &about));
+                let beside = finding.compared.clone() + &finding.not_compared;
+                if !beside.is_empty() {
+                    said = said.with(text("span", "dim", &beside));
+                }
                 let mark = call_mark(finding.call);
                 // What does not meet its limit asks what becomes of the part.
                 if finding.is_past() {
@@ -109,7 +126,7 @@ fn record(app: App) -> Vec<El> {
             vec![
                 text("h2", "", tr!("Written down")),
                 list("entries", tr!("Written down"), lines),
-                text("p", "plain", tr!("Not corrected for speed or altitude.")),
+                text("p", "plain", HOW_COMPARED),
             ]
         })
     })

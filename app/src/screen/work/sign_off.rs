@@ -70,6 +70,7 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
         (tr!("To be decided"), &points.undecided),
         (tr!("Seals fitted, gap not proved"), &points.unproved),
         (tr!("Open steps"), &points.steps),
+        (tr!("Not compared, to be known"), &points.not_compared),
     ] {
         if !open.is_empty() {
             let lines = list("rows", heading, open.iter().map(|words| text("p", "plain", words)));

@@ -1,10 +1,9 @@
 //! The engine as stacked: end play, backlash, compression, ignition.
 
 use super::{BuildKind, DEPTH, DIAL, Input, Kind, LEAF, Line, PRESSURE};
+use crate::route::TESTER;
 use pitleaf_translated::{tr, translated};
 
-#[translated]
-const TESTER: &str = "Warm, throttle open, every other plug out, a tester that holds each of the three peaks; corrected to 250 turns a minute.";
 const CRANKING: &str =
     tr!("Fuel and ignition off, nobody at the belts, hot parts: gloves. Fuel mist catches fire.");
 
@@ -52,9 +51,10 @@ pub(super) const LINES: &[Line] = &[
         lower: "690",
         wear: "590",
         build: BuildKind::NaturallyAspirated,
-        note: "Broad: it goes with the rotors’ ratio, altitude and cranking speed. A fresh engine gains over the first hours.",
+        note: "Holds at 250 turns a minute and sea level. Broad: it goes with the rotors’ ratio. A fresh engine gains over the first hours.",
         caution: CRANKING,
         words: "comp psi peak cranking leak-down health",
+        cranking_speed: Some(250),
         ..PRESSURE
     },
     Line {
@@ -64,9 +64,10 @@ pub(super) const LINES: &[Line] = &[
         lower: "690",
         wear: "590",
         build: BuildKind::ForcedInduction,
-        note: "Broad: 830 is met for fresh engines of 9 to 1. Looser gaps read lower when cold.",
+        note: "Holds at 250 turns a minute and sea level. Broad: 830 is met for fresh engines of 9 to 1. Looser gaps read lower when cold.",
         caution: CRANKING,
         words: "comp psi peak cranking turbo boost health",
+        cranking_speed: Some(250),
         ..PRESSURE
     },
     Line {
@@ -74,7 +75,7 @@ pub(super) const LINES: &[Line] = &[
         what: "Compression, spread over the three faces of a rotor",
         how: "Highest less lowest of the three peaks of one rotor.",
         upper: "150",
-        note: "Older sheets say 100. One low face points at a side seal or a corner, two neighbours at the apex seal between.",
+        note: "Older sheets say 100. One low face: its side seals, a dent or crack in its flank, a leaking plug hole. Two low faces: the apex seal or a corner seal at the apex between them.",
         caution: CRANKING,
         words: "comp psi evenness difference chambers cranking",
         ..PRESSURE

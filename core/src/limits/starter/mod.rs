@@ -43,6 +43,7 @@ struct Line {
     note: &'static str,
     caution: &'static str,
     words: &'static str,
+    cranking_speed: Option<u32>,
 }
 
 // Ways of measuring, for the tables to start a row from: `..LEAF` says gauge, kind of reading and unit.
@@ -64,6 +65,7 @@ const LEAF: Line = Line {
     note: "",
     caution: "",
     words: "",
+    cranking_speed: None,
 };
 /// A warp taken with a straightedge and leaves.
 const STRAIGHTEDGE: Line =
@@ -127,6 +129,7 @@ fn row(part: Part, line: &Line) -> Row {
         note: line.note.to_owned(),
         caution: line.caution.to_owned(),
         words: line.words.to_owned(),
+        cranking_speed: line.cranking_speed,
     }
 }
 

@@ -9,7 +9,7 @@ use crate::limits::{Call, Limit, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, is_of_earlier_seal, surveys};
-use crate::route::{Choice, TypedTest, decision_words};
+use crate::route::{Choice, HOW_COMPARED, NOT_COMPARED, TypedTest, decision_words};
 use crate::seals::{SIDE_SEAL_GAP, gap_row, slot_report};
 use pitleaf_translated::translated;
 
@@ -106,7 +106,11 @@ impl Source<'_> {
             format!("{} · ", place_words(&figure.place))
         };
         let of = (figure.row.as_str(), figure.place.as_str());
-        let says = verdict(call, decided(self.book, self.build, of, entry.order));
+        let says = if what.cranking_speed.is_some() {
+            NOT_COMPARED.to_owned()
+        } else {
+            verdict(call, decided(self.book, self.build, of, entry.order))
+        };
         let doubt =
             gauge.guard(&reading).show(unit, places_for(reading.step(), unit), Rounding::Up);
         Some(Row {
@@ -197,13 +201,18 @@ impl Source<'_> {
         let found = record_in(self.book, self.build, self.sheet);
         let rows = found.into_iter().map(|(finding, decision)| {
             let what = finding.row.as_deref().and_then(|id| self.sheet.row(id));
+            let says = match finding.call {
+                None if what.is_some() => finding.word().to_owned(),
+                call => verdict(call, decision),
+            };
             Row {
                 cells: vec![
                     said(&finding.what),
                     finding.figure,
                     finding.other,
+                    finding.compared + &finding.not_compared,
                     what.map_or_else(String::new, |what| limit(&what.limit, what.unit)),
-                    verdict(finding.call, decision),
+                    says,
                     what.map_or("", |what| what.source.kind()).to_owned(),
                 ],
                 call: finding.call,
@@ -219,12 +228,12 @@ impl Source<'_> {
         let says = if rows.is_empty() {
             String::new()
         } else {
-            conditions.gather::<String>() + "Not corrected for speed or altitude."
+            conditions.gather::<String>() + HOW_COMPARED
         };
         Section {
             heading: "Compression",
-            heads: &["Of", "As read", "Converted", "Limit", "Verdict", "Source"],
-            whole: &[1, 2, 3],
+            heads: &["Of", "As read", "Converted", "Compared", "Limit", "Verdict", "Source"],
+            whole: &[1, 2, 4],
             rows,
             says,
             ..Section::default()
