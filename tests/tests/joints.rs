@@ -229,7 +229,7 @@ fn a_metal_of_ones_own_and_the_builds_own_shape() {
     assert!(own.contains("pushes it in or out"), "{own}");
 
     phone.go("#/joints/stack");
-    phone.until_says("an invented one stands here");
+    phone.until_says("as commonly quoted for 654 cm³ a rotor");
     phone.tap(&link("Put the engine’s measures in once for all screens"));
     phone.fill(&textbox("Eccentricity"), "15.5");
     phone.tap(&button("Put it in"));

@@ -11,7 +11,7 @@ pub(super) const TOPICS: &[Topic] = &[
         title: "End play",
         rows: &["end-play"],
         what: "How far the eccentric shaft moves lengthways between its thrust bearings.",
-        why: "None, and the needle bearings burn; too much, and rotors and gears are pushed against the side housings. It comes last: everything before it changes it.",
+        why: "None, and the needle bearings burn; too much, and rotors and gears are pushed against the side housings. Where thrust is taken at the front alone, spacer, thrust parts and the front bolt’s torque set it; the stack’s length joins in only where it is taken at both ends.",
     },
     Topic {
         id: "gear-backlash",
@@ -39,7 +39,7 @@ pub(super) const TOPICS: &[Topic] = &[
         title: "Evenness of compression",
         rows: &["compression-face-spread", "compression-rotor-spread"],
         what: "The best reading less the worst: over the three faces of one rotor, or between rotors.",
-        why: "All faces low is wear; one face low is a seal. Two low neighbours share the apex seal between them.",
+        why: "All faces low is wear. One or two low faces point at places of their own, named with the limit.",
     },
     Topic {
         id: "plug-gap",
@@ -66,7 +66,7 @@ pub(super) const TOPICS: &[Topic] = &[
         id: "oil-pump-chain",
         title: "Slack of the oil pump’s chain",
         rows: &["oil-pump-chain-slack"],
-        what: "How far a thumb presses the chain in, midway between its sprockets.",
+        what: "How far the middle of the chain’s free run moves in all, from pushed in to pulled out.",
         why: "A slack chain whips, wears the cover, and may jump: with it goes all oil pressure.",
     },
     Topic {

@@ -32,7 +32,7 @@ pub(super) const TOPICS: &[Topic] = &[
         title: "End gap of an apex seal",
         rows: &["apex-seal-gap-na", "apex-seal-gap-fi", "apex-seal-gap-used"],
         what: "What is left between the seal’s two ends and the side housings, added together.",
-        why: "The seal grows more than the housing when hot. Without a gap it wedges between the side housings; with too much, pressure escapes past its ends.",
+        why: "The seal heats before the housing: the gap is least in the first minute after a cold start. Without one it wedges between the side housings; with too much, pressure escapes past its ends.",
     },
     Topic {
         id: "apex-seal-spring",

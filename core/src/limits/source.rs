@@ -58,7 +58,7 @@ impl fmt::Display for Source {
         match self {
             Self::Published { document, edition, page } => write!(f, "Published: {document}, {edition}, {page}."),
             Self::CommonPractice => f.write_str("Common practice, no published source. The engine’s own manual stands above this figure."),
-            Self::FromMemory => f.write_str("From memory: confirm it in the engine’s own manual, which stands above this figure."),
+            Self::FromMemory => f.write_str("From memory, not checked: a remembered figure of one family of engines (e 15, R 105, b 80 mm; 654 cm³ a rotor). Confirm it in the engine’s own manual, which stands above this figure."),
             Self::Yours { who, when, from } => {
                 f.write_str("Yours")?;
                 for piece in [from, who, when] {

@@ -7,11 +7,11 @@ use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
 use pitleaf_translated::translated;
 use uom::si::f64::{Length, ThermodynamicTemperature};
 
-/// A piece as typed: its metal by its place in [`MATERIALS`], and its running temperatures.
+/// A piece as typed: its metal by its place in [`MATERIALS`], none before it is chosen, and its running temperatures.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct TypedPiece {
     /// Which row of [`MATERIALS`].
-    pub material: usize,
+    pub material: Option<usize>,
     /// The builder's own coefficients in millionths a kelvin, "10.5 to 12"; empty for the row's.
     pub own: String,
     /// The coldest it runs.
@@ -178,7 +178,7 @@ impl TypedHotGap {
 impl TypedPiece {
     /// The metal's row.
     fn row(&self) -> Option<&'static Material> {
-        MATERIALS.get(self.material)
+        MATERIALS.get(self.material?)
     }
 
     /// Up to running temperature, and near room temperature.

@@ -66,7 +66,8 @@ impl Engine {
         if faults.is_empty() { Ok(engine) } else { Err(faults) }
     }
 
-    /// An invented two-rotor engine with 654 cm³ a rotor, to start from.
+    /// Sizes as commonly quoted for two-rotor engines of 654 cm³ a rotor, from memory, to start from: yours are
+    /// to be measured.
     #[must_use]
     pub fn preset() -> Self {
         let mm = Length::new::<millimeter>;

@@ -96,7 +96,7 @@ impl Geometry {
         if faults.is_empty() { Ok(Self { bore, housing_width }) } else { Err(faults) }
     }
 
-    /// The shape of an invented engine with 654 cm³ a rotor: e 15, R 102, a 3, b 80 mm.
+    /// The shape as commonly quoted for engines of 654 cm³ a rotor, from memory: e 15, R 102, a 3, b 80 mm.
     #[must_use]
     pub fn preset() -> Self {
         let bore = Trochoid { eccentricity: 15.0, radius: 102.0, offset: 3.0 };

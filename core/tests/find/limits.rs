@@ -72,6 +72,12 @@ fn the_trades_words_find_what_they_mean() {
         ("imbalance", "shaft-unbalance"),
         ("lap iron", "side-housing-lapped-off"),
         ("what is the end play of a shaft", "end-play"),
+        // Words of the trade.
+        ("pressure test", "coolant-pressure-loss"),
+        ("bob weight", "shaft-unbalance"),
+        ("case depth", "side-housing-lapped-off"),
+        ("nitrocarburising", "side-housing-lapped-off"),
+        ("flaking", "rotor-housing-track-wear"),
         // Misspelt.
         ("appex seal", "apex-seal-warp"),
         ("feler side seal", "side-seal-gap-na"),

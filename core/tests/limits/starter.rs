@@ -97,3 +97,18 @@ fn side_and_apex_gaps_are_tighter_without_boost() {
         assert!(upper("na").minus(upper("fi")).is_negative(), "{gap}");
     }
 }
+
+/// A remembered figure without the sizes it is for would be taken for any engine's.
+#[test]
+fn every_row_from_memory_says_the_sizes_it_is_for() {
+    let sheet = Sheet::starter();
+    let sizes = ["e 15, R 105, b 80 mm", "654 cm³ a rotor"];
+    let without: Vec<&str> = sheet
+        .rows()
+        .iter()
+        .filter(|row| row.source == Source::FromMemory)
+        .filter(|row| sizes.iter().any(|size| !row.source.to_string().contains(size)))
+        .map(|row| row.id.as_str())
+        .collect();
+    assert_eq!(without, [""; 0], "from memory, and for no sizes");
+}

@@ -125,7 +125,7 @@ fn every_source_says_what_it_is() {
         (
             Source::FromMemory,
             "from memory",
-            "From memory: confirm it in the engine’s own manual, which stands above this figure.",
+            "From memory, not checked: a remembered figure of one family of engines (e 15, R 105, b 80 mm; 654 cm³ a rotor). Confirm it in the engine’s own manual, which stands above this figure.",
         ),
         (
             Source::Yours {

@@ -48,7 +48,7 @@ fn it_opens_at_the_step_left_with_the_last_three_things_done() {
 fn a_measure_is_done_once_every_piece_is_read_and_shows_each_verdict() {
     let mut shop = shop();
     shop.mark("drained", "J.", "came dry");
-    for key in ["end-play-before", "front-off", "unbolted", "opened", "cleaned"] {
+    for key in ["end-play-before", "front-off", "flywheel-off", "unbolted", "opened", "cleaned"] {
         shop.mark(key, "J.", "walked through by the test");
     }
     let standing = |shop: &Shop, key: &str| {

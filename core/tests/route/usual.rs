@@ -145,3 +145,24 @@ fn a_step_leads_to_the_slots_of_its_own_rotor_and_face() {
         }
     }
 }
+
+/// The flywheel holds the front bolt and its end carries the indicator: it comes off behind the one and goes
+/// on before it, and its taper, which lets go at once, is warned of.
+#[test]
+fn the_flywheel_is_on_while_the_front_bolt_is_turned() {
+    let stations = Routing::usual().stations(BuildKind::NaturallyAspirated, 2, false);
+    let at = |id: &str| {
+        let at = stations.iter().position(|station| station.step.id == id);
+        at.unwrap_or_else(|| panic!("no step {id}"))
+    };
+    let needs = |later: &str, earlier: &str| {
+        let earlier = at(earlier);
+        let needs = stations[at(later)].needs.contains(&earlier);
+        assert!(needs, "{later} waits for {earlier}");
+    };
+    needs("flywheel-off", "front-off");
+    needs("unbolted", "flywheel-off");
+    needs("front-bolt", "flywheel");
+    let care = &stations[at("flywheel-off")].step.care;
+    assert!(care.contains("leave the nut on a few threads"), "{care}");
+}

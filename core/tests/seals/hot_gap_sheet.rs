@@ -5,7 +5,7 @@ use pitleaf_core::seals::{TypedHotGap, TypedPiece};
 
 fn piece(own: &str, coldest: &str, hottest: &str) -> TypedPiece {
     TypedPiece {
-        material: 0,
+        material: Some(0),
         own: own.to_owned(),
         coldest: coldest.to_owned(),
         hottest: hottest.to_owned(),
@@ -85,4 +85,23 @@ fn what_was_typed_is_written_beside_the_answer() {
         typed.words(),
         "Seal 50 mm, corner seal 10 mm, cold gap 0.05 mm to 3 thou at 59 °F. Rotor: 10 millionths a kelvin, 120 °C to 120 °C. Side seal: Grey cast iron, 220 °C to 220 °C. Corner seal: 10 millionths a kelvin, 120 °C to 120 °C."
     );
+}
+
+/// A metal taken in silence would decide the answer.
+#[test]
+fn no_gap_comes_out_before_each_metal_is_chosen() {
+    let mut unchosen = typed();
+    for piece in &mut unchosen.pieces {
+        *piece = TypedPiece { own: String::new(), material: None, ..piece.clone() };
+    }
+    let faults = unchosen.work_out().expect_err("nothing is chosen");
+    assert_eq!(
+        faults,
+        [
+            "Rotor: choose its metal.",
+            "Side seal: choose its metal.",
+            "Corner seal: choose its metal."
+        ]
+    );
+    assert_eq!(TypedPiece::default().material, None, "nothing to begin with");
 }

@@ -136,7 +136,11 @@ pub fn screen() -> Vec<El> {
         None => vec![
             el("details")
                 .class("joint-more")
-                .with(text("summary", "", tr!("Engine’s shape (an invented one stands here)")))
+                .with(text(
+                    "summary",
+                    "",
+                    tr!("Engine’s shape (as commonly quoted for 654 cm³ a rotor; measure yours)"),
+                ))
                 .with_all([fields.eccentricity, fields.radius, fields.offset].map(Field::el)),
             measures(tr!("Put the engine’s measures in once for all screens")),
         ],

@@ -1,4 +1,4 @@
-//! The engine's measures, from an invented preset, each with what is wrong beside it.
+//! The engine's measures, from those commonly quoted for 654 cm³ a rotor, each with what is wrong beside it.
 
 use super::typed_engine;
 use crate::dom::{El, button, el, follow, text};
@@ -89,7 +89,7 @@ pub fn screen() -> Vec<El> {
                 .attr("type", "submit")
                 .disabled(move || faults.with(|faults| !faults.is_empty())),
         )
-        .with(button("quiet", tr!("Back to the invented preset"), preset));
+        .with(button("quiet", tr!("Back to the sizes as commonly quoted"), preset));
     frame(
         || tr!("Engine’s measures").to_owned(),
         || tr!("What bore, rotor and tracks follow from").to_owned(),

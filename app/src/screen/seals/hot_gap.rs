@@ -17,7 +17,7 @@ use pitleaf_translated::tr;
 /// A piece's fields.
 #[derive(Clone, Copy)]
 struct Fields {
-    material: RwSignal<usize>,
+    material: RwSignal<Option<usize>>,
     own: RwSignal<String>,
     coldest: RwSignal<String>,
     hottest: RwSignal<String>,
@@ -49,13 +49,13 @@ impl Typed {
         let (seal, corner, least, greatest, bench) =
             (next(""), next(""), next(&least), next(&greatest), next("20"));
         let pieces = RUNNING.map(|(coldest, hottest)| Fields {
-            material: RwSignal::new(0),
+            material: RwSignal::new(None),
             own: next(""),
             coldest: next(coldest),
             hottest: next(hottest),
         });
         for piece in &pieces {
-            piece.material.set(part("0").parse().unwrap_or(0));
+            piece.material.set(part("").parse().ok());
         }
         let is_fahrenheit = part("") == Unit::Fahrenheit.symbol();
         Self {
@@ -80,7 +80,11 @@ impl Typed {
         if parts[0].is_empty() && parts[1].is_empty() {
             return String::new();
         }
-        parts.extend(self.pieces.iter().map(|piece| piece.material.get().to_string()));
+        parts.extend(
+            self.pieces
+                .iter()
+                .map(|piece| piece.material.get().map_or_else(String::new, |row| row.to_string())),
+        );
         parts.push(self.temperature.get().symbol().to_owned());
         parts.join(&PARTS.to_string())
     }
@@ -178,14 +182,16 @@ pub(in crate::screen) fn screen(slot: Option<Slot>) -> Vec<El> {
 }
 
 fn piece_fields(name: &'static str, piece: Fields) -> Vec<El> {
+    let chosen = piece.material.get_untracked();
     let option = |(at, row): (usize, &pitleaf_core::seals::Material)| {
-        el("option").attr("value", &at.to_string()).text(row.name)
+        let option = el("option").attr("value", &at.to_string()).text(row.name);
+        if chosen == Some(at) { option.attr("selected", "") } else { option }
     };
+    // No metal in silence: it decides the answer.
     let select = el("select")
+        .with(el("option").attr("value", "").text(tr!("choose")))
         .with_all(MATERIALS.iter().enumerate().map(option))
-        .on("change", move |event| {
-            piece.material.set(event_target_value(&event).parse().unwrap_or(0))
-        });
+        .on("change", move |event| piece.material.set(event_target_value(&event).parse().ok()));
     let metal =
         el("label").class("line-field").with(text("span", "", &tr!("{name}’s metal"))).with(select);
     vec![

@@ -24,7 +24,7 @@ pub(super) const LINES: &[Line] = &[
     Line {
         id: "gear-backlash",
         what: "Backlash, rotor gear to stationary gear",
-        how: "Rotor held, shaft still; dial indicator on the rotor’s corner or a tooth, rocked by hand, brought back to the pitch circle.",
+        how: "Shaft still, rotor pushed to one side so that its bearing’s clearance is taken up. Dial indicator on the rotor’s corner or a tooth; rotor rocked by hand from tooth to tooth, the reading brought back to the pitch circle.",
         input: Input::Gap,
         lower: "0.05",
         upper: "0.30",

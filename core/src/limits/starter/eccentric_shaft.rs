@@ -75,7 +75,7 @@ pub(super) const LINES: &[Line] = &[
         source: Kind::CommonPractice,
         note: "What grade G 2.5 leaves 20 kg at 8000 turns a minute, half to each plane. Work it out for your own mass and speed.",
         caution: "The machine spins heavy parts: guard shut, loose clothing away.",
-        words: "e-shaft crank balance balancing imbalance vibration counterweight",
+        words: "e-shaft crank balance balancing imbalance vibration counterweight bob weight",
         ..WRENCH
     },
 ];

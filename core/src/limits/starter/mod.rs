@@ -1,4 +1,5 @@
-//! The starter sheet: a two-rotor petrol engine with 80 mm rotor housings.
+//! The starter sheet: a two-rotor petrol engine with 80 mm rotor housings. Its rows from memory are remembered
+//! figures of one family of sizes: e 15, R 105, b 80 mm, 654 cm³ a rotor.
 //!
 //! Nothing in it is published: each row says *from memory* or *common practice*, so that the tool is
 //! useful at once and trusted only as far as it deserves. The tables beside this file hold rows alone.

@@ -76,12 +76,12 @@ pub(super) const LINES: &[Line] = &[
     Line {
         id: "coolant-pressure-loss",
         what: "Coolant, pressure lost in ten minutes",
-        how: "Cold, filled, pumped up to the cap’s own pressure and left; plugs out to see what comes.",
+        how: "Cold, filled, all air bled, pumped up to the cap’s own pressure and left, as warm at the end as at the start; plugs out to see what comes.",
         upper: "5",
         source: Kind::CommonPractice,
-        note: "A rule of thumb: a sound engine loses none that can be read. Coolant at a plug hole: a coolant seal.",
+        note: "A rule of thumb: a sound engine loses none that can be read. Air left in it loses 0.7 kPa for each degree it cools, at 2 bar absolute. Coolant at a plug hole: a coolant seal.",
         caution: "Never open a hot system.",
-        words: "water seal leak leak-down o-ring",
+        words: "water seal leak leak-down o-ring pressure test",
         ..PRESSURE
     },
     Line {

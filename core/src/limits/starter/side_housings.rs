@@ -61,7 +61,7 @@ pub(super) const LINES: &[Line] = &[
         upper: "0.10",
         source: Kind::CommonPractice,
         note: "Hardened skins are thin and differ: past this, ask for hardening again. End play and oil passages change with it.",
-        words: "resurfacing grinding machining nitriding hardening skin stock removal",
+        words: "resurfacing grinding machining nitriding hardening skin stock removal case depth nitrocarburising",
         ..MICROMETER
     },
     Line {
@@ -83,7 +83,7 @@ pub(super) const LINES: &[Line] = &[
         lower: "0.01",
         upper: "0.07",
         source: Kind::CommonPractice,
-        note: "The order of a sliding fit of this size. Front and rear alike. A gear that drops in has worn its seat.",
+        note: "The order of a sliding fit of this size: pushed in by hand, it does not rock. Front and rear alike. A gear that rocks has worn its seat.",
         words: "front stationary gear spigot fit bore",
         ..BORE
     },

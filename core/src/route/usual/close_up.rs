@@ -20,11 +20,19 @@ pub(super) const FRONT_STACK: &[Line] = &[
         ..HOLD
     },
     Line {
+        id: "flywheel",
+        kind: Sort::Measure("flywheel-nut-torque"),
+        words: "Flywheel or counterweight on its key, nut tightened",
+        care: "Long bar, much force: engine held to the stand, nobody beside it.",
+        needs: "turns-tight",
+        ..DO
+    },
+    Line {
         id: "front-bolt",
         kind: Sort::Measure("front-bolt-torque"),
-        words: "Front bolt tightened, flywheel locked",
+        words: "Front bolt tightened, flywheel held by its stop",
         care: "Stand clear of the bar.",
-        needs: "needles-in-place",
+        needs: "needles-in-place flywheel",
         ..DO
     },
     Line {
@@ -65,14 +73,6 @@ pub(super) const AFTER: &[Line] = &[
         id: "pan-on",
         words: "Pick-up, baffle and oil pan on, bolts evenly tight",
         needs: "front-cover",
-        ..DO
-    },
-    Line {
-        id: "flywheel",
-        kind: Sort::Measure("flywheel-nut-torque"),
-        words: "Flywheel or counterweight on its key, nut tightened",
-        care: "Long bar, much force: engine held to the stand, nobody beside it.",
-        needs: "turns-tight",
         ..DO
     },
     Line {

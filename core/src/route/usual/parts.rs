@@ -69,8 +69,8 @@ pub(super) const PORTING: &[Line] = &[
 pub(super) const MACHINING: &[Line] = &[
     Line {
         id: "studs-machined",
-        words: "Holes for larger studs and dowels drilled and reamed, if agreed",
-        care: "Clamp the housing, eye protection on, no gloves at a turning spindle.",
+        words: "Holes for larger studs and dowels drilled and reamed with the stack clamped and indicated from one datum, if agreed",
+        care: "Housings drilled one by one never line up again. Clamp the work, eye protection on, no gloves at a turning spindle.",
         needs: "agreed",
         ..DO
     },

@@ -55,9 +55,16 @@ pub(super) const STRIP_DOWN: &[Line] = &[
         ..DO
     },
     Line {
+        id: "flywheel-off",
+        words: "Flywheel nut loosened, flywheel freed from its taper, nut and flywheel off",
+        care: "The taper lets go at once, and the flywheel is heavy: leave the nut on a few threads until it has. Engine held to the stand, nobody beside the bar.",
+        needs: "front-off",
+        ..DO
+    },
+    Line {
         id: "unbolted",
         words: "Tension bolts loosened in turns, a little each, crosswise",
-        needs: "front-off",
+        needs: "flywheel-off",
         ..DO
     },
     Line {
