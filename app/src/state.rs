@@ -10,6 +10,7 @@ use crate::trail::Trail;
 use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
+use pitleaf_core::seals::{Leaf, leaf_set};
 use pitleaf_translated::tr;
 
 /// Whether what is written lasts.
@@ -153,11 +154,20 @@ impl App {
         self.opening().map_or(2, |opening| opening.2)
     }
 
-    /// The gauge in hand for a row: the one last chosen, else the row's own.
+    /// The gauges that can measure a row, with the leaves on the bench; the one to start with first.
+    pub fn gauges_for(self, row: &Row) -> Vec<GaugeKind> {
+        let thinnest = self.book.with_untracked(|book| {
+            leaf_set(book).and_then(|set| set.leaves().first()).map(Leaf::thickness)
+        });
+        row.gauges(thinnest)
+    }
+
+    /// The gauge in hand for a row: the one last chosen, else the one to start with.
     pub fn gauge_in_hand(self, row: &Row) -> GaugeKind {
+        let kinds = self.gauges_for(row);
         self.gauges.with_untracked(|all| {
-            let chosen = all.iter().find(|(id, _)| *id == row.id);
-            chosen.map_or(row.gauge, |(_, kind)| *kind)
+            let chosen = all.iter().find(|(id, kind)| *id == row.id && kinds.contains(kind));
+            chosen.map_or(kinds[0], |(_, kind)| *kind)
         })
     }
 

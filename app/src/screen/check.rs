@@ -253,7 +253,7 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
     }
     lines.push(text("p", "source", &row.source.to_string()));
     lines.extend(piece(app, row, place));
-    lines.push(gauge_choice(app, &row.id, gauge));
+    lines.push(gauge_choice(app, row, gauge));
     if !row.caution.is_empty() {
         lines.push(el("p").class("caution").with(text("b", "", tr!("Care: "))).text(&row.caution));
     }
@@ -300,10 +300,10 @@ fn piece(app: App, row: &Row, place: &str) -> Option<El> {
 }
 
 /// Which gauge is in hand: its doubt decides how close a reading may come to an edge.
-fn gauge_choice(app: App, row: &str, gauge: RwSignal<GaugeKind>) -> El {
-    let row = row.to_owned();
+fn gauge_choice(app: App, row: &Row, gauge: RwSignal<GaugeKind>) -> El {
+    let (kinds, row) = (app.gauges_for(row), row.id.clone());
     let select = el("select")
-        .with_all(GaugeKind::ALL.map(|kind| {
+        .with_all(kinds.into_iter().map(|kind| {
             el("option")
                 .attr("value", kind.name())
                 .text(kind.name())

@@ -102,10 +102,11 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
 
 /// A reading's verdict, with the limit, where that is from, and the gauge.
 fn judgement(figure: &Figure, sheet: &Sheet) -> Vec<El> {
-    let Some((row, reading, _)) = judged(figure, sheet) else { return Vec::new() };
+    let Some((row, reading, by)) = judged(figure, sheet) else { return Vec::new() };
     let unit = reading.unit();
     let shown = check::shown(sheet, row, figure.gauge, &Ok(reading), unit);
-    let limit = tr!("Limit {}, read with: {}.", limit_lines(&row.limit, unit), figure.gauge.name());
+    let limit =
+        tr!("Limit {}, read with: {}.", limit_lines(&row.limit, unit), by.gauge.kind.name());
     vec![
         verdict_card(Memo::new(move || shown.clone())),
         text("p", "plain", &limit),

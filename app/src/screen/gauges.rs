@@ -8,8 +8,8 @@ use crate::state::{App, app};
 use crate::widget::{field, frame};
 use pitleaf_core::book::Fact;
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{Edge, Gauge, GaugeKind};
-use pitleaf_core::quantity::{Bounds, Reading, Rounding, Span, Unit};
+use pitleaf_core::letters::capital;
+use pitleaf_core::limits::{Gauge, GaugeFigure, GaugeKind};
 use pitleaf_translated::tr;
 
 /// A kind of gauge, with its steps and what it is good to as typed.
@@ -23,8 +23,7 @@ struct Typed {
 /// Every kind of gauge with its two figures.
 pub fn screen() -> Vec<El> {
     let app = app();
-    let kinds = || GaugeKind::ALL.into_iter().filter(|kind| *kind != GaugeKind::Other);
-    let all: Vec<Typed> = kinds().map(|kind| Typed::in_force(app, kind)).gather();
+    let all: Vec<Typed> = GaugeKind::ALL.map(|kind| Typed::in_force(app, kind)).into();
     let texts: Vec<RwSignal<String>> = all.iter().flat_map(|one| [one.steps, one.error]).gather();
     let known: Vec<String> = texts.iter().map(|text| text.get_untracked()).gather();
     draft::form(Route::Gauges.hash(), texts, move || known.clone());
@@ -33,7 +32,12 @@ pub fn screen() -> Vec<El> {
         .with(text(
             "p",
             "plain",
-            tr!("A reading is only as good as its gauge. The figures below are the usual ones of each kind, from memory: put in what your gauge’s paper says."),
+            tr!("A reading is only as good as its gauge. Change a figure to what your gauge’s paper says, then write it down."),
+        ))
+        .with(text(
+            "p",
+            "plain",
+            tr!("Good to: a size (0.004 mm), a share of the reading (4 %), or a share of what it shows at most (1.6 % of 1000 kPa)."),
         ))
         .with_all(all.into_iter().map(|typed| form(app, typed)));
     frame(
@@ -46,53 +50,61 @@ pub fn screen() -> Vec<El> {
 
 impl Typed {
     fn in_force(app: App, kind: GaugeKind) -> Self {
-        let gauge = app.sheet.with_untracked(|sheet| sheet.gauge(kind));
-        let shown = |span: Option<Span>| {
-            let words =
-                |span: Span| format!("{} mm", span.show(Unit::Millimetre, 4, Rounding::Nearest));
-            RwSignal::new(span.map(words).unwrap_or_default())
-        };
-        Self { kind, steps: shown(gauge.resolution), error: shown(gauge.permissible_error) }
+        let [steps, error] = app.sheet.with_untracked(|sheet| sheet.gauge(kind)).texts();
+        Self { kind, steps: RwSignal::new(steps), error: RwSignal::new(error) }
+    }
+
+    /// Whether what is typed differs from the gauge in force.
+    fn is_changed(self, app: App) -> bool {
+        let known = app.sheet.with(|sheet| sheet.gauge(self.kind)).texts();
+        [self.steps.get(), self.error.get()] != known
     }
 }
 
-fn form(app: App, Typed { kind, steps, error }: Typed) -> El {
-    let is_own = move || app.sheet.with(|sheet| sheet.gauge(kind)) != Gauge::usual(kind);
+/// Whose figures they are: the builder's, or the usual ones and where those are from.
+fn whose(app: App, kind: GaugeKind) -> String {
+    if app.sheet.with(|sheet| sheet.gauge(kind)) != Gauge::usual(kind) {
+        return tr!("Yours").to_owned();
+    }
+    match Gauge::usual_source(kind) {
+        Some(("", source)) => capital(source.kind()),
+        Some((standard, source)) => format!("{standard}, {}", source.kind()),
+        None => tr!("Nothing stated: it proves nothing").to_owned(),
+    }
+}
+
+fn form(app: App, typed: Typed) -> El {
+    let Typed { kind, steps, error } = typed;
     let wrong = RwSignal::new(String::new());
-    let save = move || {
-        let read = |typed: RwSignal<String>| {
-            // Neither figure of a gauge lies below zero.
-            let typed = typed.get_untracked();
-            Reading::read(&typed, Unit::Millimetre, &Bounds::DEVIATION)?;
-            Edge::read(&typed, Unit::Millimetre)
-        };
-        match (read(steps), read(error)) {
-            (Ok(resolution), Ok(error)) => {
-                wrong.set(String::new());
-                app.write(
-                    vec![Fact::Gauge { kind, resolution, error }],
-                    tr!("your {}", kind.name()),
-                    || {},
-                );
-            }
-            (Err(fault), _) => wrong.set(tr!("Steps: {fault}")),
-            (_, Err(fault)) => wrong.set(tr!("Good to: {fault}")),
+    let save = move || match Gauge::read(kind, &steps.get_untracked(), &error.get_untracked()) {
+        Ok((resolution, error)) => {
+            wrong.set(String::new());
+            let fact = Fact::Gauge { kind, resolution, error };
+            app.write(vec![fact], tr!("your {}", kind.name()), || {});
         }
+        Err((GaugeFigure::Steps, fault)) => wrong.set(tr!("Steps: {fault}")),
+        Err((GaugeFigure::Error, fault)) => wrong.set(tr!("Good to: {fault}")),
     };
+    let [usual_steps, usual_error] = Gauge::usual(kind).texts();
     el("form")
         .class("form")
         .on_submit(save)
+        .with(text("h2", "", &capital(kind.name())))
+        .with(el("p").class("dim").text_live(move || whose(app, kind)))
         .with(
-            el("h2").text(kind.name()).text_live(move || {
-                if is_own() { tr!(" · yours") } else { tr!(" · usual") }.to_owned()
-            }),
+            el("div").class("pair").with(field(tr!("Steps of"), &usual_steps, steps)).with(field(
+                tr!("Good to ±"),
+                &usual_error,
+                error,
+            )),
         )
-        .with(
-            el("div")
-                .class("pair")
-                .with(field(tr!("Steps of"), tr!("0.001 mm"), steps))
-                .with(field(tr!("Good to ±"), tr!("0.004 mm"), error)),
-        )
-        .with(el("p").class("refusal-line").attr("role", "alert").text_live(move || wrong.get()))
-        .with(text("button", "button", tr!("Put it in")).attr("type", "submit"))
+        .live(move || {
+            let wrong = wrong.get();
+            let refusal = || text("p", "refusal-line", &wrong).attr("role", "alert");
+            (!wrong.is_empty()).then(refusal).into_iter().gather()
+        })
+        .live(move || {
+            let down = || text("button", "button action", tr!("Write down")).attr("type", "submit");
+            typed.is_changed(app).then(down).into_iter().gather()
+        })
 }

@@ -5,7 +5,7 @@ use crate::faces::ReadingSet;
 use crate::faces::report::SpacerChoice;
 use crate::kept::{Json, Kept, Refused};
 use crate::language;
-use crate::limits::{BuildKind, Edge, GaugeKind, Row};
+use crate::limits::{BuildKind, Edge, GaugeKind, PermissibleError, Row};
 use crate::ports::{PortFace, TypedDatums, TypedOutline};
 use crate::quantity::{Bounds, Fault, Reading, Unit};
 use crate::route::RouteFact;
@@ -118,7 +118,7 @@ pub enum Fact {
         /// The finest step it shows.
         resolution: Edge,
         /// The greatest error its maker allows, either way.
-        error: Edge,
+        error: PermissibleError<Edge>,
     },
     /// A part was read at several places: faces, widths, bores, runout, end play, spacers at hand.
     Readings(ReadingSet),

@@ -161,12 +161,7 @@ impl Entry {
                 let figure = |edge: &Edge| format!("{} {}", edge.text(), edge.unit().symbol());
                 plain(
                     "Gauge",
-                    format!(
-                        "{}: steps of {}, good to ±{}",
-                        kind.name(),
-                        figure(resolution),
-                        figure(error)
-                    ),
+                    format!("{}: steps of {}, good to ±{}", kind.name(), figure(resolution), error),
                 )
             }
             Fact::Route(fact) => {

@@ -45,16 +45,16 @@ impl Doubt {
     /// m/√3 for the gauge's greatest error (4.3.7).
     #[must_use]
     pub fn of(readings: &[Reading], gauge: &Gauge) -> Self {
-        let size = |span: Option<Span>| {
-            span.filter(|span| span.dimension() == Dimension::Length)
-                .map_or(0.0, |span| span.value(Unit::Millimetre))
-        };
-        let steps = readings.iter().map(|reading| size(Some(reading.step())));
-        let step = steps.fold(size(gauge.resolution), f64::max);
-        Self {
-            scatter: of_mm(step / 12_f64.sqrt()),
-            gauge: of_mm(size(gauge.permissible_error) / 3_f64.sqrt()),
-        }
+        let unit = Unit::Millimetre;
+        let lengths =
+            readings.iter().filter(|reading| reading.amount().dimension() == Dimension::Length);
+        // Without a reading, the gauge alone.
+        let none = (gauge.own_steps(unit), gauge.error(Amount::whole(0, unit), unit));
+        let (step, error) = lengths.fold(none, |(step, error): (f64, f64), reading| {
+            let own = gauge.error(reading.amount(), unit);
+            (step.max(gauge.steps(reading, unit)), error.max(own))
+        });
+        Self { scatter: of_mm(step / 12_f64.sqrt()), gauge: of_mm(error / 3_f64.sqrt()) }
     }
 
     /// The standard uncertainty of one reading: both together.

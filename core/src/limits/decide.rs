@@ -4,7 +4,7 @@
 //! conformity, 1.65 u outside proves the opposite, and between the two nothing is proved.
 //! Probability of conformity: JCGM 106:2012, clause 7, a normal distribution about the reading.
 
-use super::{Gauge, GaugeKind, Limit};
+use super::{Gauge, Limit};
 use crate::quantity::{Amount, Reading, Span, Unit};
 
 /// The guard band's factor for 95 % (ISO 14253-1:2017).
@@ -37,7 +37,7 @@ pub struct Verdict {
     pub call: Call,
     /// Whether the bare figure lies within the edges, exactly; equal to an edge is within.
     pub within: bool,
-    /// The probability, 0 to 1, that the true size meets the limit.
+    /// The probability, 0 to 1, that the true size meets the limit; 0 where the gauge's doubt is not known.
     pub conformity: f64,
     /// Reading less the lower edge; negative is outside.
     pub above_lower: Option<Span>,
@@ -51,23 +51,21 @@ pub struct Verdict {
     pub gauge_too_coarse: bool,
 }
 
-/// Judges a reading taken with a gauge against a limit.
+/// Judges a reading taken with a gauge against a limit. With a gauge of which no doubt is stated nothing is
+/// proved, whatever it reads.
 ///
 /// # Panics
 /// When limit and reading are of different dimensions: the caller has mixed up two rows.
 #[must_use]
 pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
     let unit = reading.unit();
-    judge(limit, reading.amount(), unit, gauge.uncertainty(reading, unit), reading.step())
-}
-
-/// Judges a reading whose only known doubt is its own last digit.
-///
-/// # Panics
-/// As [`decide`].
-#[must_use]
-pub fn decide_unassisted(limit: &Limit, reading: &Reading) -> Verdict {
-    decide(limit, reading, &Gauge::usual(GaugeKind::Other))
+    let uncertainty = gauge.uncertainty(reading, unit);
+    let verdict = judge(limit, reading.amount(), unit, uncertainty, reading.step());
+    if gauge.is_stated(unit.dimension()) {
+        verdict
+    } else {
+        Verdict { call: Call::TooClose, conformity: 0.0, ..verdict }
+    }
 }
 
 /// Judges a reading of stated standard uncertainty, as a calibration sheet or a budget gives it.

@@ -1,137 +1,122 @@
 //! Gauges: what a reading can be trusted to.
 
-use super::Edge;
 use super::decide::guard;
-use crate::kept_words;
-use crate::quantity::{Amount, Reading, Span, Unit};
-use pitleaf_translated::translated;
-
-/// The kinds of gauge on the bench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub enum GaugeKind {
-    /// Feeler leaf.
-    FeelerLeaf,
-    /// Outside micrometer.
-    OutsideMicrometer,
-    /// Dial indicator.
-    DialIndicator,
-    /// Bore gauge.
-    BoreGauge,
-    /// Depth micrometer.
-    DepthMicrometer,
-    /// Vernier caliper.
-    VernierCaliper,
-    /// Straightedge and leaf.
-    StraightedgeAndLeaf,
-    /// Spring scale, torque wrench, pressure gauge, balance: doubt from the reading's own last digit.
-    Other,
-}
-
-kept_words!(GaugeKind {
-    FeelerLeaf = "feeler-leaf",
-    OutsideMicrometer = "outside-micrometer",
-    DialIndicator = "dial-indicator",
-    BoreGauge = "bore-gauge",
-    DepthMicrometer = "depth-micrometer",
-    VernierCaliper = "vernier-caliper",
-    StraightedgeAndLeaf = "straightedge-and-leaf",
-    Other = "other",
-});
+use super::usual_gauges::{USUAL, UsualGauge};
+use super::{Edge, ErrorFault, GaugeKind, PermissibleError, Source};
+use crate::quantity::{Amount, Dimension, Reading, Span, Unit};
 
 /// A gauge with what can be said for it. The builder can change both figures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Gauge {
     /// Which kind.
     pub kind: GaugeKind,
-    /// The finest step it shows; none where the reading's own last digit decides.
+    /// The finest step it shows; none where nothing is stated.
     pub resolution: Option<Span>,
-    /// The greatest error its maker allows, either way.
-    pub permissible_error: Option<Span>,
-}
-
-impl GaugeKind {
-    /// Every kind.
-    pub const ALL: [Self; 8] = [
-        Self::FeelerLeaf,
-        Self::OutsideMicrometer,
-        Self::DialIndicator,
-        Self::BoreGauge,
-        Self::DepthMicrometer,
-        Self::VernierCaliper,
-        Self::StraightedgeAndLeaf,
-        Self::Other,
-    ];
-
-    /// Its name on the bench.
-    #[must_use]
-    #[translated]
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::FeelerLeaf => "feeler leaf",
-            Self::OutsideMicrometer => "outside micrometer",
-            Self::DialIndicator => "dial indicator",
-            Self::BoreGauge => "bore gauge",
-            Self::DepthMicrometer => "depth micrometer",
-            Self::VernierCaliper => "vernier caliper",
-            Self::StraightedgeAndLeaf => "straightedge and leaf",
-            Self::Other => "other gauge",
-        }
-    }
-
-    /// The usual gauge of its kind, in micrometres: (resolution, permissible error).
-    ///
-    /// From memory, of the order that ordinary workshop gauges state; the builder's own figures stand above them.
-    const fn usual(self) -> Option<(i64, i64)> {
-        match self {
-            // A leaf answers "goes" or "does not": the step between leaves is its resolution.
-            Self::FeelerLeaf => Some((10, 3)),
-            Self::OutsideMicrometer => Some((1, 4)),
-            Self::DialIndicator => Some((2, 8)),
-            Self::BoreGauge => Some((2, 6)),
-            Self::DepthMicrometer => Some((2, 5)),
-            Self::VernierCaliper => Some((20, 30)),
-            Self::StraightedgeAndLeaf => Some((10, 8)),
-            Self::Other => None,
-        }
-    }
+    /// The greatest error its maker allows, either way; none where nothing is stated.
+    pub permissible_error: Option<PermissibleError>,
 }
 
 impl Gauge {
     /// The builder's own gauge of a kind.
     #[must_use]
-    pub fn own(kind: GaugeKind, resolution: &Edge, permissible_error: &Edge) -> Self {
-        let span = |edge: &Edge| Some(edge.amount().above_zero().size());
-        Self { kind, resolution: span(resolution), permissible_error: span(permissible_error) }
-    }
-
-    /// The usual gauge of a kind.
-    #[must_use]
-    pub fn usual(kind: GaugeKind) -> Self {
-        let micrometres = |count: i64| {
-            Amount::whole(count, Unit::Micrometre).minus(Amount::whole(0, Unit::Micrometre))
-        };
-        let figures = kind.usual();
+    pub fn own(
+        kind: GaugeKind,
+        resolution: &Edge,
+        permissible_error: &PermissibleError<Edge>,
+    ) -> Self {
         Self {
             kind,
-            resolution: figures.map(|(resolution, _)| micrometres(resolution)),
-            permissible_error: figures.map(|(_, error)| micrometres(error)),
+            resolution: Some(resolution.from_nothing()),
+            permissible_error: Some(permissible_error.spans()),
         }
     }
 
-    /// The standard uncertainty of a reading taken with it, in `unit`.
+    /// The usual gauge of a kind; of one of which nothing is usual, a gauge with no doubt stated.
+    #[must_use]
+    pub fn usual(kind: GaugeKind) -> Self {
+        let row = usual(kind);
+        let steps = row.and_then(|row| Edge::read(row.steps, kind.unit()).ok());
+        let error = row.and_then(|row| PermissibleError::read(row.error, kind.unit()).ok());
+        Self {
+            kind,
+            resolution: steps.map(|steps| steps.from_nothing()),
+            permissible_error: error.map(|error| error.spans()),
+        }
+    }
+
+    /// Reads the two figures of a builder's own gauge of a kind as typed: its steps, and its error.
+    ///
+    /// # Errors
+    /// Which of the two figures, and its [`ErrorFault`].
+    pub fn read(
+        kind: GaugeKind,
+        steps: &str,
+        error: &str,
+    ) -> Result<(Edge, PermissibleError<Edge>), (GaugeFigure, ErrorFault)> {
+        let steps = Edge::read(steps, kind.unit())
+            .map_err(|fault| (GaugeFigure::Steps, ErrorFault::Size(fault)))?;
+        let error = PermissibleError::read(error, kind.unit())
+            .map_err(|fault| (GaugeFigure::Error, fault))?;
+        let is_fixed = matches!(error, PermissibleError::Fixed(_));
+        if kind.is_stamped() && !is_fixed {
+            return Err((GaugeFigure::Error, ErrorFault::Leaf));
+        }
+        Ok((steps, error))
+    }
+
+    /// Where the usual figures of a kind are from: the standard they are remembered from, if there is one, and
+    /// how sure they are; none where nothing is usual.
+    #[must_use]
+    pub fn usual_source(kind: GaugeKind) -> Option<(&'static str, Source)> {
+        let UsualGauge { standard, .. } = usual(kind)?;
+        let source = if standard.is_empty() { Source::CommonPractice } else { Source::FromMemory };
+        Some((standard, source))
+    }
+
+    /// Whether anything is stated of its doubt in a dimension: without that no reading proves anything.
+    #[must_use]
+    pub fn is_stated(&self, dimension: Dimension) -> bool {
+        let by_error = match self.permissible_error {
+            Some(PermissibleError::Fixed(span) | PermissibleError::OfSpan(_, span)) => {
+                span.dimension() == dimension
+            }
+            // A share needs no unit; what the gauge measures, its kind says.
+            Some(PermissibleError::OfReading(_)) => self.kind.unit().dimension() == dimension,
+            None => false,
+        };
+        by_error || self.resolution.is_some_and(|steps| steps.dimension() == dimension)
+    }
+
+    /// The standard uncertainty of a reading taken with it, in `unit`; nothing where no doubt is stated.
     ///
     /// Type B (JCGM 100:2008, 4.3.7): r/√12 for a resolution r, m/√3 for a greatest error ±m, added in squares.
-    /// The coarser of the gauge's resolution and the reading's own last digit counts.
+    /// The doubt is the gauge's: more digits typed never make it less. Fewer digits than the gauge shows make
+    /// it more, for what was left out is not known; but not of a leaf, whose figure is stamped on it.
     #[must_use]
     pub fn uncertainty(&self, reading: &Reading, unit: Unit) -> f64 {
-        let own = reading.step().value(unit);
-        let of = |span: Option<Span>| {
-            span.filter(|span| span.dimension() == unit.dimension())
-                .map_or(0.0, |span| span.value(unit))
-        };
-        let resolution = own.max(of(self.resolution));
-        let error = of(self.permissible_error);
+        let (resolution, error) = (self.steps(reading, unit), self.error(reading.amount(), unit));
         (resolution * resolution / 12.0 + error * error / 3.0).sqrt()
+    }
+
+    /// The step a reading taken with it is good to, in `unit`.
+    pub(crate) fn steps(&self, reading: &Reading, unit: Unit) -> f64 {
+        let own = self.own_steps(unit);
+        if !self.is_stated(unit.dimension()) || self.kind.is_stamped() {
+            own
+        } else {
+            own.max(reading.step().value(unit))
+        }
+    }
+
+    /// The finest step it shows, in `unit`.
+    pub(crate) fn own_steps(&self, unit: Unit) -> f64 {
+        let own = self.resolution.filter(|own| own.dimension() == unit.dimension());
+        own.map_or(0.0, |own| own.value(unit))
+    }
+
+    /// The greatest error at a reading, in `unit`.
+    pub(crate) fn error(&self, reading: Amount, unit: Unit) -> f64 {
+        self.permissible_error.and_then(|error| error.at(reading, unit)).unwrap_or(0.0)
     }
 
     /// The guard band of a reading taken with it: how far inside an edge it must lie to prove it.
@@ -139,24 +124,27 @@ impl Gauge {
     pub fn guard(&self, reading: &Reading) -> Span {
         guard(self.uncertainty(reading, reading.unit()), reading.unit(), reading.step())
     }
+
+    /// Its steps and its error as the builder would type them; empty where nothing is stated.
+    #[must_use]
+    pub fn texts(&self) -> [String; 2] {
+        let unit = self.kind.unit();
+        let steps = self.resolution.filter(|steps| steps.dimension() == unit.dimension());
+        let steps = steps.map(|steps| format!("{} {}", steps.shortest(unit, 6), unit.symbol()));
+        let error = self.permissible_error.map(|error| error.text(unit));
+        [steps.unwrap_or_default(), error.unwrap_or_default()]
+    }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::quantity::Bounds;
+/// Which figure of a gauge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum GaugeFigure {
+    /// Its steps.
+    Steps,
+    /// Its greatest error.
+    Error,
+}
 
-    #[test]
-    fn a_finer_gauge_leaves_less_doubt() {
-        let edge = |text: &str| Edge::read(text, Unit::Millimetre).unwrap();
-        let own = Gauge::own(GaugeKind::OutsideMicrometer, &edge("0.001"), &edge("0.001"));
-        let reading = Reading::read("79.940", Unit::Millimetre, &Bounds::SIZE).unwrap();
-        let doubt = |gauge: Gauge| gauge.uncertainty(&reading, Unit::Micrometre);
-        // r = 1 µm, m = 1 µm: √(1/12 + 1/3) µm by JCGM 100, 4.3.7.
-        assert!((doubt(own) - 0.645_497).abs() < 1e-6, "got {}", doubt(own));
-        assert!(
-            doubt(own) < doubt(Gauge::usual(GaugeKind::OutsideMicrometer)),
-            "the usual one is coarser"
-        );
-    }
+fn usual(kind: GaugeKind) -> Option<&'static UsualGauge> {
+    USUAL.iter().find(|row| row.kind == kind)
 }

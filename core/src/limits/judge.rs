@@ -20,7 +20,7 @@ impl Sheet {
     /// has one verdict.
     #[must_use]
     pub fn judge(&self, row: &Row, reading: &Reading, kind: GaugeKind) -> Option<Judged> {
-        let gauge = self.gauge(kind);
+        let gauge = self.gauge(row.gauge_meant(kind));
         let of_row = reading.amount().dimension() == row.unit.dimension();
         (of_row && row.is_judged_bare())
             .then(|| Judged { verdict: decide(&row.limit, reading, &gauge), gauge })

@@ -29,6 +29,12 @@ impl Edge {
         self.0.amount()
     }
 
+    /// How far from the zero of its unit's scale, as a size.
+    #[must_use]
+    pub(crate) fn from_nothing(&self) -> Span {
+        self.amount().minus(Amount::whole(0, self.unit())).size()
+    }
+
     /// The unit its source uses.
     #[must_use]
     pub fn unit(&self) -> Unit {

@@ -2,9 +2,12 @@
 
 mod decide;
 mod gauge;
+mod gauge_kind;
 mod judge;
 mod limit;
+mod offered;
 mod own;
+mod permissible_error;
 mod picture;
 mod places;
 mod row;
@@ -14,15 +17,16 @@ mod slip;
 mod source;
 mod speak;
 mod starter;
+mod usual_gauges;
 
 pub(crate) use decide::GUARD;
-pub use decide::{
-    Call, Side, Verdict, decide, decide_computed, decide_unassisted, decide_with_uncertainty,
-};
-pub use gauge::{Gauge, GaugeKind};
+pub use decide::{Call, Side, Verdict, decide, decide_computed, decide_with_uncertainty};
+pub use gauge::{Gauge, GaugeFigure};
+pub use gauge_kind::GaugeKind;
 pub use judge::Judged;
 pub use limit::{Edge, Limit};
 pub use own::TypedEdges;
+pub use permissible_error::{ErrorFault, Percent, PermissibleError};
 pub use picture::Picture;
 pub use places::{place_words, places};
 pub use row::{BuildKind, Input, Part, Row};

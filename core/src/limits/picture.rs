@@ -96,8 +96,9 @@ impl Row {
                 Picture::MicrometerOverHousing
             }
             (Gauge::OutsideMicrometer | Gauge::VernierCaliper, ..) => Picture::MicrometerOverSeal,
-            (Gauge::Other, Part::Assembly, _) if self.id.contains("chain") => Picture::ChainSlack,
-            (Gauge::Other, ..) => Picture::DialOverTrack,
+            (Gauge::SizeDifference, ..) => Picture::BoreGauge,
+            (_, Part::Assembly, _) if self.id.contains("chain") => Picture::ChainSlack,
+            _ => Picture::DialOverTrack,
         }
     }
 }

@@ -42,12 +42,14 @@ impl Verdict {
             pieces.push(self.too_close(reading, gauge));
         }
         pieces.extend(self.wear(limit, reading));
-        pieces.push(format!(
-            "{} doubt ±{} {}.",
-            capital(gauge.kind.name()),
-            doubt(self.guard, reading),
-            unit.symbol()
-        ));
+        if gauge.is_stated(unit.dimension()) {
+            pieces.push(format!(
+                "{} doubt ±{} {}.",
+                capital(gauge.kind.name()),
+                doubt(self.guard, reading),
+                unit.symbol()
+            ));
+        }
         if limit.unit().is_some_and(|own| own != unit) {
             pieces.push(format!("The limit as written: {}.", limit_as_written(limit)));
         }
@@ -75,9 +77,16 @@ impl Verdict {
     #[translated]
     fn too_close(&self, reading: &Reading, gauge: &Gauge) -> String {
         let (step, unit) = (reading.step(), reading.unit());
+        if !gauge.is_stated(unit.dimension()) {
+            return format!(
+                "Nothing is known of how good the {} is. Choose the gauge, or put its steps and its error in under My gauges.",
+                gauge.kind.name()
+            );
+        }
         let likely = percent(self.conformity);
-        let is_as_fine = gauge.resolution.is_some_and(|shown| shown >= step);
-        if !is_as_fine {
+        let digits_are_missing =
+            !gauge.kind.is_stamped() && gauge.resolution.is_some_and(|shown| shown < step);
+        if digits_are_missing {
             format!(
                 "{likely} likely to meet. The reading was taken as good to its last digit, {} {}: type every digit the gauge shows, or measure again with a finer one.",
                 step.shortest(unit, 9),

@@ -5,7 +5,7 @@ use super::{Leaf, LeafFault, Written};
 use crate::kept::{Fields, Json, Kept, Refused};
 use crate::limits::{Gauge, GaugeKind};
 use crate::order::InOrder;
-use crate::quantity::{Bounds, Dimension, Rounding, Span, Unit};
+use crate::quantity::{Amount, Bounds, Dimension, Rounding, Span, Unit};
 
 /// The coarsest tolerance a leaf is taken with, 20 µm.
 fn coarsest() -> Span {
@@ -77,7 +77,8 @@ pub(super) fn tolerance_span(tolerance: &Written) -> Result<Span, LeafFault> {
 /// None in fact; the text is read like any other.
 pub fn usual_tolerance() -> Result<Written, LeafFault> {
     let usual = Gauge::usual(GaugeKind::FeelerLeaf);
-    let span = usual.permissible_error.unwrap_or_else(|| Span::whole(3, Unit::Micrometre));
+    let error = usual.error(Amount::whole(0, Unit::Micrometre), Unit::Micrometre);
+    let span = Span::nearest(error, Unit::Micrometre).unwrap_or_else(coarsest);
     let text = span.show(Unit::Millimetre, 4, Rounding::Up);
     Ok(Written::read(&text, Unit::Millimetre, Bounds::widest(Dimension::Length))?)
 }

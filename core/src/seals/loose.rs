@@ -60,7 +60,7 @@ impl LooseKind {
     fn gauge(self) -> GaugeKind {
         match self {
             Self::SideSealLength | Self::ApexSealHeight => GaugeKind::OutsideMicrometer,
-            Self::ApexSealWeight => GaugeKind::Other,
+            Self::ApexSealWeight => GaugeKind::Balance,
         }
     }
 

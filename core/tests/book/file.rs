@@ -60,7 +60,7 @@ pub(super) fn sample() -> Vec<Entry> {
     let gauge = Fact::Gauge {
         kind: GaugeKind::DialIndicator,
         resolution: Edge::read("0.01", Unit::Millimetre).expect("an edge"),
-        error: Edge::read("0.02", Unit::Millimetre).expect("an edge"),
+        error: Edge::read("0.02", Unit::Millimetre).expect("an edge").into(),
     };
     vec![
         opened(),

@@ -11,7 +11,7 @@ fn gauge(resolution: &str) -> Fact {
     Fact::Gauge {
         kind: GaugeKind::FeelerLeaf,
         resolution: Edge::read(resolution, Unit::Millimetre).expect("an edge"),
-        error: Edge::read("0.004", Unit::Millimetre).expect("an edge"),
+        error: Edge::read("0.004", Unit::Millimetre).expect("an edge").into(),
     }
 }
 

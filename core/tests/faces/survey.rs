@@ -217,7 +217,11 @@ fn places_lie_on_the_engines_own_housing() {
 fn the_builders_own_gauge_counts() {
     let mut sheet = Sheet::starter();
     let edge = |text: &str| Edge::read(text, Unit::Millimetre).expect("an edge");
-    sheet.put_gauge(Gauge::own(GaugeKind::OutsideMicrometer, &edge("0.001"), &edge("0.050")));
+    sheet.put_gauge(Gauge::own(
+        GaugeKind::OutsideMicrometer,
+        &edge("0.001"),
+        &edge("0.050").into(),
+    ));
     let none = |_: Survey, _: &str| None;
     let bench = bench(&sheet, &none);
     let all = report(&set(Survey::HousingWidth, "rotor-1", &["79.980"]), &bench).expect("a width");

@@ -107,7 +107,7 @@ fn own_gauge() -> impl Strategy<Value = Fact> {
     (select(GAUGES.to_vec()), 1_i64..20, 1_i64..20).prop_map(|(kind, steps, error)| Fact::Gauge {
         kind,
         resolution: edge(steps),
-        error: edge(error),
+        error: edge(error).into(),
     })
 }
 

@@ -2,9 +2,7 @@
 
 use super::{limit, read, span};
 use Unit::{Inch, Millimetre};
-use pitleaf_core::limits::{
-    Call, Gauge, GaugeKind, Side, decide, decide_unassisted, decide_with_uncertainty,
-};
+use pitleaf_core::limits::{Call, Gauge, GaugeKind, Side, decide, decide_with_uncertainty};
 use pitleaf_core::quantity::Unit;
 
 #[track_caller]
@@ -121,7 +119,11 @@ fn a_reading_on_the_edge_meets_it_and_proves_nothing() {
 
 #[test]
 fn distances_are_exact_and_negative_outside() {
-    let verdict = decide_unassisted(&limit("0.0015", "0.0030", Inch), &read("0.08", Millimetre));
+    let verdict = decide_with_uncertainty(
+        &limit("0.0015", "0.0030", Inch),
+        &read("0.08", Millimetre),
+        span("0", Millimetre),
+    );
     assert_eq!(verdict.above_lower, Some(span("0.0419", Millimetre)), "0.08 less 0.0381 mm");
     assert_eq!(verdict.below_upper, Some(span("-0.0038", Millimetre)), "0.0762 less 0.08 mm");
     assert!(!verdict.within, "outside");

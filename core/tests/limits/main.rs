@@ -3,6 +3,7 @@
 mod conformity;
 mod edges;
 mod gauges;
+mod offered;
 mod own;
 mod pictures;
 mod properties;

@@ -2,7 +2,7 @@
 
 use super::{limit, read, worn};
 use Unit::{Inch, Millimetre, NewtonMetre};
-use pitleaf_core::limits::{Edge, Limit, Row, RowFault, Sheet, Source, decide_unassisted};
+use pitleaf_core::limits::{Edge, Limit, Row, RowFault, Sheet, Source};
 use pitleaf_core::quantity::Unit;
 
 #[test]
@@ -14,6 +14,8 @@ fn a_part_is_worn_out_past_the_limit_and_not_on_it() {
     // Compression falls; runout grows.
     let falling = worn(limit("690", "", Millimetre), "590", Millimetre);
     let rising = worn(limit("", "0.06", Millimetre), "0.12", Millimetre);
+    // At most 12 when fresh, done below 8: a preload that settles.
+    let settling = worn(limit("", "12", Millimetre), "8", Millimetre);
     for (limit, reading, wanted) in [
         (&growing, "0.05", false),
         (&growing, "0.10", false),
@@ -26,9 +28,13 @@ fn a_part_is_worn_out_past_the_limit_and_not_on_it() {
         (&falling, "589", true),
         (&rising, "0.11", false),
         (&rising, "0.13", true),
+        (&settling, "11", false),
+        (&settling, "8", false),
+        (&settling, "7.9999", true),
+        (&settling, "13", false),
     ] {
-        let verdict = decide_unassisted(limit, &read(reading, Millimetre));
-        assert_eq!(verdict.worn_out, Some(wanted), "{reading} against {limit:?}");
+        let worn = limit.is_worn_out(read(reading, Millimetre).amount());
+        assert_eq!(worn, Some(wanted), "{reading} against {limit:?}");
     }
     let unworn = limit("1", "2", Millimetre);
     assert_eq!(unworn.is_worn_out(read("9", Millimetre).amount()), None, "no wear limit");

@@ -29,9 +29,10 @@ fn digits_left_out_are_named_before_the_gauge_is_blamed() {
     let told = explained(&narrow, "0.1", Millimetre, GaugeKind::DialIndicator);
     says(&told, "good to its last digit, 0.1 mm");
     assert!(!told.contains("narrower"), "{told}");
-    // Of a gauge nothing is known of, the last digit is all there is.
+    // Of a gauge of which nothing is known that is said, and how to mend it.
     let told = explained(&least, "79.94", Millimetre, GaugeKind::Other);
-    says(&told, "good to its last digit, 0.01 mm");
+    says(&told, "Nothing is known of how good the other gauge is.");
+    assert!(!told.contains("doubt ±"), "{told}");
 }
 
 /// u = √(r²/12 + m²/3), guard 1.65 u: r 10 µm and m 4 µm give 0.006 1 mm.

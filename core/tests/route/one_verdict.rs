@@ -33,7 +33,7 @@ fn shop(id: &str, (lower, width): (i64, i64), gauge: GaugeKind, own: Option<(i64
     let limit = Limit { lower: Some(edge(lower)), upper: Some(edge(lower + width)), wear: None };
     shop.write(Fact::Limit(Box::new(Row { limit, ..row })));
     if let Some((steps, error)) = own {
-        shop.write(Fact::Gauge { kind: gauge, resolution: edge(steps), error: edge(error) });
+        shop.write(Fact::Gauge { kind: gauge, resolution: edge(steps), error: edge(error).into() });
     }
     shop
 }
@@ -42,7 +42,7 @@ fn shop(id: &str, (lower, width): (i64, i64), gauge: GaugeKind, own: Option<(i64
 fn gauge(kind: GaugeKind, own: Option<(i64, i64)>) -> Gauge {
     own.map_or_else(
         || Gauge::usual(kind),
-        |(steps, error)| Gauge::own(kind, &edge(steps), &edge(error)),
+        |(steps, error)| Gauge::own(kind, &edge(steps), &edge(error).into()),
     )
 }
 

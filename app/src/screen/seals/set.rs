@@ -66,7 +66,8 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let first = set
         .with_untracked(|set| set.iter().position(|(_, reading)| reading.is_none()))
         .unwrap_or(0);
-    let gauge = app.sheet.with_untracked(|sheet| sheet.gauge(row.gauge));
+    let gauge = app.gauges_for(&row)[0];
+    let gauge = app.sheet.with_untracked(|sheet| sheet.gauge(gauge));
     let m = Measuring {
         app,
         row: row.clone(),
@@ -125,7 +126,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
                 .live(move || places.keys()),
         )
         .with(text("p", "source", &limited.source.to_string()))
-        .with(text("p", "how", &tr!("With {}. {}", row.gauge.name(), row.how)))
+        .with(text("p", "how", &tr!("With {}. {}", gauge.kind.name(), row.how)))
         .with_all(row.help().map(help_beside));
     if !row.caution.is_empty() {
         answer = answer
@@ -170,7 +171,7 @@ impl Measuring {
             place: place.to_string(),
             text: reading.number().to_owned(),
             unit: reading.unit(),
-            gauge: self.row.gauge,
+            gauge: self.gauge.kind,
         })
     }
 
@@ -226,7 +227,7 @@ impl Measuring {
             let of_reading = |reading| {
                 self.app
                     .sheet
-                    .with(|sheet| shown(sheet, &self.limited, self.row.gauge, reading, unit))
+                    .with(|sheet| shown(sheet, &self.limited, self.gauge.kind, reading, unit))
             };
             match (reading, self.spread()) {
                 (Ok(_) | Err(Fault::Empty), Some(spread)) => Shown {
@@ -276,7 +277,7 @@ impl Measuring {
                         .and_then(|reading| {
                             self.app
                                 .sheet
-                                .with(|sheet| sheet.judge(&self.row, reading, self.row.gauge))
+                                .with(|sheet| sheet.judge(&self.row, reading, self.gauge.kind))
                         })
                         .map(|judged| judged.verdict.call);
                     let figure = reading.as_ref().map_or_else(

@@ -180,7 +180,10 @@ pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>)
     let lines = brackets(taken, 0..taken.places.len());
     let brackets: Vec<Bracket> = lines.iter().map(|line| line.1).gather();
     let gauge = bench.sheet.gauge(GaugeKind::StraightedgeAndLeaf);
-    let doubt = gauge.permissible_error.unwrap_or_else(|| Span::whole(0, Unit::Micrometre));
+    let thickest = taken.readings.iter().flatten().map(crate::quantity::Reading::amount);
+    let errors = thickest.map(|leaf| gauge.error(leaf, Unit::Micrometre));
+    let doubt = Span::nearest(errors.fold(0.0, f64::max), Unit::Micrometre)
+        .unwrap_or_else(|| Span::whole(0, Unit::Micrometre));
     let found = match hollow(&brackets, doubt) {
         Ok(found) => found,
         Err(refusal) => return vec![Finding::refused(what, refusal)],

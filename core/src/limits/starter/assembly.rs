@@ -1,6 +1,6 @@
 //! The engine as stacked: end play, backlash, compression, ignition.
 
-use super::{BuildKind, DEPTH, DIAL, Input, Kind, LEAF, Line, PRESSURE};
+use super::{BuildKind, COMPRESSION, DEPTH, DIAL, Input, Kind, LEAF, Line};
 use crate::route::TESTER;
 use pitleaf_translated::{tr, translated};
 
@@ -55,7 +55,7 @@ pub(super) const LINES: &[Line] = &[
         caution: CRANKING,
         words: "comp psi peak cranking leak-down health",
         cranking_speed: Some(250),
-        ..PRESSURE
+        ..COMPRESSION
     },
     Line {
         id: "compression-fi",
@@ -68,7 +68,7 @@ pub(super) const LINES: &[Line] = &[
         caution: CRANKING,
         words: "comp psi peak cranking turbo boost health",
         cranking_speed: Some(250),
-        ..PRESSURE
+        ..COMPRESSION
     },
     Line {
         id: "compression-face-spread",
@@ -78,7 +78,7 @@ pub(super) const LINES: &[Line] = &[
         note: "Older sheets say 100. One low face: its side seals, a dent or crack in its flank, a leaking plug hole. Two low faces: the apex seal or a corner seal at the apex between them.",
         caution: CRANKING,
         words: "comp psi evenness difference chambers cranking",
-        ..PRESSURE
+        ..COMPRESSION
     },
     Line {
         id: "compression-rotor-spread",
@@ -88,7 +88,7 @@ pub(super) const LINES: &[Line] = &[
         note: "Broad. Test both at the same battery charge.",
         caution: CRANKING,
         words: "comp psi evenness difference front rear cranking",
-        ..PRESSURE
+        ..COMPRESSION
     },
     Line {
         id: "plug-gap",

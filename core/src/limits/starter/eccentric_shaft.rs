@@ -1,6 +1,6 @@
 //! Eccentric shaft, flywheel and balance.
 
-use super::{DIAL, Input, Kind, Line, MICROMETER, WRENCH};
+use super::{DIAL, GaugeKind, Input, Kind, Line, MICROMETER, WRENCH};
 use crate::quantity::Unit;
 use pitleaf_translated::translated;
 
@@ -70,6 +70,7 @@ pub(super) const LINES: &[Line] = &[
         id: "shaft-unbalance",
         what: "Rotating parts, unbalance left in each plane",
         how: "On the balancing machine, with counterweights, flywheel and the rotors’ dummy weights, at each plane.",
+        gauge: GaugeKind::BalancingMachine,
         unit: Unit::GramMillimetre,
         upper: "30",
         source: Kind::CommonPractice,

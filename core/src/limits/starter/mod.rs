@@ -83,9 +83,11 @@ const DIAL: Line = Line { gauge: GaugeKind::DialIndicator, input: Input::Deviati
 const CALIPER: Line = Line { gauge: GaugeKind::VernierCaliper, input: Input::Size, ..LEAF };
 /// A torque read off the wrench.
 const WRENCH: Line =
-    Line { gauge: GaugeKind::Other, input: Input::Other, unit: Unit::NewtonMetre, ..LEAF };
+    Line { gauge: GaugeKind::TorqueWrench, input: Input::Other, unit: Unit::NewtonMetre, ..LEAF };
 /// A pressure read off a gauge.
-const PRESSURE: Line = Line { unit: Unit::Kilopascal, ..WRENCH };
+const PRESSURE: Line = Line { gauge: GaugeKind::PressureGauge, unit: Unit::Kilopascal, ..WRENCH };
+/// A pressure a tester holds while the engine is cranked.
+const COMPRESSION: Line = Line { gauge: GaugeKind::CompressionTester, ..PRESSURE };
 
 const TABLES: &[(Part, &[Line])] = &[
     (Part::SideSeal, side_seals::LINES),

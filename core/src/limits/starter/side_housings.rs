@@ -1,6 +1,6 @@
 //! Front, intermediate and rear side housings.
 
-use super::{BORE, DEPTH, DIAL, Input, Kind, Line, MICROMETER, STRAIGHTEDGE, WRENCH};
+use super::{BORE, DEPTH, DIAL, GaugeKind, Input, Kind, Line, MICROMETER, STRAIGHTEDGE, WRENCH};
 use crate::quantity::Unit;
 use pitleaf_translated::translated;
 
@@ -68,6 +68,7 @@ pub(super) const LINES: &[Line] = &[
         id: "side-housing-roughness",
         what: "Side housing, roughness Ra of a lapped face",
         how: "Roughness tester across the lay, clear of the tracks; or by comparison plates.",
+        gauge: GaugeKind::RoughnessTester,
         unit: Unit::Micrometre,
         upper: "0.8",
         source: Kind::CommonPractice,

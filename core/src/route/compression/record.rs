@@ -99,9 +99,16 @@ impl Compression {
 
     /// The standard uncertainty of one face, in a unit.
     fn doubt(&self, sheet: &Sheet, unit: Unit) -> f64 {
-        let kind = sheet.row("compression-na").map_or(GaugeKind::Other, |row| row.gauge);
-        let gauge = sheet.gauge(kind);
+        let gauge = sheet.gauge(GaugeKind::CompressionTester);
         self.faces.iter().map(|face| gauge.uncertainty(face, unit)).fold(0.0, f64::max)
+    }
+
+    /// The standard uncertainty of one face beside another of the same tester, in a unit: its steps alone, for
+    /// its own error is the same in both.
+    fn doubt_beside(&self, sheet: &Sheet, unit: Unit) -> f64 {
+        let gauge = sheet.gauge(GaugeKind::CompressionTester);
+        let steps = self.faces.iter().map(|face| gauge.steps(face, unit));
+        steps.fold(0.0, f64::max) / 12_f64.sqrt()
     }
 }
 
@@ -116,7 +123,7 @@ impl Tested {
         let Self { rotor, last, .. } = self;
         let mut findings: Vec<Finding> = (0..3).map(|face| self.face(face, row, sheet)).gather();
         // Two readings stand in a spread: their doubts add up in squares.
-        let doubt = std::f64::consts::SQRT_2 * last.doubt(sheet, last.unit());
+        let doubt = std::f64::consts::SQRT_2 * last.doubt_beside(sheet, last.unit());
         findings.push(difference(
             Some(*rotor),
             format!("Rotor {rotor}, spread over its faces"),
@@ -227,7 +234,7 @@ pub fn record(tests: &[Tested], kind: BuildKind, sheet: &Sheet) -> Vec<Finding> 
             .fold((f64::MAX, f64::MIN), |(least, most), mean| (least.min(mean), most.max(mean)));
         // A mean of three has a third of its variance, and two means stand in the difference.
         let doubt = (2.0_f64 / 3.0).sqrt()
-            * tests.iter().map(|tested| tested.last.doubt(sheet, unit)).fold(0.0, f64::max);
+            * tests.iter().map(|tested| tested.last.doubt_beside(sheet, unit)).fold(0.0, f64::max);
         if let Some(span) = Span::nearest(most - least, unit) {
             let what = "Between rotors, highest mean less lowest".to_owned();
             let row = sheet.row("compression-rotor-spread");

@@ -11,7 +11,7 @@ use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, is_of_earlier_seal, surveys};
 use crate::route::{Choice, HOW_COMPARED, NOT_COMPARED, TypedTest, decision_words};
 use crate::seals::{SIDE_SEAL_GAP, gap_row, slot_report};
-use pitleaf_translated::translated;
+use pitleaf_translated::{tr, translated};
 
 /// The other system's unit for what is read in one.
 fn other(unit: Unit) -> Option<Unit> {
@@ -99,7 +99,7 @@ impl Source<'_> {
             return None;
         }
         let call = crate::book::call(figure, self.sheet);
-        let gauge = self.sheet.gauge(figure.gauge);
+        let gauge = self.sheet.gauge(what.gauge_meant(figure.gauge));
         let place = if figure.place.is_empty() {
             String::new()
         } else {
@@ -120,7 +120,11 @@ impl Source<'_> {
                 converted(&reading),
                 limit(&what.limit, unit),
                 says,
-                format!("{}\n±{doubt} {}", gauge.kind.name(), unit.symbol()),
+                if gauge.is_stated(unit.dimension()) {
+                    format!("{}\n±{doubt} {}", gauge.kind.name(), unit.symbol())
+                } else {
+                    format!("{}\n{}", gauge.kind.name(), tr!("doubt not stated"))
+                },
                 what.source.kind().to_owned(),
             ],
             call,
