@@ -76,6 +76,31 @@ fn said(lower: Option<&str>, upper: Option<&str>, text: &str, gauge: GaugeKind) 
     verdict(&decide(&limit, &reading, &Gauge::usual(gauge)), &reading)
 }
 
+/// What is said of wear is what is shown: 0.092 mm against 0.09 with a dial indicator is not proved past it.
+#[test]
+fn speech_is_no_surer_of_wear_than_the_screen() {
+    let edge = |text: &str| Edge::read(text, Unit::Millimetre).ok();
+    let limit = Limit { lower: edge("0.04"), upper: edge("0.07"), wear: edge("0.09") };
+    let gauge = Gauge::usual(GaugeKind::DialIndicator);
+    for (text, close) in [("0.092", true), ("0.120", false)] {
+        let bounds = Bounds::widest(Unit::Millimetre.dimension());
+        let reading = Reading::read(text, Unit::Millimetre, bounds).expect("a reading");
+        let decided = decide(&limit, &reading, &gauge);
+        let (shown, aloud) =
+            (decided.explain(&limit, &reading, &gauge), verdict(&decided, &reading));
+        assert_eq!(shown.contains("Too close to call against the wear"), close, "{shown}");
+        assert_eq!(aloud.contains("too close to call against the wear"), close, "{aloud}");
+        assert_eq!(aloud.contains("past the wear limit"), !close, "{aloud}");
+    }
+}
+
+#[test]
+fn a_gauge_of_unknown_doubt_is_named_and_not_measured_with_again() {
+    let aloud = said(Some("1.5"), Some("4"), "2.5", GaugeKind::Other);
+    assert!(aloud.starts_with("too close to call;"), "{aloud}");
+    assert!(aloud.ends_with("; how good the gauge is, is not known"), "{aloud}");
+}
+
 #[test]
 fn a_verdict_names_the_call_the_reading_and_the_edge_that_decides() {
     let leaf = GaugeKind::FeelerLeaf;

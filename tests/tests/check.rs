@@ -333,3 +333,53 @@ fn the_gauge_chosen_stays_chosen_for_the_next_piece() {
     phone.until("back at the check", |phone| phone.place() == "#/check/side-housing-warp/front");
     assert_eq!(gauge(&phone), "dial indicator", "after a look at the gauges");
 }
+
+/// A pressure is judged with the doubt of its gauge, whatever digits are typed, and the builder's own gauge
+/// counts as soon as it is written down.
+#[test]
+fn a_pressure_has_the_doubt_of_its_gauge() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/oil-pressure-idle");
+    let offered = phone.until_some("the gauges", |phone| {
+        let script = "const label = [...document.querySelectorAll('label')].find((one) => one.innerText.startsWith('Gauge'));
+             return label && [...label.querySelectorAll('option')].map((one) => one.innerText).join(', ');";
+        phone.run(script, &[]).as_str().map(str::to_owned)
+    });
+    assert_eq!(offered, "pressure gauge, compression tester, cooling system tester");
+    // At least 100 kPa; 1.6 % of 1000 kPa in steps of 10: 106 proves nothing, however it is typed.
+    for text in ["106", "106.00"] {
+        phone.fill(&textbox("Reading"), text);
+        let verdict = phone.until_verdict("Too close to call");
+        assert!(verdict.contains("Pressure gauge doubt ±16"), "{verdict}");
+    }
+    phone.go("#/gauges");
+    phone.until_says("1.6 % of 1000 kPa");
+    assert!(!phone.shows(&button("Write down")), "nothing is changed yet");
+    phone.run(
+        "const form = document.querySelector('form[aria-label=\"pressure gauge\"]');
+         const error = form.querySelectorAll('input')[1];
+         error.focus(); error.select();",
+        &[],
+    );
+    phone.type_keys("\u{e017}0.2 %");
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written your pressure gauge");
+    phone.until("the key is gone", |phone| !phone.shows(&button("Write down")));
+    phone.go("#/check/oil-pressure-idle");
+    phone.fill(&textbox("Reading"), "106");
+    phone.until_verdict("Meets");
+}
+
+/// No leaf goes where the limit begins below the thinnest: the check starts with bore less seal.
+#[test]
+fn a_clearance_thinner_than_any_leaf_is_not_offered_one() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/corner-seal-clearance");
+    phone.fill(&textbox("Reading"), "0.034");
+    let verdict = phone.until_verdict("Meets");
+    assert!(verdict.contains("Two sizes, one less the other doubt ±"), "{verdict}");
+}

@@ -54,10 +54,13 @@ impl Typed {
         Self { kind, steps: RwSignal::new(steps), error: RwSignal::new(error) }
     }
 
-    /// Whether what is typed differs from the gauge in force.
+    /// Whether what is typed is not the gauge in force.
     fn is_changed(self, app: App) -> bool {
-        let known = app.sheet.with(|sheet| sheet.gauge(self.kind)).texts();
-        [self.steps.get(), self.error.get()] != known
+        let known = app.sheet.with(|sheet| sheet.gauge(self.kind));
+        let (steps, error) = (self.steps.get(), self.error.get());
+        let is_known = Gauge::read(self.kind, &steps, &error)
+            .is_ok_and(|(steps, error)| Gauge::own(self.kind, &steps, &error) == known);
+        !is_known && [steps, error] != known.texts()
     }
 }
 
@@ -88,6 +91,7 @@ fn form(app: App, typed: Typed) -> El {
     let [usual_steps, usual_error] = Gauge::usual(kind).texts();
     el("form")
         .class("form")
+        .attr("aria-label", kind.name())
         .on_submit(save)
         .with(text("h2", "", &capital(kind.name())))
         .with(el("p").class("dim").text_live(move || whose(app, kind)))

@@ -5,6 +5,7 @@
 use super::{Entry, FORMAT, Fact};
 use crate::kept::{self, Json, Kept, checksum};
 use crate::limits::{Row, RowFault, Sheet};
+use crate::quantity::Unit;
 use pitleaf_translated::translated;
 use std::fmt;
 
@@ -98,7 +99,10 @@ fn unusable(fact: &Fact) -> Option<Damage> {
             fault.or_else(|| other().then_some(RowFault::OtherDimension)).map(Damage::Limit)
         }
         Fact::Gauge { resolution, error, .. } => {
-            (resolution.unit().dimension() != error.unit().dimension()).then_some(Damage::Gauge)
+            let of_error = error.unit().map(Unit::dimension);
+            of_error
+                .is_some_and(|error| error != resolution.unit().dimension())
+                .then_some(Damage::Gauge)
         }
         _ => None,
     }

@@ -45,6 +45,10 @@ pub struct Verdict {
     pub below_upper: Option<Span>,
     /// Past the wear limit; none where there is none.
     pub worn_out: Option<bool>,
+    /// The gauge's doubt reaches over the wear limit: whether it is past is not proved.
+    pub wear_is_close: bool,
+    /// Something is known of the gauge's doubt; without that nothing is proved.
+    pub is_stated: bool,
     /// The guard band: how far inside an edge a reading must lie to prove it.
     pub guard: Span,
     /// The limit is narrower than two guard bands: no reading with this gauge can prove it.
@@ -64,7 +68,7 @@ pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
     if gauge.is_stated(unit.dimension()) {
         verdict
     } else {
-        Verdict { call: Call::TooClose, conformity: 0.0, ..verdict }
+        Verdict { call: Call::TooClose, conformity: 0.0, is_stated: false, ..verdict }
     }
 }
 
@@ -124,6 +128,11 @@ fn judge(limit: &Limit, amount: Amount, unit: Unit, uncertainty: f64, coarse: Sp
         above_lower: lower,
         below_upper: upper,
         worn_out: limit.is_worn_out(amount),
+        wear_is_close: limit
+            .wear
+            .as_ref()
+            .is_some_and(|wear| wear.amount().minus(amount).size().minus(guard).is_negative()),
+        is_stated: true,
         guard,
         gauge_too_coarse: lower
             .zip(upper)

@@ -83,6 +83,15 @@ impl PermissibleError<Edge> {
         }
     }
 
+    /// The unit of its size; none of a share of the reading.
+    #[must_use]
+    pub fn unit(&self) -> Option<Unit> {
+        match self {
+            Self::Fixed(size) | Self::OfSpan(_, size) => Some(size.unit()),
+            Self::OfReading(_) => None,
+        }
+    }
+
     /// What to reckon with.
     #[must_use]
     pub fn spans(&self) -> PermissibleError {

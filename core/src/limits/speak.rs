@@ -42,7 +42,7 @@ impl Verdict {
             pieces.push(self.too_close(reading, gauge));
         }
         pieces.extend(self.wear(limit, reading));
-        if gauge.is_stated(unit.dimension()) {
+        if self.is_stated {
             pieces.push(format!(
                 "{} doubt ±{} {}.",
                 capital(gauge.kind.name()),
@@ -59,13 +59,13 @@ impl Verdict {
     /// How it stands to the wear limit, where it lies on the worn side of the others.
     #[translated]
     fn wear(&self, limit: &Limit, reading: &Reading) -> Option<String> {
-        let wear = limit.wear.as_ref()?.amount();
         let line = wear_line(limit, reading.unit());
         let worn = if limit.wears_upwards() { Side::Above } else { Side::Below };
         let is_worn = self.call == Call::DoesNotMeet(worn);
-        let is_close = wear.minus(reading.amount()).size().minus(self.guard).is_negative();
         match self.worn_out? {
-            _ if is_worn && is_close => Some(format!("Too close to call against {line}.")),
+            past if (is_worn || past) && self.wear_is_close => {
+                Some(format!("Too close to call against {line}."))
+            }
             true => Some(format!("Past {line}.")),
             false if is_worn => Some(format!("Not past {line}.")),
             false => None,
@@ -77,7 +77,7 @@ impl Verdict {
     #[translated]
     fn too_close(&self, reading: &Reading, gauge: &Gauge) -> String {
         let (step, unit) = (reading.step(), reading.unit());
-        if !gauge.is_stated(unit.dimension()) {
+        if !self.is_stated {
             return format!(
                 "Nothing is known of how good the {} is. Choose the gauge, or put its steps and its error in under My gauges.",
                 gauge.kind.name()

@@ -25,10 +25,18 @@ pub fn verdict(verdict: &Verdict, reading: &Reading) -> String {
         });
     }
     if verdict.worn_out == Some(true) {
-        words.push_str("; past the wear limit");
+        words.push_str(if verdict.wear_is_close {
+            "; too close to call against the wear limit"
+        } else {
+            "; past the wear limit"
+        });
     }
     if verdict.call == Call::TooClose {
-        words.push_str("; measure again");
+        words.push_str(if verdict.is_stated {
+            "; measure again"
+        } else {
+            "; how good the gauge is, is not known"
+        });
     }
     words
 }

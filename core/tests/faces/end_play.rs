@@ -110,6 +110,9 @@ fn the_second_measurement_closes_the_loop() {
     assert!(matches!(agrees, Closing::Agrees { .. }), "{agrees:?}");
     let under = close(&predicted, &measured(0.044, 0.003)).to_string();
     assert!(under.starts_with("0.011 mm less than predicted"), "{under}");
+    // 3 : 4 : 5 in powers of two, which floats hold: just what the doubts explain still agrees.
+    let just = close(&measured(0.0, 0.1875), &measured(0.625, 0.25));
+    assert!(matches!(just, Closing::Agrees { .. }), "{just:?}");
     let off = close(&predicted, &measured(0.066, 0.003));
     assert!(matches!(off, Closing::Mismatch { .. }), "{off:?}");
     assert_eq!(

@@ -1,6 +1,6 @@
 //! What a gauge leaves in doubt: JCGM 100:2008 (GUM), 4.3.7, type B, with the errors its standard allows.
 
-use super::{limit, read, span};
+use super::{limit, read};
 use Unit::*;
 use pitleaf_core::kept;
 use pitleaf_core::limits::{
@@ -96,7 +96,7 @@ fn a_leafs_doubt_is_its_own_whatever_was_typed() {
     assert_eq!(decide(&gap, &read("3", Thou), &leaf).call, Call::Meets, "a leaf stamped 3");
 }
 
-/// ≥ 690 kPa with a tester of class 2.5 to 2000 kPa, ±50 kPa: nothing within 47 kPa of the limit is proved.
+/// ≥ 690 kPa with a tester of class 1.6 to 2000 kPa, ±32 kPa, in steps of 10: 1.65 √(10²/12 + 32²/3) is 30.9 kPa.
 #[test]
 fn a_tester_proves_nothing_near_the_limit() {
     let least = limit("690", "", Kilopascal);
@@ -106,9 +106,10 @@ fn a_tester_proves_nothing_near_the_limit() {
         ("690.2", Call::TooClose),
         ("690.20", Call::TooClose),
         ("689.9", Call::TooClose),
-        ("737", Call::TooClose),
-        ("739", Call::Meets),
-        ("641", Call::DoesNotMeet(Side::Below)),
+        ("720.8", Call::TooClose),
+        ("721", Call::Meets),
+        ("659.2", Call::TooClose),
+        ("659", Call::DoesNotMeet(Side::Below)),
     ] {
         assert_eq!(decide(&least, &read(text, Kilopascal), &tester).call, call, "{text} kPa");
     }

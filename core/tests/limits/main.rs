@@ -7,6 +7,7 @@ mod offered;
 mod own;
 mod pictures;
 mod properties;
+mod rule;
 mod slips;
 mod starter;
 mod wear;

@@ -68,7 +68,7 @@ fn every_figure_of_the_book_stands_in_it() {
     assert_eq!(count, 5, "four gaps and a warp");
 }
 
-/// By hand: 2½ thou is 0.0635 mm; u² = 0.5²/12 + (3 µm)²/3 in thou, and 1.65 u = 0.263, rounded up.
+/// By hand: 2½ thou is 0.0635 mm; u² = (10 µm)²/12 + (3 µm)²/3, and 1.65 u = 5.55 µm = 0.2187 thou, rounded up.
 #[test]
 fn a_reading_stands_in_both_systems() {
     let printed = sheet(&shop(), Copy::Customer);
@@ -82,7 +82,7 @@ fn a_reading_stands_in_both_systems() {
             "0.0635 mm",
             "1.5…4.0\u{a0}thou\n0.0381…0.1016\u{a0}mm",
             "Meets",
-            "feeler leaf\n±0.27 thou",
+            "feeler leaf\n±0.22 thou",
             "common practice"
         ],
         "the line"
