@@ -68,7 +68,7 @@ fn no_leaf_is_offered_for_what_is_thinner_than_any() {
 fn other_in_an_older_book_is_judged_with_a_doubt_or_not_at_all() {
     let sheet = Sheet::starter();
     for (id, text, unit, kind) in [
-        ("compression-na", "691", Unit::Kilopascal, GaugeKind::CompressionTester),
+        ("oil-pressure-idle", "106", Unit::Kilopascal, GaugeKind::PressureGauge),
         ("front-bolt-torque", "118", Unit::NewtonMetre, GaugeKind::TorqueWrench),
         ("oil-pump-chain-slack", "5", Unit::Millimetre, GaugeKind::SteelRule),
         ("rotor-mass-spread", "2", Unit::Gram, GaugeKind::Balance),
@@ -77,6 +77,8 @@ fn other_in_an_older_book_is_judged_with_a_doubt_or_not_at_all() {
         assert_eq!(judged.gauge, Gauge::usual(kind), "{id}");
         assert!(!judged.verdict.guard.is_zero(), "{id} has a doubt");
     }
+    let meant = row("compression-na").gauge_meant(GaugeKind::Other);
+    assert_eq!(meant, GaugeKind::CompressionTester, "of a compression");
     // A builder's own row as an older book has it, with "other" for its gauge.
     let old = Row { gauge: GaugeKind::Other, ..row("compression-na") };
     assert_eq!(old.gauge_meant(GaugeKind::Other), GaugeKind::PressureGauge, "an own row");

@@ -197,9 +197,11 @@ fn what_was_decided_of_a_compression_stands_beside_its_verdict() {
         let found = section(&printed, "Compression").rows.iter().map(|line| line.cells[5].clone());
         found.collect::<Vec<_>>()
     };
-    let mut wanted = vec!["Meets"; 9];
-    (wanted[4], wanted[5], wanted[6]) = ("Too close to call", "Does not meet", "Too close to call");
-    assert_eq!(said(&shop), wanted, "700 and 710 kPa at the sea, give or take 20; 568");
+    // By hand: 120 m are 1.44 %; the tester's ±32 kPa in steps of 10 and 30 hPa of weather leave 37 kPa in doubt.
+    let close = "Too close to call";
+    let mut wanted =
+        vec!["Meets", close, close, "Meets", close, "Does not meet", close, "Meets", "Meets"];
+    assert_eq!(said(&shop), wanted, "730, 720, 715 and 700, 568, 710 kPa at the sea");
     shop.route(
         decide_on("compression-fi", "Rotor 2, face 2", Choice::Accept, "sold as it is")
             .expect("taken"),

@@ -108,9 +108,11 @@ fn between(
         return None;
     }
     let of_speed = slope * SPEED_ERROR / 3_f64.sqrt();
-    let own = |share: f64, doubt: f64| share * doubt.hypot(of_speed);
+    // One tester at both: its error is the same in them, while the speeds are read apart.
+    let tester = (1.0 - share) * first.1 + share * second.1;
+    let speeds = (1.0 - share).hypot(share) * of_speed;
     let pressure = first.0 + share * (second.0 - first.0);
-    Some((pressure, own(1.0 - share, first.1).hypot(own(share, second.1))))
+    Some((pressure, tester.hypot(speeds)))
 }
 
 impl fmt::Display for NotCompared {
