@@ -71,6 +71,20 @@ fn a_published_oil_pipe() {
     assert_eq!(drop.regime, Regime::Turbulent, "regime");
 }
 
+/// What the form begins with: a wall of 1.5 µm (Moody, 1944: drawn tubing, 0.000 005 ft) and oil of 850 kg/m³. 8 mm,
+/// 1 m, 10 mm²/s at 7.5 m/s is Re 6000; Colebrook's formula, iterated apart, gives f 0.035730 and 106772 Pa. R.
+/// A smooth wall has 0.035503.
+#[test]
+fn a_drawn_tube_as_the_form_offers_it() {
+    let line = Line { roughness: Length::new::<millimeter>(0.0015), ..tube(8.0, 1.0) };
+    let flow = 7.5 * std::f64::consts::FRAC_PI_4 * 0.008 * 0.008;
+    let drop = line
+        .drop(&oil(10.0, 850.0), VolumeRate::new::<cubic_meter_per_second>(flow))
+        .expect("within bounds");
+    close(drop.reynolds, 6_000.0, 1e-6, "Reynolds number");
+    close(drop.pressure.least().get::<pascal>(), 106771.8, 5.0, "drop");
+}
+
 /// Between Re 2000 and 4000 the answer reaches from laminar to turbulent, and says so.
 #[test]
 fn the_transition_is_a_range() {

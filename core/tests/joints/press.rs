@@ -184,6 +184,26 @@ fn temperatures_to_drop_a_pin_in() {
     close(at.interference.greatest().get::<micrometer>(), -30.0, 1e-6, "gap");
 }
 
+/// With the form's own 20 µm of gap at 20 °C (ISO 1), ∅40 and 20 µm tight: aluminium 356 at
+/// 20 + 0.040/(40·21.5e-6) = 66.51 °C, a steel 1020 pin at 20 − 0.040/(40·11.7e-6) = −65.47 °C (Callister, table
+/// B.6). R.
+#[test]
+fn a_pin_dropped_in_with_the_gap_the_form_offers() {
+    let aluminium = PressFit {
+        housing_material: metal("Aluminium 356, cast"),
+        ..fit(0.0, 80.0, um(5.0, 20.0))
+    };
+    let (gap, room) = (Length::new::<micrometer>(20.0), celsius(20.0));
+    let degrees = |reach: Reach| match reach {
+        Reach::Can(at) => at.get::<degree_celsius>(),
+        other => panic!("out of reach: {other:?}"),
+    };
+    let warm = aluminium.warm_housing(gap, room, room).expect("within bounds");
+    close(degrees(warm), 66.51, 0.005, "housing");
+    let cold = aluminium.cold_pin(gap, room, room).expect("within bounds");
+    close(degrees(cold), -65.47, 0.005, "pin");
+}
+
 #[test]
 fn what_cannot_be_had_is_said() {
     let room = celsius(20.0);
