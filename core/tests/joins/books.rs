@@ -78,16 +78,22 @@ fn slot() -> impl Strategy<Value = Slot> {
     select(vec!["1F-AB", "2R-CA"]).prop_map(|name| Slot::named(name).expect("a slot"))
 }
 
+/// A leaf of so many hundredths of a millimetre tried in a slot.
+pub(crate) fn tried(slot: Slot, hundredths: i64, goes: bool) -> Fact {
+    let leaf = Leaf::read(&text(hundredths * 10), Unit::Millimetre).expect("a leaf");
+    let tolerance =
+        Written::read("0.003", Unit::Millimetre, Bounds::widest(Dimension::Length)).expect("it");
+    let outcome = if goes { Outcome::Goes } else { Outcome::DoesNotGo };
+    let stack = Stack::of(vec![leaf]).expect("one leaf");
+    Fact::Trial {
+        slot,
+        seen: Trial::with_leaves(outcome, stack, tolerance, None).expect("a trial"),
+    }
+}
+
 fn trial() -> impl Strategy<Value = Fact> {
-    (slot(), 1_i64..14, any::<bool>()).prop_map(|(slot, hundredths, goes)| {
-        let leaf = Leaf::read(&text(hundredths * 10), Unit::Millimetre).expect("a leaf");
-        let tolerance = Written::read("0.003", Unit::Millimetre, Bounds::widest(Dimension::Length))
-            .expect("it");
-        let outcome = if goes { Outcome::Goes } else { Outcome::DoesNotGo };
-        let stack = Stack::of(vec![leaf]).expect("one leaf");
-        let seen = Trial::with_leaves(outcome, stack, tolerance, None).expect("a trial");
-        Fact::Trial { slot, seen }
-    })
+    (slot(), 1_i64..14, any::<bool>())
+        .prop_map(|(slot, hundredths, goes)| tried(slot, hundredths, goes))
 }
 
 fn own_limit() -> impl Strategy<Value = Fact> {

@@ -50,7 +50,9 @@ proptest! {
             let sheet = book.sheet_for(Some(&of));
             let past = past_limits(&book, &of, &sheet);
             let of_past = past.iter().filter(|past| matches!(past.call, Call::DoesNotMeet(_)));
-            let listed: BTreeSet<_> = of_past.map(named).collect();
+            let all: Vec<_> = of_past.map(named).collect();
+            let listed: BTreeSet<_> = all.iter().cloned().collect();
+            prop_assert_eq!(all.len(), listed.len(), "one is asked about twice: {:?}", all);
             prop_assert_eq!(&listed, &not_met(&book, &of), "decisions and the sheet’s lines, {}", name);
 
             let open = OpenPoints::of(&book, &of, &sheet);
@@ -94,4 +96,44 @@ proptest! {
             prop_assert!(alone.sign("J.", "").is_err(), "a gap not proved asks for a reason");
         }
     }
+}
+
+/// A gap tried, then typed, of a seal in its slot: one reading, asked about once.
+#[test]
+fn a_gap_tried_and_then_typed_is_asked_about_once() {
+    use pitleaf_core::book::{Entry, EntryId, FORMAT, Fact, Figure};
+    use pitleaf_core::limits::GaugeKind;
+    use pitleaf_core::quantity::Unit;
+    let of = build(BUILDS[0]);
+    let slot = Slot::named("1F-AB").expect("a slot");
+    let kind = BuildKind::NaturallyAspirated;
+    let typed = Figure {
+        row: super::books::GAP.to_owned(),
+        place: slot.to_string(),
+        text: "0.500".to_owned(),
+        unit: Unit::Millimetre,
+        gauge: GaugeKind::FeelerLeaf,
+    };
+    let facts = [
+        Fact::Opened { name: "Kestrel".to_owned(), kind, rotors: 2, demo: false },
+        super::books::tried(slot, 30, true),
+        Fact::Figure(typed),
+        Fact::Fitted { slot, fitted: true },
+    ];
+    let entries = (1_u64..).zip(facts).map(|(order, fact)| Entry {
+        format: FORMAT,
+        id: if order == 1 { of.clone() } else { EntryId(format!("e{order}").into()) },
+        build: of.clone(),
+        order,
+        at: order,
+        fact,
+    });
+    let entries: Vec<Entry> = entries.collect();
+    let book = folded(&entries);
+    let limits = book.sheet_for(Some(&of));
+    let past = past_limits(&book, &of, &limits);
+    assert_eq!(
+        past.iter().map(named).collect::<Vec<_>>(),
+        [("1F-AB Side seal to corner seal, naturally aspirated".to_owned(), "0.500 mm".to_owned())]
+    );
 }
