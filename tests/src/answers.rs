@@ -72,7 +72,14 @@ const FORMS: &[Form] = &[
         &[("Diameter over the crests", "11.9"), ("Pitch, if measured", "1.5")],
     ),
     ("#/joints/fits", &[("Shaft", "s")], &[("Nominal size", "50")]),
-    ("#/joints/order", &[], &[("How many bolts", "17"), ("Full torque", "38")]),
+    (
+        "#/joints/order",
+        &[],
+        &[
+            ("Places, a row x y for each bolt", "-120 20\n0 75\n120 20\n0 -75"),
+            ("Full torque", "38"),
+        ],
+    ),
 ];
 
 /// Readings of every survey that has a result of its own.

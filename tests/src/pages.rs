@@ -21,11 +21,12 @@ impl Browser {
         self.until_notice(&format!("Written a new build: {name}"));
     }
 
-    /// Writes the order of four tension bolts to 38 N·m down: passes at 12.5, 25.5 and 38 N·m, then once around.
+    /// Writes the order of four tension bolts to 38 N·m down: passes at 12.5, 25.5 and 38 N·m, then once more.
     #[track_caller]
     pub fn order_bolts(&self) {
         self.go("#/joints/order");
-        self.fill(&textbox("How many bolts"), "4");
+        self.tap(&button("By name only"));
+        self.fill(&textbox("Names in the order of their turn"), "2 4 1 3");
         self.fill(&textbox("Full torque"), "38");
         // A third of all of it: the whole torque has been typed.
         self.until_says("12.5 N·m");

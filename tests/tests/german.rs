@@ -3,7 +3,7 @@
 use pitleaf_core::book::demo;
 use pitleaf_core::kept;
 use pitleaf_tests::places::{LONG, PLACES, with_a_full_book};
-use pitleaf_tests::{Browser, Phone, Server, button, link, textbox};
+use pitleaf_tests::{Browser, Phone, Server, button, combobox, link, textbox};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 
@@ -56,6 +56,38 @@ fn the_book_is_the_same_in_both_languages_and_the_choice_stays() {
     browser.until("the English app is open", |browser| language(browser) == json!("en"));
     browser.go("#/book");
     browser.until_says("0,09 mm");
+}
+
+/// What is typed on the joints' screens is kept by what a field is, not by what it is called.
+#[test]
+fn what_is_typed_at_the_joints_stays_through_another_language() {
+    let server = Server::start();
+    let browser = Browser::open(server.url());
+    browser.go("#/joints/clamp");
+    browser.fill(&textbox("Torque"), "45");
+    browser.fill(&textbox("Nut factor K, one or a range"), "0.17");
+    browser.go("#/joints/press");
+    browser.choose(&combobox("Housing’s metal"), "Aluminium 356, cast");
+
+    speak_german(&browser);
+    browser.go("de/#/joints/clamp");
+    browser.until_says("Noch anzugeben");
+    assert_eq!(browser.property(&textbox("Drehmoment"), "value"), "45", "the torque");
+    browser.fill(&textbox("Drehmoment"), "47");
+    browser.go("de/#/joints/press");
+    let metal = combobox("Metall des Gehäuses");
+    assert_eq!(browser.property(&metal, "value"), "aluminium-356", "the metal");
+
+    browser.go("de/#/settings");
+    browser.tap(&link("English"));
+    browser.until("the English app is open", |browser| language(browser) == json!("en"));
+    browser.go("#/joints/clamp");
+    assert_eq!(browser.property(&textbox("Torque"), "value"), "47", "as typed in German");
+    assert_eq!(
+        browser.property(&textbox("Nut factor K, one or a range"), "value"),
+        "0.17",
+        "as typed in English"
+    );
 }
 
 /// The choice was German, and the browser has thrown its copy away: English is better than nothing.

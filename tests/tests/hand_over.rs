@@ -13,7 +13,8 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
     phone.open_demo();
     // What the book itself answers is put in where it belongs.
     phone.go("#/joints/order");
-    phone.fill(&textbox("How many bolts"), "4");
+    phone.tap(&button("By name only"));
+    phone.fill(&textbox("Names in the order of their turn"), "2 4 1 3");
     phone.fill(&textbox("Full torque"), "38");
     phone.until_says("12.5 N·m");
     phone.tap(&button("Write the order down and start"));

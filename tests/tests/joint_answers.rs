@@ -198,19 +198,19 @@ fn an_order_of_ones_own_is_drawn_and_a_wrong_one_refused() {
     let server = Server::start();
     let phone = small(&server);
     phone.go("#/joints/order");
+    let own = "Own order by letters, if the manual has one";
+    let passes = "Passes in %, one more at 100 follows";
+    phone.tap(&button("On one circle"));
     fill(&phone, &[("How many bolts", "5"), ("Full torque", "40")]);
-    fill(&phone, &[("Own order (empty: crosswise)", "1 3 5 2 2")]);
-    phone.until_says("Bolt 2 comes twice. Leave it in once.");
-    fill(
-        &phone,
-        &[
-            ("Own order (empty: crosswise)", "1 3 5 2 4"),
-            ("Passes in %, once around follows", "50, 40"),
-        ],
-    );
+    phone.find(&image("Order of the bolts: A-C-E-B-D"));
+    fill(&phone, &[(own, "A C E B B")]);
+    phone.until_says("Bolt B comes twice. Leave it in once.");
+    fill(&phone, &[(own, "A C E B 4")]);
+    phone.until_says("There is no bolt 4: they are called A to E.");
+    fill(&phone, &[(own, "A C B E D"), (passes, "50, 40")]);
     phone.until_says("The passes must rise and end at 100 %.");
-    fill(&phone, &[("Passes in %, once around follows", "50, 100")]);
-    phone.find(&image("Order of the bolts: 1-3-5-2-4"));
+    fill(&phone, &[(passes, "50, 100")]);
+    phone.find(&image("Order of the bolts: A-C-B-E-D"));
     phone.tap(&button("Write the order down and start"));
     phone.until_says("pass 1 of 3");
     phone.until_says("20.0 N·m");
@@ -218,7 +218,38 @@ fn an_order_of_ones_own_is_drawn_and_a_wrong_one_refused() {
     phone.until_says("pass 2 of 3");
     phone.reload();
     phone.until_says("pass 2 of 3");
-    phone.find(&image("Order of the bolts: 1-3-5-2-4"));
+    phone.find(&image("Order of the bolts: A-C-B-E-D"));
+}
+
+/// What holds the stack goes by place: tapped on the housing, or pasted, which is the equal way.
+#[test]
+fn bolts_are_tapped_where_they_stand_and_go_from_the_middle_outwards() {
+    let server = Server::start();
+    let phone = small(&server);
+    phone.go("#/joints/order");
+    phone.until_says("Still to give: the bolts. Tap them on the picture");
+    let picture = image("Bolts on the housing. Tap to add one.");
+    let places = textbox("Places, a row x y for each bolt");
+    let rows = |phone: &Browser| {
+        let rows = phone.property(&places, "value");
+        rows.as_str().map_or(0, |rows| rows.lines().count())
+    };
+    // Half a second between touches: they are meant as two.
+    for (number, place) in (1..).zip([(-90, 0), (90, 0), (0, 40)]) {
+        phone.draw(&picture, &[place]);
+        phone.until("the bolt has its row", |phone| rows(phone) == number);
+    }
+    phone.draw(&picture, &[(90, 0)]);
+    phone.until("a second tap takes it out", |phone| rows(phone) == 2);
+
+    phone.fill(&places, "-120 20\n0 75\n120 20\n0 -75");
+    phone.fill(&textbox("Full torque"), "38");
+    phone.until_says("B-D-A-C");
+    phone.tap(&button("Write the order down and start"));
+    phone.find(&image("Order of the bolts: B-D-A-C"));
+    phone.until_says("pass 1 of 4, in the order shown");
+    phone.reload();
+    phone.find(&image("Order of the bolts: B-D-A-C"));
 }
 
 /// A stated steel, and the stretch of the free length: 20 kN on 58.0 mm² of M10 thread, 50 mm of it, with

@@ -95,8 +95,8 @@ fn the_joints_are_reached_from_the_bench_the_parts_and_the_steps() {
             "#/work/step/tightened",
             link("Tightening order"),
             "#/joints/order",
-            "Still to give: How many bolts",
-            &[("Joint", "Tension bolts"), ("Passes in %, once around follows", "33, 67, 100")],
+            "Still to give: the bolts. Tap them on the picture",
+            &[("Joint", "Tension bolts"), ("Passes in %, one more at 100 follows", "33, 67, 100")],
         ),
     ];
     for (from, way, to, says, fields) in ways {

@@ -135,9 +135,9 @@ pub enum Fact {
     TighteningOrder {
         /// Which joint, in the builder's words.
         joint: String,
-        /// Bolts' numbers, `1-5-3-7`.
+        /// Bolts' names, `A-E-C-G`.
         order: String,
-        /// The passes in percent, `33, 67, 100`; once around follows.
+        /// The passes in percent, `33, 67, 100`; one more at the full torque follows.
         shares: String,
         /// The full torque, as typed.
         torque: String,
@@ -145,6 +145,10 @@ pub enum Fact {
         unit: Unit,
         /// Whether it is a joint that does not hold the stack together.
         elsewhere: bool,
+        /// Whether its bolts stand evenly on one circle, clockwise from the top.
+        circle: bool,
+        /// Where its bolts stand, a row `x y` in millimetres for each; empty where nobody said.
+        places: String,
     },
     /// A pass of a joint's order was done.
     Tightened {
@@ -222,7 +226,7 @@ kept_variants!(Fact {
     "readings" = Readings(inside),
     "spacer" = Spacer(inside),
     "note" = Note { about: or_usual, words },
-    "tightening-order" = TighteningOrder { joint, order, shares, torque, unit, elsewhere: left_out },
+    "tightening-order" = TighteningOrder { joint, order, shares, torque, unit, elsewhere: left_out, circle: left_out, places: left_out },
     "tightened" = Tightened { joint, pass, of, torque, unit },
     "dowels-solid" = DowelsSolid { solid },
     "oil-feed" = OilFeed { words, bore: or_usual, unit },

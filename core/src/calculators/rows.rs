@@ -35,9 +35,9 @@ pub(super) const LINES: &[Line] = &[
     Line {
         name: "Tightening order",
         about: "Passes, ticked off",
-        words: "sequence pattern crosswise passes tension bolts",
+        words: "sequence pattern crosswise middle outwards passes tension bolts",
         what: "Which bolt comes next, in how many passes, and what the wrench is set to in each.",
-        how: "Number the bolts as on your drawing, from the middle outwards; tick off each pass as it is done.",
+        how: "Type the engine’s own order if its manual gives one. Else tap the bolts where they stand: they go from the middle outwards. Crosswise is for bolts on one circle. Tick off each pass as it is done.",
         why: "One bolt tightened alone squeezes the stack askew, and a phone call hides which pass was the last.",
     },
     Line {

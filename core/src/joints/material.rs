@@ -4,7 +4,6 @@ use super::bounds::{self, EXPANSION, MODULUS, POISSON};
 use super::material_rows::ROWS;
 use super::{Range, Refusal};
 use crate::gather::Gather;
-use pitleaf_translated::tr;
 use uom::si::f64::{Pressure, TemperatureCoefficient, ThermodynamicTemperature};
 use uom::si::pressure::{gigapascal, megapascal};
 use uom::si::temperature_coefficient::per_kelvin;
@@ -13,6 +12,7 @@ use uom::si::thermodynamic_temperature::degree_celsius;
 /// A metal.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Material {
+    word: &'static str,
     name: String,
     modulus: Range<Pressure>,
     poisson: f64,
@@ -27,25 +27,26 @@ impl Material {
         let gpa = Pressure::new::<gigapascal>;
         ROWS.iter()
             .map(|row| Self {
-                name: row.0.to_owned(),
-                modulus: Range::exactly(gpa(row.1)).reaching(gpa(row.2)),
-                poisson: row.3,
-                expansion: Self::expansion_in_millionths(row.4),
-                warmest: ThermodynamicTemperature::new::<degree_celsius>(row.5.into()),
+                word: row.0,
+                name: row.1.to_owned(),
+                modulus: Range::exactly(gpa(row.2)).reaching(gpa(row.3)),
+                poisson: row.4,
+                expansion: Self::expansion_in_millionths(row.5),
+                warmest: ThermodynamicTemperature::new::<degree_celsius>(row.6.into()),
             })
             .gather()
     }
 
-    /// The metal of the tables with a name.
+    /// The metal of the tables by the word it is kept by, or by its name.
     #[must_use]
     pub fn named(name: &str) -> Option<Self> {
-        Self::usual().into_iter().find(|metal| metal.name == name)
+        Self::usual().into_iter().find(|metal| metal.word == name || metal.name == name)
     }
 
     /// The steel that bolts and studs stretch as; none where the tables lost it, which the tests forbid.
     #[must_use]
     pub fn of_bolts() -> Option<Self> {
-        Self::named(tr!("Steel 1020"))
+        Self::named("steel-1020")
     }
 
     /// An expansion in millionths a kelvin, as handbooks print it.
@@ -71,7 +72,13 @@ impl Material {
         POISSON.check(poisson)?;
         EXPANSION.check(expansion.get::<per_kelvin>() * 1e6)?;
         bounds::check(&bounds::TEMPERATURE, warmest.get::<degree_celsius>())?;
-        Ok(Self { name: name.to_owned(), modulus, poisson, expansion, warmest })
+        Ok(Self { word: "", name: name.to_owned(), modulus, poisson, expansion, warmest })
+    }
+
+    /// The word it is kept by, the same in every language; empty for one of the builder's own.
+    #[must_use]
+    pub fn word(&self) -> &'static str {
+        self.word
     }
 
     /// Its name.

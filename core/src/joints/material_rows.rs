@@ -6,8 +6,9 @@
 
 use pitleaf_translated::translated;
 
-/// A metal: name, least and greatest modulus in GPa, Poisson's ratio, expansion in 10⁻⁶/K, warmest in °C.
+/// A metal: the word it is kept by, name, least and greatest modulus in GPa, Poisson's ratio, expansion in 10⁻⁶/K, warmest in °C.
 pub(super) struct Row(
+    pub(super) &'static str,
     pub(super) &'static str,
     pub(super) f64,
     pub(super) f64,
@@ -18,12 +19,12 @@ pub(super) struct Row(
 
 #[translated]
 pub(super) const ROWS: &[Row] = &[
-    Row("Grey cast iron", 90.0, 113.0, 0.26, 11.4, 300),
-    Row("Ductile cast iron 60-40-18", 169.0, 169.0, 0.29, 11.2, 300),
-    Row("Ductile cast iron 80-55-06", 168.0, 168.0, 0.31, 10.6, 300),
-    Row("Steel 1020", 207.0, 207.0, 0.30, 11.7, 250),
-    Row("Steel 4140 or 4340, hardened", 207.0, 207.0, 0.30, 12.3, 180),
-    Row("Aluminium 356, cast", 72.4, 72.4, 0.33, 21.5, 150),
-    Row("Aluminium 6061", 69.0, 69.0, 0.33, 23.6, 150),
-    Row("Aluminium 7075", 71.0, 71.0, 0.33, 23.4, 120),
+    Row("grey-iron", "Grey cast iron", 90.0, 113.0, 0.26, 11.4, 300),
+    Row("ductile-iron-60", "Ductile cast iron 60-40-18", 169.0, 169.0, 0.29, 11.2, 300),
+    Row("ductile-iron-80", "Ductile cast iron 80-55-06", 168.0, 168.0, 0.31, 10.6, 300),
+    Row("steel-1020", "Steel 1020", 207.0, 207.0, 0.30, 11.7, 250),
+    Row("steel-4140", "Steel 4140 or 4340, hardened", 207.0, 207.0, 0.30, 12.3, 180),
+    Row("aluminium-356", "Aluminium 356, cast", 72.4, 72.4, 0.33, 21.5, 150),
+    Row("aluminium-6061", "Aluminium 6061", 69.0, 69.0, 0.33, 23.6, 150),
+    Row("aluminium-7075", "Aluminium 7075", 71.0, 71.0, 0.33, 23.4, 120),
 ];

@@ -9,12 +9,15 @@
 //! - [`clamp`]: torque, preload, stretch, and the clamp of a set of bolts and studs.
 //! - [`separation`]: firing pressure against the clamp.
 //! - [`slip`]: friction and dowels against the reaction torque.
-//! - [`sequence`]: the order of tightening; [`plan`]: its passes, and how far the book has them.
+//! - [`bolts`]: where the bolts of a joint stand and what each is called; [`sequence`]: the order of
+//!   tightening; [`bolt_picture`]: both drawn; [`plan`]: its passes, and how far the book has them.
 //! - [`fits`]: ISO 286 limits and fits, and the fit of a measured pair.
 //! - [`press`]: press fits by Lamé.
 //! - [`oil_line`]: an outside oil feed; [`oil_feed`]: the hold until it is recorded.
 //! - [`typed`] and [`shown`]: a range as typed, and as shown.
 
+pub mod bolt_picture;
+pub mod bolts;
 pub mod bounds;
 pub mod clamp;
 pub mod fits;

@@ -2,6 +2,7 @@
 //! the book says it has come.
 
 use super::Refusal;
+use super::bolts::Bolts;
 use super::bounds::TORQUE;
 use super::sequence::{Order, OrderFault, Pass, own_passes};
 use crate::book::{Book, BuildId, Entry, Fact, Subject};
@@ -17,6 +18,8 @@ use uom::si::ratio::ratio;
 pub struct Plan {
     /// Which joint, in the builder's words.
     pub joint: String,
+    /// Its bolts.
+    pub bolts: Bolts,
     /// The order of the passes.
     pub order: Order,
     /// The passes as typed, in percent.
@@ -40,14 +43,14 @@ pub enum PlanFault {
 }
 
 impl Plan {
-    /// The plan of a joint of the stack: crosswise where `order` is empty, else the builder's own. The last pass
-    /// is followed by one more, once around at the full torque.
+    /// The plan of a joint of the stack: in the order that follows from how its bolts stand where `order` is
+    /// empty, else in the builder's own. The last pass is followed by one more at the full torque.
     ///
     /// # Errors
     /// The first [`PlanFault`].
     pub fn read(
         joint: &str,
-        count: u16,
+        bolts: Bolts,
         order: &str,
         shares: &str,
         torque: &str,
@@ -57,33 +60,39 @@ impl Plan {
         if joint.is_empty() {
             return Err(PlanFault::NoJoint);
         }
-        let order = if order.trim().is_empty() {
-            Order::crosswise(count)
-        } else {
-            Order::read(order, count)
-        };
+        let order =
+            if order.trim().is_empty() { bolts.usual_order() } else { bolts.read_order(order) };
         let order = order.map_err(PlanFault::Order)?;
         let torque = Reading::read(torque, unit, &TORQUE)
             .map_err(|fault| PlanFault::Torque(fault.into()))?;
         let mut passes = own_passes(&order, &read_shares(shares)?).map_err(PlanFault::Order)?;
-        let around = Order::around(count).map_err(PlanFault::Order)?;
-        passes.extend(passes.last().map(|last| Pass { order: around, ..last.clone() }));
-        let shares = shares.trim().to_owned();
-        Ok(Self { joint: joint.to_owned(), order, shares, torque, elsewhere: false, passes })
+        let once_more = bolts.once_more(&order);
+        passes.extend(passes.last().map(|last| Pass { order: once_more, ..last.clone() }));
+        let (joint, shares) = (joint.to_owned(), shares.trim().to_owned());
+        Ok(Self { joint, bolts, order, shares, torque, elsewhere: false, passes })
     }
 
     /// The plan in force of a joint in a build.
+    ///
+    /// An entry that says neither where its bolts stand nor that they are on a circle gives them by name alone,
+    /// in the order written: that is all it says.
     #[must_use]
     pub fn of(book: &Book, build: &BuildId, joint: &str) -> Option<Self> {
         let subject = Subject::TighteningOrder(joint.to_owned());
-        match &book.current(build, &subject)?.fact {
-            Fact::TighteningOrder { joint, order, shares, torque, unit, elsewhere } => {
-                let count = u16::try_from(pieces(order).count()).ok()?;
-                let plan = Self::read(joint, count, order, shares, torque, *unit).ok()?;
-                Some(Self { elsewhere: *elsewhere, ..plan })
-            }
-            _ => None,
-        }
+        let Fact::TighteningOrder { joint, order, shares, torque, unit, elsewhere, circle, places } =
+            &book.current(build, &subject)?.fact
+        else {
+            return None;
+        };
+        let bolts = if *circle {
+            Bolts::named(order).and_then(|bolts| Bolts::circle(bolts.count()))
+        } else if places.is_empty() {
+            Bolts::named(order)
+        } else {
+            Bolts::placed(places, Unit::Millimetre)
+        };
+        let plan = Self::read(joint, bolts.ok()?, order, shares, torque, *unit).ok()?;
+        Some(Self { elsewhere: *elsewhere, ..plan })
     }
 
     /// What the book writes of it.
@@ -91,15 +100,29 @@ impl Plan {
     pub fn fact(&self) -> Fact {
         Fact::TighteningOrder {
             joint: self.joint.clone(),
-            order: self.order.to_string(),
+            order: self.bolts.said(&self.order),
             shares: self.shares.clone(),
             torque: self.torque.number().to_owned(),
             unit: self.torque.unit(),
             elsewhere: self.elsewhere,
+            circle: matches!(self.bolts, Bolts::Circle(_)),
+            places: self.bolts.rows(),
         }
     }
 
-    /// Its passes, the last once around.
+    /// In which way a pass goes, in a few words: what the picture and the list show.
+    #[must_use]
+    #[translated]
+    pub fn way(&self, number: usize) -> &'static str {
+        let is_last = number == self.passes.len();
+        match (&self.bolts, is_last) {
+            (Bolts::Circle(_), true) => "once around",
+            (_, true) => "once more, same order",
+            _ => "in the order shown",
+        }
+    }
+
+    /// Its passes, the last once more at the full torque.
     #[must_use]
     pub fn passes(&self) -> &[Pass] {
         &self.passes

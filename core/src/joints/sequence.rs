@@ -1,10 +1,10 @@
-//! The order a circle of bolts is tightened in, and the passes it is done in.
+//! The order the bolts of a joint are tightened in, and the passes it is done in.
 //!
-//! Bolts are numbered from 1, clockwise as the builder looks at them. Passes: a third, two thirds and
-//! all of the torque crosswise, then once around at full torque, after the pattern of ASME PCC-1 (from
-//! memory); the builder's own order and shares stand above it.
+//! Bolts are numbered from 1; what each is called, and which order is usual for how they stand, is told by
+//! [`Bolts`](super::bolts::Bolts). The builder's own order and shares stand above all of it.
 
 use crate::gather::Gather;
+use crate::trochoid::Point;
 use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::f64::{Ratio, Torque};
@@ -28,24 +28,30 @@ pub struct Pass {
     pub order: Order,
 }
 
-/// Why an order or its passes were not taken.
+/// Why bolts, their order or its passes were not taken.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum OrderFault {
+    /// Neither places nor names.
+    NoBolts,
     /// Too few or too many bolts.
     Count(usize),
-    /// A piece that is no bolt's number.
-    Unreadable(String),
+    /// A row that does not give a place; rows count from 1, empty ones too.
+    Row(usize),
+    /// A row with a place no housing reaches to.
+    Far(usize),
+    /// Two bolts in one place.
+    Together(String, String),
     /// A bolt there is not.
     Unknown {
-        /// Its number.
-        bolt: u16,
-        /// How many bolts there are.
-        count: u16,
+        /// What it was called.
+        bolt: String,
+        /// What the last one is called.
+        last: String,
     },
     /// A bolt that comes twice.
-    Twice(u16),
+    Twice(String),
     /// A bolt left out.
-    Missing(u16),
+    Missing(String),
     /// No passes, or the last not at the full torque, or one below the one before.
     Passes,
 }
@@ -87,51 +93,42 @@ impl Order {
         Ok(Self((1..=count).gather()))
     }
 
-    /// The builder's own order; as many bolts as there are numbers.
+    /// From the middle outwards: of the bolts about as near to the middle as the nearest left, the one
+    /// farthest from every one already tightened, then farthest from the last, then the lowest number.
+    ///
+    /// The middle is the mean of all places; about as near is within a tenth of the farthest bolt's
+    /// distance. Common practice, no source. On one circle it comes to [`Order::crosswise`].
     ///
     /// # Errors
-    /// Every [`OrderFault`] but [`OrderFault::Passes`] and [`OrderFault::Unreadable`].
-    pub fn own(bolts: &[u16]) -> Result<Self, OrderFault> {
-        check_count(bolts.len())?;
-        let count = u16::try_from(bolts.len()).map_err(|_| OrderFault::Count(bolts.len()))?;
-        let mut seen = vec![false; bolts.len()];
-        for &bolt in bolts {
-            let place = usize::from(bolt).checked_sub(1);
-            let place = place.and_then(|place| seen.get_mut(place));
-            let place = place.ok_or(OrderFault::Unknown { bolt, count })?;
-            if std::mem::replace(place, true) {
-                return Err(OrderFault::Twice(bolt));
-            }
+    /// [`OrderFault::Count`].
+    pub fn outwards(places: &[Point]) -> Result<Self, OrderFault> {
+        check_count(places.len())?;
+        let count = f64::from(u16::try_from(places.len()).unwrap_or(MOST_BOLTS));
+        let sum = places.iter().fold(Point::default(), |sum, place| sum + *place);
+        let middle = Point { x: sum.x / count, y: sum.y / count };
+        let out: Vec<f64> = places.iter().map(|place| (*place - middle).norm()).gather();
+        let band = 0.1 * out.iter().copied().fold(0.0, f64::max);
+        let mut left: Vec<u16> = (1..).zip(places).map(|(bolt, _)| bolt).gather();
+        let at = |bolt: u16| usize::from(bolt - 1);
+        let apart = |one: u16, other: u16| tenths((places[at(one)] - places[at(other)]).norm());
+        let mut order: Vec<u16> = Vec::new();
+        while !left.is_empty() {
+            let nearest = left.iter().map(|&bolt| out[at(bolt)]).fold(f64::INFINITY, f64::min);
+            let near = left.iter().copied().filter(|&bolt| out[at(bolt)] <= nearest + band);
+            let next = near.max_by_key(|&bolt| {
+                let from_done = order.iter().map(|&done| apart(bolt, done)).min();
+                let from_last = order.last().map(|&last| apart(bolt, last));
+                (from_done, from_last, std::cmp::Reverse(bolt))
+            });
+            order.extend(next);
+            left.retain(|bolt| Some(*bolt) != next);
         }
-        Ok(Self(bolts.to_vec()))
+        Ok(Self(order))
     }
 
-    /// Reads the builder's own order for so many bolts: `1 10 5 14`, `1-10-5-14`, `1, 10, 5, 14`.
-    ///
-    /// # Errors
-    /// Every [`OrderFault`] but [`OrderFault::Passes`].
-    pub fn read(text: &str, count: u16) -> Result<Self, OrderFault> {
-        check_count(count.into())?;
-        let pieces = text
-            .split(|c: char| c.is_whitespace() || matches!(c, ',' | ';' | '-' | '–' | '→'))
-            .filter(|piece| !piece.is_empty());
-        let mut bolts = Vec::new();
-        for piece in pieces {
-            let bolt: u16 = piece
-                .parse()
-                .map_err(|_| OrderFault::Unreadable(piece.chars().take(12).gather()))?;
-            if !(1..=count).contains(&bolt) {
-                return Err(OrderFault::Unknown { bolt, count });
-            }
-            if bolts.contains(&bolt) {
-                return Err(OrderFault::Twice(bolt));
-            }
-            bolts.push(bolt);
-        }
-        match (1..=count).find(|bolt| !bolts.contains(bolt)) {
-            Some(missing) => Err(OrderFault::Missing(missing)),
-            None => Ok(Self(bolts)),
-        }
+    /// An order by numbers, in which each of as many bolts comes once.
+    pub(super) fn of_numbers(bolts: Vec<u16>) -> Self {
+        Self(bolts)
     }
 
     /// The bolts' numbers, first first.
@@ -139,43 +136,6 @@ impl Order {
     pub fn bolts(&self) -> &[u16] {
         &self.0
     }
-
-    /// Where a bolt stands on the circle: the share of a turn clockwise from bolt 1, for drawing.
-    /// Bolts stand evenly there, whatever the housing does.
-    #[must_use]
-    pub fn place(&self, bolt: u16) -> f64 {
-        f64::from(bolt.saturating_sub(1)) / f64::from(u16::try_from(self.0.len()).unwrap_or(1))
-    }
-
-    /// That place on a circle of radius 1000 round (0, 0), bolt 1 on top: x to the right, y down.
-    #[must_use]
-    pub fn on_circle(&self, bolt: u16) -> (i32, i32) {
-        let (sine, cosine) = (self.place(bolt) * std::f64::consts::TAU).sin_cos();
-        #[expect(clippy::cast_possible_truncation, reason = "no further out than 1000")]
-        let whole = |value: f64| (value * 1000.0).round() as i32;
-        (whole(sine), whole(-cosine))
-    }
-}
-
-impl fmt::Display for Order {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for (place, bolt) in self.0.iter().enumerate() {
-            let dash = if place == 0 { "" } else { "-" };
-            write!(f, "{dash}{bolt}")?;
-        }
-        Ok(())
-    }
-}
-
-/// The usual passes: 33, 67 and 100 % crosswise, then once around at 100 %.
-///
-/// # Errors
-/// [`OrderFault::Count`].
-pub fn usual_passes(count: u16) -> Result<Vec<Pass>, OrderFault> {
-    let crosswise = Order::crosswise(count)?;
-    let mut passes = own_passes(&crosswise, &[33.0, 67.0, 100.0])?;
-    passes.push(Pass { share: Ratio::new::<percent>(100.0), order: Order::around(count)? });
-    Ok(passes)
 }
 
 /// Passes of the builder's own, in percent of the full torque: none below the one before, the last 100.
@@ -200,12 +160,19 @@ impl Pass {
     }
 }
 
-fn check_count(count: usize) -> Result<(), OrderFault> {
+pub(super) fn check_count(count: usize) -> Result<(), OrderFault> {
     if (usize::from(FEWEST_BOLTS)..=usize::from(MOST_BOLTS)).contains(&count) {
         Ok(())
     } else {
         Err(OrderFault::Count(count))
     }
+}
+
+/// A distance in whole tenths of a millimetre: a finer difference decides no order.
+fn tenths(distance: f64) -> i64 {
+    #[expect(clippy::cast_possible_truncation, reason = "places lie within a metre of the middle")]
+    let tenths = (distance * 10.0).round() as i64;
+    tenths
 }
 
 /// Bolts between two, the shorter way round.
@@ -218,15 +185,23 @@ impl fmt::Display for OrderFault {
     #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
+            Self::NoBolts => f.write_str(
+                "Still to give: the bolts. Tap them on the picture, paste their places, or list their names in the manual’s order.",
+            ),
+            Self::Count(1) => f.write_str("One bolt makes no order. Give at least two."),
             Self::Count(count) => write!(
                 f,
                 "{count} bolts make no pattern here. Give {FEWEST_BOLTS} to {MOST_BOLTS}."
             ),
-            Self::Unreadable(piece) => {
-                write!(f, "“{piece}” is no bolt’s number. Write the numbers with spaces between.")
+            Self::Row(row) => write!(f, "Row {row} is no place. Give two figures, x and y: 40 -62.5."),
+            Self::Far(row) => {
+                write!(f, "Row {row} lies more than a metre from the middle. Check the point and the unit.")
             }
-            Self::Unknown { bolt, count } => {
-                write!(f, "There is no bolt {bolt}: they are numbered 1 to {count}.")
+            Self::Together(one, other) => {
+                write!(f, "Bolts {one} and {other} stand in one place. Leave one of them out.")
+            }
+            Self::Unknown { bolt, last } => {
+                write!(f, "There is no bolt {bolt}: they are called A to {last}.")
             }
             Self::Twice(bolt) => write!(f, "Bolt {bolt} comes twice. Leave it in once."),
             Self::Missing(bolt) => write!(f, "Bolt {bolt} is missing. Every bolt comes once."),

@@ -94,6 +94,8 @@ fn joint_order() -> Fact {
         torque: "38".to_owned(),
         unit: Unit::NewtonMetre,
         elsewhere: false,
+        circle: false,
+        places: String::new(),
     }
 }
 

@@ -1,11 +1,11 @@
 //! Bad input never panics and never becomes a number: whatever comes in, an answer is finite or refused.
 
+use pitleaf_core::joints::bolts::{Bolts, tapped};
 use pitleaf_core::joints::clamp::{Section, preload, preload_of_stretch, stretch, torque_for};
 use pitleaf_core::joints::fits::{Class, limits};
 use pitleaf_core::joints::oil_line::{Line, Oil, OilState, fittings};
 use pitleaf_core::joints::press::{PressFit, Reach};
 use pitleaf_core::joints::separation::{Chamber, separation};
-use pitleaf_core::joints::sequence::Order;
 use pitleaf_core::joints::slip::{Dowels, reaction, slip};
 use pitleaf_core::joints::threads::{Drill, find_ports, find_threads};
 use pitleaf_core::joints::{Material, Range, Refusal, bounds};
@@ -222,7 +222,10 @@ proptest! {
 
     #[test]
     fn typed_text(text in ".{0,24}", count in any::<u16>(), ticks in any::<i64>()) {
-        let _ = (Class::read(&text), Drill::named(&text), Order::read(&text, count % 70));
+        let _ = (Class::read(&text), Drill::named(&text), Bolts::named(&text));
+        let _ = Bolts::placed(&text, Unit::Millimetre).map(|bolts| bolts.rows());
+        let _ = Bolts::circle(count % 70).and_then(|bolts| bolts.read_order(&text));
+        let _ = tapped(&text, Unit::Inch, pitleaf_core::trochoid::Point::default());
         let _ = (find_threads(&text), find_ports(&text), bounds::NUT_FACTOR.read(&text));
         if let Ok(class) = Class::read("H7") {
             let _ = limits(Amount::whole(ticks, Unit::Micrometre), class);

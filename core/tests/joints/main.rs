@@ -4,6 +4,7 @@
 //! the published definition, *M* from memory.
 
 mod bad_input;
+mod bolts;
 mod clamp;
 mod fits;
 mod oil_line;

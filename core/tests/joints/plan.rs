@@ -1,10 +1,12 @@
 //! A joint's tightening plan, as typed and as the book has it; and the hold on a shut oil passage.
 
 use pitleaf_core::book::{Book, Entry, EntryId, FORMAT, Fact};
+use pitleaf_core::joints::bolts::Bolts;
 use pitleaf_core::joints::oil_feed::{Feed, Held};
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::limits::{BuildKind, Sheet};
 use pitleaf_core::quantity::Unit;
+use uom::si::length::millimeter;
 
 fn id(text: &str) -> EntryId {
     EntryId(text.into())
@@ -33,8 +35,13 @@ fn opened() -> Fact {
     Fact::Opened { name, kind: BuildKind::ForcedInduction, rotors: 2, demo: true }
 }
 
+fn circle(count: u16) -> Bolts {
+    Bolts::circle(count).expect("a circle")
+}
+
+/// Four bolts on a circle.
 fn plan(joint: &str, order: &str) -> Plan {
-    Plan::read(joint, 4, order, "33, 67, 100", "38", Unit::NewtonMetre).expect("a plan")
+    Plan::read(joint, circle(4), order, "33, 67, 100", "38", Unit::NewtonMetre).expect("a plan")
 }
 
 fn done(number: u16) -> Fact {
@@ -47,56 +54,113 @@ fn done_at(number: u16, read: &str) -> Fact {
 }
 
 #[test]
-fn a_plan_goes_crosswise_in_rising_passes_and_once_around() {
-    let plan = plan("Tension bolts", "");
-    let passes: Vec<(String, String)> =
-        plan.passes().iter().map(|pass| (plan.wrench(pass), pass.order.to_string())).collect();
+fn on_a_circle_a_plan_goes_crosswise_in_rising_passes_and_once_around() {
+    let plan = plan("Stationary gear", "");
     let wanted = [
-        ("12.5", "1-3-2-4"),
-        ("25.5", "1-3-2-4"),
+        ("12.5", "A-C-B-D", "in the order shown"),
+        ("25.5", "A-C-B-D", "in the order shown"),
         // As typed, not 38.0.
-        ("38", "1-3-2-4"),
-        ("38", "1-2-3-4"),
+        ("38", "A-C-B-D", "in the order shown"),
+        ("38", "A-B-C-D", "once around"),
     ];
-    assert_eq!(passes, wanted.map(|(torque, order)| (torque.into(), order.into())), "passes");
+    assert_eq!(passes(&plan), told(wanted), "passes");
+}
+
+type Told = Vec<(String, String, String)>;
+
+fn told<const N: usize>(rows: [(&str, &str, &str); N]) -> Told {
+    rows.map(|(torque, order, way)| (torque.into(), order.into(), way.into())).into()
+}
+
+fn passes(plan: &Plan) -> Told {
+    (1..)
+        .zip(plan.passes())
+        .map(|(number, pass)| {
+            (plan.wrench(pass), plan.bolts.said(&pass.order), plan.way(number).to_owned())
+        })
+        .collect()
+}
+
+/// What holds the stack stands on no circle: its order comes from the places, or from the manual's own list,
+/// and the last pass goes the same way once more.
+#[test]
+fn placed_bolts_go_from_the_middle_outwards_and_named_ones_as_listed() {
+    let placed = Bolts::placed("-80 0\n0 10\n80 0\n0 -10", Unit::Millimetre).expect("places");
+    let of = |bolts: Bolts| {
+        Plan::read("Tension bolts", bolts, "", "50, 100", "38", Unit::NewtonMetre).expect("a plan")
+    };
+    let wanted = [
+        ("19.0", "B-D-A-C", "in the order shown"),
+        ("38", "B-D-A-C", "in the order shown"),
+        ("38", "B-D-A-C", "once more, same order"),
+    ];
+    assert_eq!(passes(&of(placed)), told(wanted), "by place");
+    let named = Bolts::named("7 2 11 4").expect("names");
+    let wanted = [
+        ("19.0", "7-2-11-4", "in the order shown"),
+        ("38", "7-2-11-4", "in the order shown"),
+        ("38", "7-2-11-4", "once more, same order"),
+    ];
+    assert_eq!(passes(&of(named)), told(wanted), "by name");
+}
+
+/// An order as entries had it before places were asked for: numbers, on no circle that anybody named.
+#[test]
+fn an_old_order_is_read_as_its_list() {
+    let old = r#"{"tightening-order":{"joint":"Tension bolts","order":"1-3-2-4","shares":"33, 67, 100","torque":"38","unit":"N·m"}}"#;
+    let fact: Fact = pitleaf_core::kept::read(old).expect("an old entry");
+    let book = book(&[opened(), fact]);
+    let plan = Plan::of(&book, &id("kestrel"), "Tension bolts").expect("a plan");
+    assert_eq!(plan.bolts, Bolts::named("1 3 2 4").expect("names"), "by name alone");
+    assert_eq!(plan.passes().len(), 4, "as many passes as it had");
+    assert!(plan.bolts.places().is_empty(), "no picture is made up");
 }
 
 #[test]
 fn a_plan_of_the_builders_own_reads_back_from_the_book() {
-    let own = plan("Front cover", "2 4 1 3");
-    let book = book(&[opened(), own.fact()]);
-    assert_eq!(Plan::of(&book, &id("kestrel"), "Front cover"), Some(own), "the same plan");
+    let on_circle = plan("Front cover", "b d a c");
+    let read = |name: &str, bolts: Result<Bolts, _>| {
+        Plan::read(name, bolts.expect("bolts"), "", "50, 100", "38", Unit::NewtonMetre)
+            .expect("a plan")
+    };
+    let placed = read("Tension bolts", Bolts::placed("-3.15 0.5\n0 10,25\n2 -4", Unit::Inch));
+    let named = read("Studs", Bolts::named("front top, rear-top, low"));
+    let book = book(&[opened(), on_circle.fact(), placed.fact(), named.fact()]);
+    for own in [on_circle, named] {
+        assert_eq!(Plan::of(&book, &id("kestrel"), &own.joint), Some(own.clone()), "{}", own.joint);
+    }
+    let back = Plan::of(&book, &id("kestrel"), "Tension bolts").expect("a plan");
+    assert_eq!(back.order, placed.order, "the same order");
+    for (one, other) in back.bolts.places().iter().zip(placed.bolts.places()) {
+        // Written to the hundredth of a millimetre.
+        assert!(one.distance(other).get::<millimeter>() < 0.008, "{one:?} {other:?}");
+    }
     assert_eq!(Plan::of(&book, &id("kestrel"), "Oil pan"), None, "another joint");
 }
 
 #[test]
 fn what_makes_no_plan_says_why() {
-    let sentence = |joint: &str, count, order: &str, shares: &str, torque: &str| {
-        Plan::read(joint, count, order, shares, torque, Unit::NewtonMetre)
+    let sentence = |joint: &str, order: &str, shares: &str, torque: &str| {
+        Plan::read(joint, circle(4), order, shares, torque, Unit::NewtonMetre)
             .expect_err("refused")
             .to_string()
     };
     let passes = "The passes must rise and end at 100 %. Write them as 33, 67, 100.";
     assert_eq!(
-        sentence(" ", 4, "", "100", "38"),
+        sentence(" ", "", "100", "38"),
         "Say which joint it is: “Tension bolts”.",
         "no joint"
     );
     assert_eq!(
-        sentence("x", 61, "", "100", "38"),
-        "61 bolts make no pattern here. Give 2 to 60.",
-        "too many bolts"
-    );
-    assert_eq!(
-        sentence("x", 4, "1 2 3", "100", "38"),
-        "Bolt 4 is missing. Every bolt comes once.",
+        sentence("x", "A B C", "100", "38"),
+        "Bolt D is missing. Every bolt comes once.",
         "a bolt left out"
     );
-    assert_eq!(sentence("x", 4, "", "100, 50", "38"), passes, "falling");
-    assert_eq!(sentence("x", 4, "", "half, 100", "38"), passes, "a word");
-    assert_eq!(sentence("x", 4, "", "", "38"), passes, "no pass");
+    assert_eq!(sentence("x", "", "100, 50", "38"), passes, "falling");
+    assert_eq!(sentence("x", "", "half, 100", "38"), passes, "a word");
+    assert_eq!(sentence("x", "", "", "38"), passes, "no pass");
     assert_eq!(
-        sentence("x", 4, "", "100", "3800"),
+        sentence("x", "", "100", "3800"),
         "A tightening torque lies between 1 and 1000 N·m. Check the decimal point and the unit.",
         "ten times too much"
     );
@@ -226,7 +290,7 @@ fn the_book_tells_them_in_words() {
         .map(|words| (words.about, words.says))
         .collect();
     let wanted = [
-        ("Tension bolts · order", "1-3-2-4 to 38 N·m"),
+        ("Tension bolts · order", "A-C-B-D to 38 N·m"),
         ("Tension bolts · tightened", "pass 1 of 4 at 12.5 N·m"),
         ("Upper dowels", "solid"),
         ("Upper dowels", "hollow"),
@@ -238,7 +302,8 @@ fn the_book_tells_them_in_words() {
 
 #[test]
 fn a_wrench_that_read_twice_what_it_was_set_to_is_asked_about() {
-    let plan = Plan::read("Studs", 4, "", "50, 100", "40", Unit::NewtonMetre).expect("a plan");
+    let plan =
+        Plan::read("Studs", circle(4), "", "50, 100", "40", Unit::NewtonMetre).expect("a plan");
     let asks = |read: &str, unit| plan.far_off(1, read, unit);
     assert_eq!(
         asks("400", Unit::NewtonMetre).as_deref(),

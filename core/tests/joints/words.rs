@@ -4,7 +4,6 @@ use super::close;
 use pitleaf_core::joints::fits::{Class, Fit, Sizes, zones};
 use pitleaf_core::joints::oil_line::{Feed, Regime};
 use pitleaf_core::joints::separation::Chamber;
-use pitleaf_core::joints::sequence::{Order, OrderFault};
 use pitleaf_core::joints::strength::ProofVerdict;
 use pitleaf_core::joints::{Assumption, Caution, Range, Refusal, bounds, shown, typed};
 use pitleaf_core::quantity::{Amount, Unit};
@@ -122,21 +121,6 @@ fn verdicts_in_full() {
     }
 }
 
-#[test]
-fn too_many_bolts_are_refused_wherever_they_are_counted() {
-    let many: Vec<u16> = (1..=61).collect();
-    let text: Vec<String> = many.iter().map(ToString::to_string).collect();
-    for (way, fault) in [
-        ("as numbers", Order::own(&many).expect_err("refused")),
-        ("as text", Order::read(&text.join(" "), 61).expect_err("refused")),
-        ("around", Order::around(61).expect_err("refused")),
-    ] {
-        assert_eq!(fault, OrderFault::Count(61), "{way}");
-        assert_eq!(fault.to_string(), "61 bolts make no pattern here. Give 2 to 60.", "{way}");
-    }
-    assert_eq!(Order::around(60).expect("60 are held").bolts().len(), 60, "the most");
-}
-
 #[track_caller]
 fn reads(text: &str, least: i64, greatest: i64) {
     let ends = typed::range(text, Unit::Kilonewton, &bounds::PRELOAD).expect("a range");
@@ -242,13 +226,6 @@ fn bars_stand_on_one_scale() {
     let bars = shown::on_scale(&[range(1.0, 2.0), range(-3.0, 4.0), range(0.0, 0.0)]);
     assert_eq!(bars, [(250, 500), (0, 1000), (0, 0)], "of the greatest");
     assert_eq!(shown::on_scale(&[range(0.0, 0.0)]), [(0, 0)], "nothing at all");
-}
-
-#[test]
-fn bolts_are_drawn_clockwise_from_the_top() {
-    let order = Order::around(4).expect("4");
-    let places: Vec<(i32, i32)> = (1..=4).map(|bolt| order.on_circle(bolt)).collect();
-    assert_eq!(places, [(0, -1000), (1000, 0), (0, 1000), (-1000, 0)], "top, right, bottom, left");
 }
 
 /// ISO 286: 14 H7 is +18/0, 14 m6 is +18/+7, 14 s6 is +39/+28, 14 g6 is −6/−17 (checks above). P.

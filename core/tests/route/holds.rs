@@ -3,6 +3,7 @@
 use super::Shop;
 use super::sheet::{section, sheet as printed};
 use pitleaf_core::book::{Fact, Slot};
+use pitleaf_core::joints::bolts::Bolts;
 use pitleaf_core::joints::plan::Plan;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::ports::{PortName, SideHousing, Stage, TypedOutline};
@@ -10,7 +11,15 @@ use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{Copy, Kind, OpenPoints, Progress, Refusal, State};
 
 fn plan() -> Plan {
-    Plan::read("Tension bolts", 4, "", "50, 100", "38", Unit::NewtonMetre).expect("a plan")
+    Plan::read(
+        "Tension bolts",
+        Bolts::circle(4).expect("four"),
+        "",
+        "50, 100",
+        "38",
+        Unit::NewtonMetre,
+    )
+    .expect("a plan")
 }
 
 /// What makes the book answer a hold.
@@ -282,6 +291,8 @@ fn only_the_joints_of_the_stack_close_it() {
         torque: "38".to_owned(),
         unit: Unit::NewtonMetre,
         elsewhere: false,
+        circle: false,
+        places: String::new(),
     });
     assert_eq!(
         answer(&shop, "passes-complete"),

@@ -2,6 +2,7 @@
 
 use super::Shop;
 use pitleaf_core::book::{Face, Fact, Slot, Subject};
+use pitleaf_core::joints::bolts::Bolts;
 use pitleaf_core::joints::plan::Plan;
 use pitleaf_core::limits::{BuildKind, decide, limit_line};
 use pitleaf_core::quantity::Unit;
@@ -27,8 +28,15 @@ fn shop() -> Shop {
     shop.route(
         decide_on("side-housing-warp", "rear", Choice::Accept, "one race only").expect("taken"),
     );
-    let plan =
-        Plan::read("Tension bolts", 4, "", "50, 100", "38", Unit::NewtonMetre).expect("a plan");
+    let plan = Plan::read(
+        "Tension bolts",
+        Bolts::circle(4).expect("four"),
+        "",
+        "50, 100",
+        "38",
+        Unit::NewtonMetre,
+    )
+    .expect("a plan");
     shop.write(plan.fact());
     shop.write(plan.tightened(1, "", Unit::NewtonMetre).expect("no reading").expect("a pass"));
     shop
@@ -118,9 +126,9 @@ fn slots_marks_ports_passes_and_decisions_stand_in_it() {
     assert_eq!(
         passes,
         [
-            "Tension bolts | 1 of 3 | 19.0 N·m | 1-3-2-4 | done at 19.0 N·m",
-            "Tension bolts | 2 of 3 | 38 N·m | 1-3-2-4 | to do",
-            "Tension bolts | 3 of 3 | 38 N·m | 1-2-3-4 | to do",
+            "Tension bolts | 1 of 3 | 19.0 N·m | A-C-B-D | done at 19.0 N·m",
+            "Tension bolts | 2 of 3 | 38 N·m | A-C-B-D | to do",
+            "Tension bolts | 3 of 3 | 38 N·m | A-B-C-D | to do",
         ],
         "its passes"
     );

@@ -1,6 +1,6 @@
 //! One fastener: what a torque clamps, or which torque a clamp needs; its proof load and its stretch.
 
-use super::form::{Field, Form, Presets, Why, answer, fill_from, hand_over};
+use super::form::{Field, Form, Presets, Why, alike, answer, fill_from, hand_over};
 use super::{Job, show};
 use crate::dom::{El, button, el, text};
 use crate::route::Route;
@@ -42,29 +42,48 @@ impl Fields {
         const STRESSES: &[Unit] = &[Unit::Megapascal, Unit::Psi];
         let mut form = Form::of("clamp");
         let fields = Self {
-            way: form.words("Way", "torque"),
-            thread: form.words(tr!("Thread"), ""),
+            way: form.words(("way", "Way"), "torque"),
+            thread: form.words(("thread", tr!("Thread")), ""),
             torque: form.figure(
-                tr!("Torque"),
+                ("torque", tr!("Torque")),
                 &bounds::TORQUE,
                 &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre],
                 "",
             ),
             wanted: form.figure(
-                tr!("Clamp wanted"),
+                ("wanted", tr!("Clamp wanted")),
                 &bounds::PRELOAD,
                 &[Unit::Kilonewton, Unit::PoundForce],
                 "",
             ),
-            nut_factor: form.factor(tr!("Nut factor K, one or a range"), &bounds::NUT_FACTOR, ""),
-            scatter: form.factor(tr!("Scatter, either way"), &bounds::SCATTER, ""),
-            proof: form.figure(tr!("Proof stress"), &bounds::STRENGTH, STRESSES, ""),
-            tensile: form.figure(tr!("Tensile strength"), &bounds::STRENGTH, STRESSES, ""),
-            threaded: form.figure(tr!("Free thread"), &bounds::FREE_LENGTH, LENGTHS, ""),
-            shank_length: form.figure(tr!("Free shank"), &bounds::FREE_LENGTH, LENGTHS, ""),
-            shank: form.figure(tr!("Shank’s diameter"), &bounds::SHANK, LENGTHS, ""),
+            nut_factor: form.factor(
+                ("nut-factor", tr!("Nut factor K, one or a range")),
+                &bounds::NUT_FACTOR,
+                "",
+            ),
+            scatter: form.factor(("scatter", tr!("Scatter, either way")), &bounds::SCATTER, ""),
+            proof: form.figure(("proof", tr!("Proof stress")), &bounds::STRENGTH, STRESSES, ""),
+            tensile: form.figure(
+                ("tensile", tr!("Tensile strength")),
+                &bounds::STRENGTH,
+                STRESSES,
+                "",
+            ),
+            threaded: form.figure(
+                ("threaded", tr!("Free thread")),
+                &bounds::FREE_LENGTH,
+                LENGTHS,
+                "",
+            ),
+            shank_length: form.figure(
+                ("shank-length", tr!("Free shank")),
+                &bounds::FREE_LENGTH,
+                LENGTHS,
+                "",
+            ),
+            shank: form.figure(("shank", tr!("Shank’s diameter")), &bounds::SHANK, LENGTHS, ""),
             stretched: form.figure(
-                tr!("Stretch measured"),
+                ("stretched", tr!("Stretch measured")),
                 &bounds::STRETCH,
                 &[Unit::Millimetre, Unit::Thou],
                 "",
@@ -120,7 +139,7 @@ pub fn screen() -> Vec<El> {
         move || answer(&fields.needed(), clamp(fields)),
         [
             ways,
-            fields.thread.choice(Thread::all().map(Thread::name)),
+            fields.thread.choice(alike(Thread::all().map(Thread::name))),
             load,
             fill_from(tr!("Threads and seats are"), lubrications(fields)),
             fields.nut_factor.el(),
@@ -261,16 +280,16 @@ fn stretches(fields: Fields, thread: Thread, got: &Preload) -> Result<Vec<El>, W
 /// Takes the clamp on to the stack.
 fn hand_on(force: Range<Force>) -> El {
     let app = app();
-    let take = move |label: &'static str, words: &str| {
+    let take = move |id: &'static str, words: &str| {
         let text = shown::range(force, Amount::of_force, Unit::Kilonewton);
         button("plate-link", words, move || {
             let figure = text.trim_end_matches(" kN").to_owned();
-            hand_over("stack", label, figure, Unit::Kilonewton);
+            hand_over("stack", id, figure, Unit::Kilonewton);
             app.go(&Route::Joints(Job::Stack));
         })
     };
     el("div")
         .class("pair")
-        .with(take(tr!("Clamp of each bolt"), tr!("Take it for the bolts")))
-        .with(take(tr!("Clamp of each stud"), tr!("Take it for the studs")))
+        .with(take("bolt", tr!("Take it for the bolts")))
+        .with(take("stud", tr!("Take it for the studs")))
 }

@@ -1,6 +1,6 @@
 //! Limits and fits: by ISO class, by limits as given, or of a measured pair.
 
-use super::form::{Field, Form, Why, answer};
+use super::form::{Field, Form, Why, alike, answer};
 use super::{Job, show};
 use crate::dom::{El, el, svg, text};
 use crate::widget::switch;
@@ -35,15 +35,15 @@ impl Fields {
     fn new() -> Self {
         const LENGTHS: &[Unit] = &[Unit::Millimetre, Unit::Inch];
         let mut form = Form::of("fits");
-        let mut size = |label, bounds| form.figure(label, bounds, LENGTHS, "");
+        let mut size = |named, bounds| form.figure(named, bounds, LENGTHS, "");
         let fields = [
-            size(tr!("Nominal size"), &bounds::FIT_NOMINAL),
-            size(tr!("Hole, least"), &bounds::FIT_HOLE),
-            size(tr!("Hole, greatest"), &bounds::FIT_HOLE),
-            size(tr!("Pin or shaft, least"), &bounds::FIT_SHAFT),
-            size(tr!("Pin or shaft, greatest"), &bounds::FIT_SHAFT),
-            size(tr!("Hole, measured"), &bounds::FIT_HOLE),
-            size(tr!("Pin or shaft, measured"), &bounds::FIT_SHAFT),
+            size(("nominal", tr!("Nominal size")), &bounds::FIT_NOMINAL),
+            size(("hole-least", tr!("Hole, least")), &bounds::FIT_HOLE),
+            size(("hole-greatest", tr!("Hole, greatest")), &bounds::FIT_HOLE),
+            size(("shaft-least", tr!("Pin or shaft, least")), &bounds::FIT_SHAFT),
+            size(("shaft-greatest", tr!("Pin or shaft, greatest")), &bounds::FIT_SHAFT),
+            size(("hole-size", tr!("Hole, measured")), &bounds::FIT_HOLE),
+            size(("shaft-size", tr!("Pin or shaft, measured")), &bounds::FIT_SHAFT),
         ];
         let [
             nominal,
@@ -55,12 +55,12 @@ impl Fields {
             shaft_size,
         ] = fields;
         let fields = Self {
-            way: form.words("Way", "class"),
+            way: form.words(("way", "Way"), "class"),
             nominal,
-            hole: form.words(tr!("Hole"), "H"),
-            hole_grade: form.words(tr!("Hole’s grade"), "7"),
-            shaft: form.words(tr!("Shaft"), "m"),
-            shaft_grade: form.words(tr!("Shaft’s grade"), "6"),
+            hole: form.words(("hole", tr!("Hole")), "H"),
+            hole_grade: form.words(("hole-grade", tr!("Hole’s grade")), "7"),
+            shaft: form.words(("shaft", tr!("Shaft")), "m"),
+            shaft_grade: form.words(("shaft-grade", tr!("Shaft’s grade")), "6"),
             hole_least,
             hole_greatest,
             shaft_least,
@@ -137,10 +137,10 @@ fn picker(fields: Fields) -> El {
     let grades = || Class::GRADES.map(|grade| grade.to_string());
     el("div")
         .class("pair")
-        .with(fields.hole.choice(letters(true)))
-        .with(fields.hole_grade.choice(grades()))
-        .with(fields.shaft.choice(letters(false)))
-        .with(fields.shaft_grade.choice(grades()))
+        .with(fields.hole.choice(alike(letters(true))))
+        .with(fields.hole_grade.choice(alike(grades())))
+        .with(fields.shaft.choice(alike(letters(false))))
+        .with(fields.shaft_grade.choice(alike(grades())))
 }
 
 fn fit(fields: Fields) -> Result<Vec<El>, Why> {

@@ -39,6 +39,8 @@ enum Kind {
 /// One field.
 #[derive(Clone, Copy)]
 pub struct Field {
+    /// What it is kept by, the same in every language.
+    id: &'static str,
     label: &'static str,
     kind: Kind,
     /// The text.
@@ -48,10 +50,13 @@ pub struct Field {
     units: &'static [Unit],
 }
 
+/// A field's id and its label: what it is kept by, and what it is called on the screen.
+pub type Named = (&'static str, &'static str);
+
 /// What fills fields in: a name, and the text and unit for each field.
 pub type Presets = Vec<(String, Vec<(Field, String, Option<Unit>)>)>;
 
-/// A text with its unit, as kept.
+/// A field's id with its text and unit, as kept.
 type Kept = Vec<(String, String, Unit)>;
 
 fn key(name: &str) -> String {
@@ -64,10 +69,10 @@ fn key_of_build(name: &str, build: &BuildId) -> String {
 }
 
 /// Puts a figure into another screen's field, where it stands when that is opened.
-pub fn hand_over(name: &str, label: &str, text: String, unit: Unit) {
+pub fn hand_over(name: &str, id: &str, text: String, unit: Unit) {
     let mut kept: Kept = keep::get(&key(name)).unwrap_or_default();
-    kept.retain(|(old, ..)| old != label);
-    kept.push((label.to_owned(), text, unit));
+    kept.retain(|(old, ..)| old != id);
+    kept.push((id.to_owned(), text, unit));
     keep::set(&key(name), &kept);
 }
 
@@ -103,17 +108,19 @@ impl Form {
 
     fn field(
         &mut self,
-        label: &'static str,
+        (id, label): Named,
         kind: Kind,
         units: &'static [Unit],
         start: &str,
     ) -> Field {
-        let kept = self.kept.iter().find(|(old, ..)| old == label);
+        // Before fields had ids they were kept by their labels.
+        let kept =
+            [id, label].into_iter().find_map(|key| self.kept.iter().find(|old| old.0 == key));
         let first = units.first().copied().unwrap_or(Unit::Millimetre);
         let unit = kept.map(|kept| kept.2).filter(|unit| units.contains(unit)).unwrap_or(first);
         let text = kept.map_or_else(|| start.to_owned(), |kept| kept.1.clone());
         let (typed, unit) = (RwSignal::new(text), RwSignal::new(unit));
-        let field = Field { label, kind, typed, unit, units };
+        let field = Field { id, label, kind, typed, unit, units };
         self.fields.push(field);
         field
     }
@@ -121,38 +128,43 @@ impl Form {
     /// A figure with a unit.
     pub fn figure(
         &mut self,
-        label: &'static str,
+        named: Named,
         bounds: &'static Bounds,
         units: &'static [Unit],
         start: &str,
     ) -> Field {
-        self.field(label, Kind::Figure(bounds), units, start)
+        self.field(named, Kind::Figure(bounds), units, start)
     }
 
     /// One figure with a unit, or least and greatest.
     pub fn spread(
         &mut self,
-        label: &'static str,
+        named: Named,
         bounds: &'static Bounds,
         units: &'static [Unit],
         start: &str,
     ) -> Field {
-        self.field(label, Kind::Spread(bounds), units, start)
+        self.field(named, Kind::Spread(bounds), units, start)
     }
 
     /// A plain number, or least and greatest.
-    pub fn factor(&mut self, label: &'static str, bounds: &'static Plain, start: &str) -> Field {
-        self.field(label, Kind::Factor(bounds), &[], start)
+    pub fn factor(&mut self, named: Named, bounds: &'static Plain, start: &str) -> Field {
+        self.field(named, Kind::Factor(bounds), &[], start)
     }
 
     /// A whole number.
-    pub fn count(&mut self, label: &'static str, most: u16, start: &str) -> Field {
-        self.field(label, Kind::Count(most), &[], start)
+    pub fn count(&mut self, named: Named, most: u16, start: &str) -> Field {
+        self.field(named, Kind::Count(most), &[], start)
     }
 
     /// Words, or a choice.
-    pub fn words(&mut self, label: &'static str, start: &str) -> Field {
-        self.field(label, Kind::Words, &[], start)
+    pub fn words(&mut self, named: Named, start: &str) -> Field {
+        self.field(named, Kind::Words, &[], start)
+    }
+
+    /// Rows of figures, with the unit of all of them.
+    pub fn rows(&mut self, named: Named, units: &'static [Unit]) -> Field {
+        self.field(named, Kind::Words, units, "")
     }
 
     /// Keeps every field from now on; gives the fields for the answer.
@@ -162,7 +174,7 @@ impl Form {
         follow(move || {
             let texts: Kept = kept
                 .iter()
-                .map(|field| (field.label.to_owned(), field.typed.get(), field.unit.get()))
+                .map(|field| (field.id.to_owned(), field.typed.get(), field.unit.get()))
                 .gather();
             keep::set(&key, &texts);
         });
@@ -310,7 +322,7 @@ impl Field {
             Kind::Count(_) => "numeric",
             _ => "text",
         };
-        let id = format!("hint-{}", self.label.replace(' ', "-"));
+        let id = format!("hint-{}", self.id);
         let input = el("input")
             .attrs(&[("type", "text"), ("inputmode", keyboard), ("autocomplete", "off")])
             .attr("aria-describedby", &id)
@@ -334,6 +346,18 @@ impl Field {
         row.with(line)
     }
 
+    /// The field as rows, with their unit.
+    pub fn rows_el(self) -> El {
+        let rows = el("textarea")
+            .attrs(&[("rows", "4"), ("autocomplete", "off"), ("spellcheck", "false")])
+            .class("figures")
+            .bound_rows(self.typed);
+        el("div")
+            .class("joint-field")
+            .with(el("label").with(text("span", "", self.label)).with(rows))
+            .with(self.unit_select(self.units))
+    }
+
     fn unit_select(self, units: &'static [Unit]) -> El {
         let options = units.iter().map(|&unit| {
             text("option", "", unit.symbol())
@@ -350,12 +374,13 @@ impl Field {
         )
     }
 
-    /// A choice of names in place of a line to type.
-    pub fn choice(self, names: impl IntoIterator<Item = String>) -> El {
-        let options = names.into_iter().map(|name| {
-            let option = text("option", "", &name).attr("value", &name);
+    /// A choice in place of a line to type: of each, the word that is kept and the name that is shown.
+    pub fn choice(self, choices: impl IntoIterator<Item = (String, String)>) -> El {
+        let options = choices.into_iter().map(|(word, name)| {
+            let option = text("option", "", &name).attr("value", &word);
+            // A name is what older versions kept.
             option.attr_live("selected", move || {
-                self.typed.with(|typed| *typed == name).then(String::new)
+                self.typed.with(|typed| *typed == word || *typed == name).then(String::new)
             })
         });
         let none = text("option", "", tr!("choose…")).attr("value", "");
@@ -366,6 +391,11 @@ impl Field {
             .on("change", move |event| self.typed.set(event_target_value(&event)));
         el("label").class("joint-choice").with(text("span", "", self.label)).with(select)
     }
+}
+
+/// Choices whose names are the same in every language: kept as they are shown.
+pub fn alike(names: impl Iterator<Item = String>) -> impl Iterator<Item = (String, String)> {
+    names.map(|name| (name.clone(), name))
 }
 
 /// A choice that fills fields in.

@@ -1,5 +1,6 @@
 //! Joints: threads, clamp, fits, press fits, and the oil they cut off.
 
+mod bolts;
 mod clamp;
 mod drills;
 mod fits;

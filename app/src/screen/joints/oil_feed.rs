@@ -21,9 +21,13 @@ use pitleaf_translated::tr;
 pub fn screen() -> Vec<El> {
     let app = app();
     let mut form = Form::of_build("oil-feed", app);
-    let words = form.words(tr!("From where to where"), "");
-    let bore =
-        form.figure(tr!("Line’s bore"), &bounds::LINE_BORE, &[Unit::Millimetre, Unit::Inch], "");
+    let words = form.words(("way", tr!("From where to where")), "");
+    let bore = form.figure(
+        ("bore", tr!("Line’s bore")),
+        &bounds::LINE_BORE,
+        &[Unit::Millimetre, Unit::Inch],
+        "",
+    );
     form.keep();
     let hash = Route::Joints(Job::OilFeed).hash();
     // What is typed leads back here, should a build have to be opened first.

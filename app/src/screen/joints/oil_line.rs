@@ -46,40 +46,42 @@ impl Fields {
         let mut form = Form::of("oil-line");
         let fields = Self {
             flow: form.figure(
-                tr!("Flow wanted"),
+                ("flow", tr!("Flow wanted")),
                 &bounds::FLOW,
                 &[Unit::LitrePerMinute, Unit::GallonPerMinute],
                 "",
             ),
             pressure: form.figure(
-                tr!("Oil pressure there is"),
+                ("pressure", tr!("Oil pressure there is")),
                 &bounds::OIL_PRESSURE,
                 &[Unit::Bar, Unit::Psi, Unit::Kilopascal],
                 "",
             ),
-            bore: form.figure(tr!("Line’s bore"), &bounds::LINE_BORE, LENGTHS, ""),
+            bore: form.figure(("bore", tr!("Line’s bore")), &bounds::LINE_BORE, LENGTHS, ""),
             length: form.figure(
-                tr!("Line’s length"),
+                ("length", tr!("Line’s length")),
                 &bounds::LINE_LENGTH,
                 &[Unit::Millimetre, Unit::Metre, Unit::Inch, Unit::Foot],
                 "",
             ),
             at: form.figure(
-                tr!("Oil’s temperature"),
+                ("at", tr!("Oil’s temperature")),
                 &bounds::TEMPERATURE,
                 &[Unit::Celsius, Unit::Fahrenheit],
                 "90",
             ),
-            at_40: form.factor(tr!("Viscosity at 40 °C"), &bounds::VISCOSITY, ""),
-            at_100: form.factor(tr!("Viscosity at 100 °C"), &bounds::VISCOSITY, ""),
-            density: form.factor(tr!("Density"), &bounds::DENSITY, "850"),
+            at_40: form.factor(("at-40", tr!("Viscosity at 40 °C")), &bounds::VISCOSITY, ""),
+            at_100: form.factor(("at-100", tr!("Viscosity at 100 °C")), &bounds::VISCOSITY, ""),
+            density: form.factor(("density", tr!("Density")), &bounds::DENSITY, "850"),
             roughness: form.figure(
-                tr!("Roughness of the wall"),
+                ("roughness", tr!("Roughness of the wall")),
                 &bounds::ROUGHNESS,
                 &[Unit::Micrometre, Unit::Thou],
                 ROUGHNESS,
             ),
-            counts: fittings().map(|fitting| form.count(fitting.name, MOST, "0")).gather(),
+            counts: fittings()
+                .map(|fitting| form.count((fitting.word, fitting.name), MOST, "0"))
+                .gather(),
         };
         form.keep();
         fields

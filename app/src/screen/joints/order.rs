@@ -1,15 +1,17 @@
-//! The tightening order of a joint: drawn, in passes, each ticked off into the book.
+//! The tightening order of a joint: its bolts by place, on a circle or by name; drawn, in passes, each ticked
+//! off into the book.
 
 use super::form::{Field, Form, Why, answer};
-use super::{Job, show};
-use crate::dom::{El, button, el, svg, text};
+use super::{Job, bolts, show};
+use crate::dom::{El, button, el, text};
 use crate::draft;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{frame, switch};
 use pitleaf_core::gather::Gather;
+use pitleaf_core::joints::bolts::Bolts;
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
-use pitleaf_core::joints::sequence::{MOST_BOLTS, Order};
+use pitleaf_core::joints::sequence::MOST_BOLTS;
 use pitleaf_core::joints::{Caution, bounds, shown};
 use pitleaf_core::quantity::Unit;
 use pitleaf_translated::tr;
@@ -19,12 +21,21 @@ use uom::si::ratio::percent;
 const STACK: &str = "stack";
 const ELSEWHERE: &str = "elsewhere";
 
+/// How the bolts stand: by place, which is where it starts, [`CIRCLE`] or [`NAMES`].
+const PLACES: &str = "places";
+const CIRCLE: &str = "circle";
+const NAMES: &str = "names";
+
 #[derive(Clone, Copy)]
-struct Fields {
+pub(super) struct Fields {
     joint: Field,
     /// What it holds together: [`STACK`] or [`ELSEWHERE`].
     holds: Field,
+    stand: Field,
+    /// Rows `x y`, and their unit.
+    pub(super) places: Field,
     count: Field,
+    names: Field,
     order: Field,
     shares: Field,
     torque: Field,
@@ -37,40 +48,79 @@ impl Fields {
         let mut form = Form::of_build("order", app);
         let units = &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre];
         let fields = Self {
-            joint: form.words(tr!("Joint"), tr!("Tension bolts")),
-            holds: form.words(tr!("Holds together"), STACK),
-            count: form.count(tr!("How many bolts"), MOST_BOLTS, ""),
-            torque: form.figure(tr!("Full torque"), &bounds::TORQUE, units, ""),
-            read: form.figure(tr!("Wrench read, if not that"), &bounds::TORQUE, units, ""),
-            order: form.words(tr!("Own order (empty: crosswise)"), ""),
-            shares: form.words(tr!("Passes in %, once around follows"), "33, 67, 100"),
+            joint: form.words(("joint", tr!("Joint")), tr!("Tension bolts")),
+            holds: form.words(("holds", "Holds together"), STACK),
+            stand: form.words(("stand", "Stand"), PLACES),
+            places: form.rows(
+                ("places", tr!("Places, a row x y for each bolt")),
+                &[Unit::Millimetre, Unit::Inch],
+            ),
+            count: form.count(("count", tr!("How many bolts")), MOST_BOLTS, ""),
+            names: form.words(("names", tr!("Names in the order of their turn")), ""),
+            torque: form.figure(("torque", tr!("Full torque")), &bounds::TORQUE, units, ""),
+            read: form.figure(
+                ("read", tr!("Wrench read, if not that")),
+                &bounds::TORQUE,
+                units,
+                "",
+            ),
+            order: form.words(("order", tr!("Own order by letters, if the manual has one")), ""),
+            shares: form
+                .words(("shares", tr!("Passes in %, one more at 100 follows")), "33, 67, 100"),
         };
         form.keep();
         fields
     }
 
+    fn stands(self, how: &str) -> bool {
+        self.stand.typed.with(|stand| stand == how)
+    }
+
     /// Takes another joint in hand, with its plan as written.
     fn take(self, app: App, joint: &str) {
         self.joint.typed.set(joint.to_owned());
-        if let Some(plan) = written(app, joint) {
-            let holds = if plan.elsewhere { ELSEWHERE } else { STACK };
-            self.holds.typed.set(holds.to_owned());
-            self.count.typed.set(plan.order.bolts().len().to_string());
-            self.torque.typed.set(plan.torque.number().to_owned());
-            self.torque.unit.set(plan.torque.unit());
-            self.order.typed.set(plan.order.to_string());
-            self.shares.typed.set(plan.shares);
-        }
+        let Some(plan) = written(app, joint) else { return };
+        let holds = if plan.elsewhere { ELSEWHERE } else { STACK };
+        self.holds.typed.set(holds.to_owned());
+        let said = plan.bolts.said(&plan.order);
+        let (stand, field, text) = match &plan.bolts {
+            Bolts::Placed(_) => (PLACES, self.places, plan.bolts.rows()),
+            Bolts::Circle(count) => (CIRCLE, self.count, count.to_string()),
+            Bolts::Named(_) => (NAMES, self.names, said.clone()),
+        };
+        self.stand.typed.set(stand.to_owned());
+        field.typed.set(text);
+        self.places.unit.set(Unit::Millimetre);
+        let is_usual = plan.bolts.usual_order().is_ok_and(|usual| usual == plan.order);
+        self.order.typed.set(if is_usual { String::new() } else { said });
+        self.torque.typed.set(plan.torque.number().to_owned());
+        self.torque.unit.set(plan.torque.unit());
+        self.shares.typed.set(plan.shares);
+    }
+
+    /// The bolts as typed or tapped.
+    pub(super) fn bolts(self) -> Result<Bolts, Why> {
+        let bolts = match self.stand.text().as_str() {
+            CIRCLE => Bolts::circle(self.count.counted()?),
+            NAMES => Bolts::named(&self.names.text()),
+            _ => Bolts::placed(&self.places.text(), self.places.unit.get()),
+        };
+        bolts.map_err(|fault| Why::Refused(fault.to_string()))
+    }
+
+    /// The order of its own; none by names alone, which are one already.
+    pub(super) fn order(self) -> String {
+        if self.stands(NAMES) { String::new() } else { self.order.text() }
     }
 
     fn plan(self) -> Result<Plan, Why> {
-        let count = self.count.counted()?;
+        let bolts = self.bolts()?;
         let torque = self.torque.given()?;
         self.torque.amount()?;
         let mut plan = Plan::read(
             &self.joint.text(),
-            count,
-            &self.order.text(),
+            bolts,
+            &self.order(),
             &self.shares.text(),
             &torque,
             self.torque.unit.get(),
@@ -79,39 +129,83 @@ impl Fields {
         plan.elsewhere = self.holds.text() == ELSEWHERE;
         Ok(plan)
     }
+
+    fn needed(self) -> Vec<Field> {
+        let count = self.stands(CIRCLE).then_some(self.count);
+        count.into_iter().chain([self.torque]).gather()
+    }
 }
 
 /// The screen.
 pub fn screen() -> Vec<El> {
     let app = app();
     let fields = Fields::new(app);
-    let needed = [fields.count, fields.torque];
-    let holds = switch(
+    let one_of = |field: Field, label: &str, choices: &[(&'static str, &str)]| {
+        let typed = field.typed;
+        switch(
+            label,
+            choices,
+            move |what| typed.with(|set| set == what),
+            move |what| typed.set(what.to_owned()),
+        )
+    };
+    let holds = one_of(
+        fields.holds,
         tr!("Holds together"),
         &[(STACK, tr!("Holds the stack")), (ELSEWHERE, tr!("Another joint"))],
-        move |what| fields.holds.typed.with(|holds| holds == what),
-        move |what| fields.holds.typed.set(what.to_owned()),
     );
+    let stand = one_of(
+        fields.stand,
+        tr!("How the bolts stand"),
+        &[(PLACES, tr!("By place")), (CIRCLE, tr!("On one circle")), (NAMES, tr!("By name only"))],
+    );
+    let given = el("div").class("form").live(move || {
+        if fields.stands(CIRCLE) {
+            vec![how(tr!("Evenly on one circle, A on top, then clockwise: they go crosswise. The stack’s bolts are on none.")), fields.count.el(), fields.order.el()]
+        } else if fields.stands(NAMES) {
+            vec![how(tr!("The manual’s order: the bolts’ names, first turn first.")), fields.names.el()]
+        } else {
+            vec![
+                how(tr!("Tap each bolt; tap it again to take it out. They go from the middle outwards (common practice, no source).")),
+                bolts::tapped_picture(app, fields),
+                fields.places.rows_el(),
+                fields.order.el(),
+            ]
+        }
+    });
     let shown = Memo::new(move || written(app, &fields.joint.text()).is_some());
-    let body =
-        el("main")
-            .class("page joint")
-            .with(el("section").class("joint-answer").attr("aria-label", tr!("Order")).live(
-                move || {
-                    let joint = fields.joint.text();
-                    match written(app, joint.trim()) {
-                        Some(plan) => passes(app, fields, &plan),
-                        None => answer(&needed, fields.plan().map(|plan| planned(app, &plan))),
+    let body = el("main")
+        .class("page joint")
+        .with(el("section").class("joint-answer").attr("aria-label", tr!("Order")).live(
+            move || {
+                let joint = fields.joint.text();
+                match written(app, joint.trim()) {
+                    Some(plan) => passes(app, fields, &plan),
+                    None => {
+                        let made = fields.plan().map(|plan| planned(app, &plan));
+                        answer(&fields.needed(), made)
                     }
-                },
-            ))
-            .live(move || if shown.get() { vec![start_over(app, fields)] } else { Vec::new() })
-            .with(el("div").class("form").with(fields.joint.el()).with(holds).with_all(
-                [fields.count, fields.torque, fields.order, fields.shares].map(Field::el),
-            ))
-            .live(move || others(app, fields))
-            .with_all(show::cautions(&[Caution::YieldingBolt]));
+                }
+            },
+        ))
+        .live(move || if shown.get() { vec![start_over(app, fields)] } else { Vec::new() })
+        .with(
+            el("div")
+                .class("form")
+                .with(fields.joint.el())
+                .with(holds)
+                .with_all([fields.torque, fields.shares].map(Field::el))
+                .with(stand)
+                .with(given),
+        )
+        .live(move || others(app, fields))
+        .with(how(tr!("The order of the engine’s own manual stands above any order given here.")))
+        .with_all(show::cautions(&[Caution::YieldingBolt]));
     frame(|| Job::Order.name().to_owned(), || Job::Order.about().to_owned(), true, body)
+}
+
+fn how(words: &str) -> El {
+    text("p", "how", words)
 }
 
 fn written(app: App, joint: &str) -> Option<Plan> {
@@ -138,11 +232,15 @@ fn others(app: App, fields: Fields) -> Vec<El> {
     std::iter::once(text("h2", "", tr!("Other joints of this build"))).chain(links).gather()
 }
 
-/// A plan not written yet.
+/// A plan not written yet. Bolts by place are drawn where they are tapped.
 fn planned(app: App, plan: &Plan) -> Vec<El> {
     let fact = plan.fact();
     let said = tr!("{}: order", plan.joint);
-    let mut shown = vec![drawn(&plan.order, &[]), show::table(tr!("Passes"), pass_rows(plan))];
+    let mut shown = Vec::new();
+    if !matches!(plan.bolts, Bolts::Placed(_)) {
+        shown.extend(bolts::picture(app, &plan.bolts, Some(&plan.order)));
+    }
+    shown.push(show::table(tr!("Passes"), pass_rows(plan)));
     shown.push(button("button action", tr!("Write the order down and start"), move || {
         app.write(vec![fact.clone()], said.clone(), || {});
     }));
@@ -157,7 +255,7 @@ fn pass_rows(plan: &Plan) -> Vec<(String, String, String)> {
         (
             tr!("Pass {number}, {share} %"),
             format!("{} {symbol}", plan.wrench(pass)),
-            pass.order.to_string(),
+            plan.bolts.said(&pass.order),
         )
     })
     .gather()
@@ -172,14 +270,11 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
     let symbol = plan.torque.unit().symbol();
     let mut shown = Vec::new();
     if let Some((number, pass)) = next {
-        let around = if usize::from(number) == plan.passes().len() {
-            tr!("once around")
-        } else {
-            tr!("crosswise as drawn")
-        };
+        let way = plan.way(number.into());
         let set = format!("{} {symbol}", plan.wrench(pass));
-        shown.push(show::key(&set, &tr!("pass {number} of {}, {around}", plan.passes().len())));
-        shown.push(drawn(&pass.order, pass.order.bolts()));
+        shown.push(show::key(&set, &tr!("pass {number} of {}, {way}", plan.passes().len())));
+        shown.extend(bolts::picture(app, &plan.bolts, Some(&pass.order)));
+        shown.push(show::line(&plan.bolts.said(&pass.order)));
         let said = tr!("{}: pass {number}", plan.joint);
         shown.push(fields.read.el());
         let (plan, read) = (plan.clone(), fields.read);
@@ -200,7 +295,7 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
         }));
     } else {
         shown.push(show::key(tr!("All passes done"), &plan.joint));
-        shown.push(drawn(&plan.order, plan.order.bolts()));
+        shown.extend(bolts::picture(app, &plan.bolts, Some(&plan.order)));
     }
     let ticks = pass_rows(plan).into_iter().zip(1..).map(|((label, torque, order), number)| {
         let word = match at(number) {
@@ -218,45 +313,6 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
     });
     shown.push(show::table(tr!("Passes"), ticks.gather::<Vec<_>>()));
     shown
-}
-
-/// The circle, each bolt with its place in the order.
-fn drawn(order: &Order, path: &[u16]) -> El {
-    let mut picture = svg("svg").attrs(&[
-        ("class", "bolt-circle"),
-        ("viewBox", "-1300 -1300 2600 2600"),
-        ("role", "img"),
-        ("aria-label", &tr!("Order of the bolts: {order}")),
-    ]);
-    let mut d = String::new();
-    for bolt in path {
-        let (x, y) = order.on_circle(*bolt);
-        d.push_str(&format!("{}{x} {y}", if d.is_empty() { "M" } else { "L" }));
-    }
-    picture = picture
-        .with(svg("path").attrs(&[("d", "M0-1000A1000 1000 0 1 1-.1-1000z"), ("class", "ring")]))
-        .with(svg("path").attrs(&[("d", &d), ("class", "path")]));
-    let count = order.bolts().len();
-    // Many bolts need smaller rounds; above two dozen their numbers would stand in each other.
-    let radius = match count {
-        ..=12 => "190",
-        13..=24 => "125",
-        _ => "45",
-    };
-    for (&bolt, place) in order.bolts().iter().zip(1_u16..) {
-        let (x, y) = order.on_circle(bolt);
-        let (x, y) = (x.to_string(), y.to_string());
-        picture = picture.with(svg("circle").attrs(&[("cx", &x), ("cy", &y), ("r", radius)]));
-        if count <= 24 {
-            let turn = svg("text").attrs(&[("x", &x), ("y", &y)]);
-            picture = picture.with(turn.text(&place.to_string()));
-        }
-    }
-    el("figure").class("bolts").with(picture).with(text(
-        "figcaption",
-        "how",
-        tr!("The number on a bolt is its turn. Bolts are counted clockwise from the top."),
-    ))
 }
 
 fn start_over(app: App, fields: Fields) -> El {

@@ -12,7 +12,7 @@ use uom::si::f64::{Length, Pressure, ThermodynamicTemperature};
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 /// The choice for a metal that is not in the table.
-const OWN: &str = tr!("A metal of one’s own");
+const OWN: (&str, &str) = ("own", tr!("A metal of one’s own"));
 
 /// A metal: one of the table, or the builder's own with its figures.
 #[derive(Clone, Copy)]
@@ -27,7 +27,7 @@ struct Metal {
 
 impl Metal {
     fn is_own(self) -> bool {
-        self.choice.typed.with(|name| name == OWN)
+        self.choice.typed.with(|name| name == OWN.0 || name == OWN.1)
     }
 
     /// What is to be given of it.
@@ -46,13 +46,15 @@ impl Metal {
         };
         let expansion = Material::expansion_in_millionths(self.expansion.factor()?);
         let (modulus, poisson) = (self.modulus.pressures()?, self.poisson.factor()?);
-        Ok(Material::own(OWN, modulus, poisson, expansion, warmest)?)
+        Ok(Material::own(OWN.1, modulus, poisson, expansion, warmest)?)
     }
 
     fn el(self) -> El {
-        let names = Material::usual().into_iter().map(|metal| metal.name().to_owned());
+        let metals = Material::usual();
+        let metals = metals.iter().map(|metal| (metal.word(), metal.name())).chain([OWN]);
+        let choices = metals.map(|(word, name)| (word.to_owned(), name.to_owned()));
         let own = [self.modulus, self.poisson, self.expansion].into_iter().chain(self.warmest);
-        el("div").with(self.choice.choice(names.chain([OWN.to_owned()]))).with(
+        el("div").with(self.choice.choice(choices)).with(
             el("div")
                 .attr_live("hidden", move || (!self.is_own()).then(String::new))
                 .with_all(own.map(Field::el)),
@@ -84,40 +86,90 @@ impl Fields {
         const DEGREES: &[Unit] = &[Unit::Celsius, Unit::Fahrenheit];
         let mut form = Form::of("press");
         let fields = Self {
-            diameter: form.figure(tr!("Pin’s diameter"), &bounds::PIN, LENGTHS, ""),
-            interference: form.spread(tr!("Pin less hole"), &bounds::INTERFERENCE, SMALL, ""),
+            diameter: form.figure(("diameter", tr!("Pin’s diameter")), &bounds::PIN, LENGTHS, ""),
+            interference: form.spread(
+                ("interference", tr!("Pin less hole")),
+                &bounds::INTERFERENCE,
+                SMALL,
+                "",
+            ),
             bore: form.figure(
-                tr!("Hole through the pin (solid: 0)"),
+                ("bore", tr!("Hole through the pin (solid: 0)")),
                 &bounds::PIN_BORE,
                 LENGTHS,
                 "0",
             ),
-            housing: form.figure(tr!("Housing’s width around it"), &bounds::HOUSING, LENGTHS, ""),
-            seat: form.figure(tr!("Length it sits on"), &bounds::SEAT, LENGTHS, ""),
+            housing: form.figure(
+                ("housing", tr!("Housing’s width around it")),
+                &bounds::HOUSING,
+                LENGTHS,
+                "",
+            ),
+            seat: form.figure(("seat", tr!("Length it sits on")), &bounds::SEAT, LENGTHS, ""),
             pin_metal: Metal {
-                choice: form.words(tr!("Pin’s metal"), tr!("Steel 4140 or 4340, hardened")),
-                modulus: form.spread(tr!("Pin’s modulus"), &bounds::MODULUS, STRESSES, ""),
-                poisson: form.factor(tr!("Pin’s Poisson’s ratio"), &bounds::POISSON, ""),
-                expansion: form.factor(tr!("Pin’s expansion, 10⁻⁶/K"), &bounds::EXPANSION, ""),
+                choice: form.words(("pin-metal", tr!("Pin’s metal")), "steel-4140"),
+                modulus: form.spread(
+                    ("pin-modulus", tr!("Pin’s modulus")),
+                    &bounds::MODULUS,
+                    STRESSES,
+                    "",
+                ),
+                poisson: form.factor(
+                    ("pin-poisson", tr!("Pin’s Poisson’s ratio")),
+                    &bounds::POISSON,
+                    "",
+                ),
+                expansion: form.factor(
+                    ("pin-expansion", tr!("Pin’s expansion, 10⁻⁶/K")),
+                    &bounds::EXPANSION,
+                    "",
+                ),
                 warmest: None,
             },
             housing_metal: Metal {
-                choice: form.words(tr!("Housing’s metal"), ""),
-                modulus: form.spread(tr!("Housing’s modulus"), &bounds::MODULUS, STRESSES, ""),
-                poisson: form.factor(tr!("Housing’s Poisson’s ratio"), &bounds::POISSON, ""),
-                expansion: form.factor(tr!("Housing’s expansion, 10⁻⁶/K"), &bounds::EXPANSION, ""),
+                choice: form.words(("housing-metal", tr!("Housing’s metal")), ""),
+                modulus: form.spread(
+                    ("housing-modulus", tr!("Housing’s modulus")),
+                    &bounds::MODULUS,
+                    STRESSES,
+                    "",
+                ),
+                poisson: form.factor(
+                    ("housing-poisson", tr!("Housing’s Poisson’s ratio")),
+                    &bounds::POISSON,
+                    "",
+                ),
+                expansion: form.factor(
+                    ("housing-expansion", tr!("Housing’s expansion, 10⁻⁶/K")),
+                    &bounds::EXPANSION,
+                    "",
+                ),
                 warmest: Some(form.figure(
-                    tr!("Housing may get as hot as"),
+                    ("housing-warmest", tr!("Housing may get as hot as")),
                     &bounds::TEMPERATURE,
                     DEGREES,
                     "",
                 )),
             },
-            friction: form.factor(tr!("Friction"), &bounds::FRICTION, tr!("0.08…0.20")),
-            gap: form.figure(tr!("Gap to drop in"), &bounds::DROP_IN_GAP, SMALL, "20"),
-            shop: form.figure(tr!("Measured at"), &bounds::TEMPERATURE, DEGREES, "20"),
-            hot_housing: form.figure(tr!("Housing, running"), &bounds::TEMPERATURE, DEGREES, "90"),
-            hot_pin: form.figure(tr!("Pin, running"), &bounds::TEMPERATURE, DEGREES, "90"),
+            friction: form.factor(
+                ("friction", tr!("Friction")),
+                &bounds::FRICTION,
+                tr!("0.08…0.20"),
+            ),
+            gap: form.figure(("gap", tr!("Gap to drop in")), &bounds::DROP_IN_GAP, SMALL, "20"),
+            shop: form.figure(("shop", tr!("Measured at")), &bounds::TEMPERATURE, DEGREES, "20"),
+            hot_housing: form.figure(
+                ("hot-housing", tr!("Housing, running")),
+                &bounds::TEMPERATURE,
+                DEGREES,
+                "90",
+            ),
+            hot_pin: form.figure(
+                ("hot-pin", tr!("Pin, running")),
+                &bounds::TEMPERATURE,
+                DEGREES,
+                "90",
+            ),
         };
         form.keep();
         fields

@@ -42,29 +42,48 @@ impl Fields {
         let mut form = Form::of("slip");
         let fields = Self {
             clamp: form.spread(
-                tr!("Clamp of all"),
+                ("clamp", tr!("Clamp of all")),
                 &bounds::CLAMP,
                 &[Unit::Kilonewton, Unit::PoundForce],
                 "",
             ),
-            output: form.figure(tr!("Output"), &bounds::POWER, POWERS, ""),
-            speed: form.factor(tr!("at turns a minute"), &bounds::SPEED, ""),
-            rotors: form.count(tr!("Rotors"), 4, &rotors.to_string()),
-            circle: form.figure(tr!("Bolts’ mean radius"), &bounds::CIRCLE, LENGTHS, ""),
-            count: form.count(tr!("Dowels through the face"), 12, "2"),
-            radius: form.figure(tr!("Dowels’ radius"), &bounds::CIRCLE, LENGTHS, ""),
-            diameter: form.figure(tr!("Dowel’s diameter"), &bounds::PIN, LENGTHS, ""),
-            bore: form.figure(tr!("Hollow dowel’s bore"), &bounds::PIN_BORE, LENGTHS, ""),
-            seat: form.figure(tr!("Length in the weaker part"), &bounds::SEAT, LENGTHS, ""),
-            friction: form.factor(tr!("Friction of the faces"), &bounds::FRICTION, "0.10…0.20"),
-            peak: form.factor(tr!("Peak over mean torque"), &bounds::PEAK_FACTOR, "2…5"),
+            output: form.figure(("output", tr!("Output")), &bounds::POWER, POWERS, ""),
+            speed: form.factor(("speed", tr!("at turns a minute")), &bounds::SPEED, ""),
+            rotors: form.count(("rotors", tr!("Rotors")), 4, &rotors.to_string()),
+            circle: form.figure(
+                ("circle", tr!("Bolts’ mean radius")),
+                &bounds::CIRCLE,
+                LENGTHS,
+                "",
+            ),
+            count: form.count(("count", tr!("Dowels through the face")), 12, "2"),
+            radius: form.figure(("radius", tr!("Dowels’ radius")), &bounds::CIRCLE, LENGTHS, ""),
+            diameter: form.figure(("diameter", tr!("Dowel’s diameter")), &bounds::PIN, LENGTHS, ""),
+            bore: form.figure(("bore", tr!("Hollow dowel’s bore")), &bounds::PIN_BORE, LENGTHS, ""),
+            seat: form.figure(
+                ("seat", tr!("Length in the weaker part")),
+                &bounds::SEAT,
+                LENGTHS,
+                "",
+            ),
+            friction: form.factor(
+                ("friction", tr!("Friction of the faces")),
+                &bounds::FRICTION,
+                "0.10…0.20",
+            ),
+            peak: form.factor(("peak", tr!("Peak over mean torque")), &bounds::PEAK_FACTOR, "2…5"),
             shear: form.spread(
-                tr!("Dowel’s shear strength"),
+                ("shear", tr!("Dowel’s shear strength")),
                 &bounds::STRENGTH,
                 STRESSES,
                 "300…500",
             ),
-            bearing: form.spread(tr!("Its hole bears"), &bounds::STRENGTH, STRESSES, "150…300"),
+            bearing: form.spread(
+                ("bearing", tr!("Its hole bears")),
+                &bounds::STRENGTH,
+                STRESSES,
+                "150…300",
+            ),
         };
         form.keep();
         fields

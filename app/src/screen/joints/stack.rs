@@ -46,36 +46,41 @@ impl Fields {
         let mm = |length: uom::si::f64::Length| shown::shortest(length.get::<millimeter>(), 3);
         let mut form = Form::of("stack");
         let fields = Self {
-            bolts: form.count(tr!("Tension bolts"), MOST, ""),
-            bolt: form.spread(tr!("Clamp of each bolt"), &bounds::PRELOAD, FORCES, ""),
-            studs: form.count(tr!("Through studs"), MOST, "0"),
-            stud: form.spread(tr!("Clamp of each stud"), &bounds::PRELOAD, FORCES, ""),
+            bolts: form.count(("bolts", tr!("Tension bolts")), MOST, ""),
+            bolt: form.spread(("bolt", tr!("Clamp of each bolt")), &bounds::PRELOAD, FORCES, ""),
+            studs: form.count(("studs", tr!("Through studs")), MOST, "0"),
+            stud: form.spread(("stud", tr!("Clamp of each stud")), &bounds::PRELOAD, FORCES, ""),
             pressure: form.spread(
-                tr!("Firing pressure"),
+                ("pressure", tr!("Firing pressure")),
                 &bounds::FIRING_PRESSURE,
                 &[Unit::Bar, Unit::Psi],
                 "",
             ),
-            angle: form.figure(tr!("Shaft after top"), &bounds::AFTER_TOP, &[Unit::Degree], "45"),
+            angle: form.figure(
+                ("angle", tr!("Shaft after top")),
+                &bounds::AFTER_TOP,
+                &[Unit::Degree],
+                "45",
+            ),
             share: form.factor(
-                tr!("Fasteners’ share of the load"),
+                ("share", tr!("Fasteners’ share of the load")),
                 &bounds::LOAD_SHARE,
                 tr!("0…0.3"),
             ),
             eccentricity: form.figure(
-                tr!("Eccentricity"),
+                ("eccentricity", tr!("Eccentricity")),
                 &bounds::CIRCLE,
                 LENGTHS,
                 &mm(preset.eccentricity()),
             ),
             radius: form.figure(
-                tr!("Generating radius"),
+                ("radius", tr!("Generating radius")),
                 &bounds::CIRCLE,
                 LENGTHS,
                 &mm(preset.generating_radius()),
             ),
             offset: form.figure(
-                tr!("Apex seal’s nose radius"),
+                ("offset", tr!("Apex seal’s nose radius")),
                 &pitleaf_core::quantity::Bounds::GAP,
                 LENGTHS,
                 &mm(preset.apex_seal_offset()),
@@ -212,7 +217,7 @@ fn stack(fields: Fields) -> Result<Vec<El>, Why> {
         ),
         show::line(&pull.weakest.to_string()),
         button("plate-link", tr!("Take the clamp to “Can a face turn?”"), move || {
-            hand_over("slip", tr!("Clamp of all"), take.clone(), Unit::Kilonewton);
+            hand_over("slip", "clamp", take.clone(), Unit::Kilonewton);
             app.go(&Route::Joints(Job::Slip));
         }),
         show::write_down(

@@ -158,7 +158,7 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
             link("plate-link", &Route::Joints(Job::Clamp).hash())
                 .text(tr!("Its torque and clamp"))
                 .on("click", move |_| {
-                    hand_over("clamp", tr!("Thread"), thread.name(), Unit::Millimetre)
+                    hand_over("clamp", "thread", thread.name(), Unit::Millimetre)
                 }),
         )
         .with_all(show::cautions(&[Caution::Drilling]));

@@ -18,12 +18,20 @@ const MOST: usize = 6;
 pub fn screen() -> Vec<El> {
     let mut form = Form::of("what-thread");
     let lengths = &[Unit::Millimetre, Unit::Inch];
-    let diameter =
-        form.figure(tr!("Diameter over the crests"), &bounds::THREAD_DIAMETER, lengths, "");
-    let pitch =
-        form.figure(tr!("Pitch, if measured"), &bounds::PITCH, &[Unit::Millimetre, Unit::Inch], "");
-    let count = form.factor(tr!("or threads on an inch"), &bounds::THREADS_PER_INCH, "");
-    let side = form.words("Side", "outside");
+    let diameter = form.figure(
+        ("diameter", tr!("Diameter over the crests")),
+        &bounds::THREAD_DIAMETER,
+        lengths,
+        "",
+    );
+    let pitch = form.figure(
+        ("pitch", tr!("Pitch, if measured")),
+        &bounds::PITCH,
+        &[Unit::Millimetre, Unit::Inch],
+        "",
+    );
+    let count = form.factor(("count", tr!("or threads on an inch")), &bounds::THREADS_PER_INCH, "");
+    let side = form.words(("side", "Side"), "outside");
     form.keep();
     let found = move || -> Result<Vec<El>, Why> {
         let pitch = if pitch.is_given() {

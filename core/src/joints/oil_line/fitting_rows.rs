@@ -7,15 +7,15 @@
 
 use pitleaf_translated::translated;
 
-/// A fitting: name, K₁, K∞, whether K∞ grows in small bores.
+/// A fitting: the word it is kept by, name, K₁, K∞, whether K∞ grows in small bores.
 #[translated]
-pub(super) const ROWS: &[(&str, f64, f64, bool)] = &[
-    ("Elbow 90°, screwed", 800.0, 0.40, true),
-    ("Elbow 90°, swept", 800.0, 0.20, true),
-    ("Elbow 45°", 500.0, 0.20, true),
-    ("Tee, straight through", 200.0, 0.10, true),
-    ("Tee, into the branch", 500.0, 0.70, true),
-    ("Ball valve, reduced", 500.0, 0.15, true),
-    ("Entrance, sharp", 160.0, 0.50, false),
-    ("Exit", 0.0, 1.0, false),
+pub(super) const ROWS: &[(&str, &str, f64, f64, bool)] = &[
+    ("elbow-screwed", "Elbow 90°, screwed", 800.0, 0.40, true),
+    ("elbow-swept", "Elbow 90°, swept", 800.0, 0.20, true),
+    ("elbow-45", "Elbow 45°", 500.0, 0.20, true),
+    ("tee-through", "Tee, straight through", 200.0, 0.10, true),
+    ("tee-branch", "Tee, into the branch", 500.0, 0.70, true),
+    ("ball-valve", "Ball valve, reduced", 500.0, 0.15, true),
+    ("entrance", "Entrance, sharp", 160.0, 0.50, false),
+    ("exit", "Exit", 0.0, 1.0, false),
 ];

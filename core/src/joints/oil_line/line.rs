@@ -17,6 +17,8 @@ use uom::si::volume_rate::{cubic_meter_per_second, liter_per_minute};
 /// A fitting of the tables.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fitting {
+    /// The word it is kept by, the same in every language.
+    pub word: &'static str,
     /// Its name.
     pub name: &'static str,
     smooth: f64,
@@ -127,10 +129,11 @@ const TURBULENT_ABOVE: f64 = 4_000.0;
 /// The fittings of the tables.
 pub fn fittings() -> impl Iterator<Item = Fitting> {
     ROWS.iter().map(|row| Fitting {
-        name: row.0,
-        smooth: row.1,
-        turbulent: row.2,
-        grows_in_small_bores: row.3,
+        word: row.0,
+        name: row.1,
+        smooth: row.2,
+        turbulent: row.3,
+        grows_in_small_bores: row.4,
     })
 }
 

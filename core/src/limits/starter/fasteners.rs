@@ -11,7 +11,7 @@ pub(super) const LINES: &[Line] = &[
     Line {
         id: "tension-bolt-torque",
         what: "Tension bolts, torque",
-        how: "In the order of the engine’s own manual, in two or three steps, threads oiled, washers’ seals new.",
+        how: "In the order of the engine’s own manual, or from the middle outwards without one, in two or three steps, threads oiled, washers’ seals new.",
         lower: "32",
         upper: "38",
         note: "For the bolts as first fitted. Larger studs have a figure of their own.",

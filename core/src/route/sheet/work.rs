@@ -56,7 +56,7 @@ impl Source<'_> {
                     &joint,
                     &format!("{number} of {}", plan.passes().len()),
                     &format!("{} {}", plan.wrench(pass), plan.torque.unit().symbol()),
-                    &pass.order.to_string(),
+                    &plan.bolts.said(&pass.order),
                     &said,
                 ]));
             }

@@ -148,7 +148,7 @@ pub(super) const ASSEMBLY: &[Line] = &[
     },
     Line {
         id: "tightened",
-        words: "Tension bolts tightened in passes from the middle outwards, each ticked off",
+        words: "Tension bolts tightened in passes, in the manual’s order or from the middle outwards, each ticked off",
         care: "A bolt that yields can break: pull, don’t push, face out of line.",
         needs: "turns slots-fitted",
         ..DO
@@ -156,7 +156,7 @@ pub(super) const ASSEMBLY: &[Line] = &[
     Line {
         id: "passes-complete",
         kind: Sort::Hold(Answer::Tightened),
-        words: "All tightening passes are complete, the last once around",
+        words: "All tightening passes are complete, the last once more at full torque",
         needs: "tightened",
         ..HOLD
     },
