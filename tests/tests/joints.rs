@@ -163,7 +163,7 @@ fn a_torque_is_shown_as_the_range_it_clamps_and_handed_on() {
     phone.choose(&combobox("Tightened by"), "Torque wrench, lubricated");
     phone.choose(&combobox("Bolt’s class"), "12.9 (ISO 898-1:2013)");
     phone.until_says("14.8…24.6 kN");
-    phone.until_says("Below proof load throughout");
+    phone.until_says("Below proof stress throughout");
     phone.until_says("The way of tightening decides most");
 
     // As it was left, after the tab was thrown away.

@@ -100,13 +100,18 @@ pub static AFTER_TOP: Bounds = row(tr!("An angle after top"), 0, 270, Unit::Degr
 pub static CIRCLE: Bounds = row(tr!("A radius of the joint"), 5, 1_000, Unit::Millimetre);
 /// A pin, a dowel, or the hole for it.
 pub static PIN: Bounds = row(tr!("A pin’s diameter"), 1, 200, Unit::Millimetre);
-/// A nominal size in the tables of limits and fits, which begin above 3 mm and end at 120 mm: here to the
+/// A nominal size in the tables of limits and fits, which begin above 1 mm and end at 250 mm: here to the
 /// next micrometre, so that what is taken has limits.
-pub static FIT_NOMINAL: Bounds = row(tr!("A nominal size"), 3_001, 120_000, Unit::Micrometre);
+pub static FIT_NOMINAL: Bounds = row(tr!("A nominal size"), 1_001, 250_000, Unit::Micrometre);
+/// The distance between two dowels.
+pub static DOWEL_SPACING: Bounds =
+    row(tr!("A distance between dowels"), 20, 1_000, Unit::Millimetre);
+/// Hole less dowel: below zero a press.
+pub static CLEARANCE: Bounds = row(tr!("A clearance"), -1_000, 1_000, Unit::Micrometre);
 /// A hole that something is fitted into.
-pub static FIT_HOLE: Bounds = row(tr!("A hole’s diameter"), 1, 200, Unit::Millimetre);
+pub static FIT_HOLE: Bounds = row(tr!("A hole’s diameter"), 1, 260, Unit::Millimetre);
 /// A pin or a shaft that is fitted into a hole.
-pub static FIT_SHAFT: Bounds = row(tr!("A pin’s or shaft’s diameter"), 1, 200, Unit::Millimetre);
+pub static FIT_SHAFT: Bounds = row(tr!("A pin’s or shaft’s diameter"), 1, 260, Unit::Millimetre);
 /// A hole through a pin; 0 for a solid one.
 pub static PIN_BORE: Bounds = row(tr!("The hole through a pin"), 0, 200, Unit::Millimetre);
 /// The housing around a pin.

@@ -5,7 +5,7 @@
 
 use super::assumption::spread;
 use super::bounds::{self, FREE_LENGTH, MODULUS, NUT_FACTOR, PRELOAD, SCATTER, STRETCH, TORQUE};
-use super::friction_rows::{NUT_FACTORS, SCATTERS};
+use super::friction_rows::{NUT_FACTORS, SCATTERS, STRETCH_SCATTER};
 use super::{Assumption, Range, Refusal};
 use pitleaf_translated::tr;
 use uom::si::f64::{Area, Energy, Force, Length, Pressure, Ratio, Torque};
@@ -69,16 +69,16 @@ pub fn nut_factors() -> impl Iterator<Item = Usual> {
     NUT_FACTORS.iter().map(|row| Usual { condition: row.0, value: row.1, source: SOURCE })
 }
 
-/// The usual scatter of ways of tightening, either way, as a share.
+/// The usual scatter of what a torque gives, either way, as a share.
 pub fn scatters() -> impl Iterator<Item = Usual> {
     const SOURCE: &str = tr!("NASA-STD-5020B, table 3");
     SCATTERS.iter().map(|row| Usual { condition: row.0, value: row.1, source: SOURCE })
 }
 
-/// The scatter of a preload that is told by the stretch, as a share: the last of the [`scatters`].
+/// The scatter of a preload that is told by the stretch, as a share (NASA-STD-5020B, table 3).
 #[must_use]
-pub fn scatter_of_stretch() -> f64 {
-    SCATTERS.last().map_or(0.0, |row| row.1)
+pub const fn scatter_of_stretch() -> f64 {
+    STRETCH_SCATTER
 }
 
 /// The preload a torque gives.

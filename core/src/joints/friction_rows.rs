@@ -12,10 +12,11 @@ pub(super) const NUT_FACTORS: &[(&str, f64)] = &[
     ("Anti-seize", 0.12),
 ];
 
-/// Scatter of the preload, either way: way of tightening, share. NASA-STD-5020B, table 3 (published).
+/// Scatter of the preload a torque gives, either way: way of tightening, share. NASA-STD-5020B, table 3
+/// (published).
 #[translated]
-pub(super) const SCATTERS: &[(&str, f64)] = &[
-    ("Torque wrench, dry", 0.35),
-    ("Torque wrench, lubricated", 0.25),
-    ("Measured stretch", 0.10),
-];
+pub(super) const SCATTERS: &[(&str, f64)] =
+    &[("Torque wrench, dry", 0.35), ("Torque wrench, lubricated", 0.25)];
+
+/// The same of a preload told by a measured stretch.
+pub(super) const STRETCH_SCATTER: f64 = 0.10;

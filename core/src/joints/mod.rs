@@ -7,6 +7,7 @@
 //! - [`threads`]: what a thread is, the drill for it, and what thread this might be.
 //! - [`strength`]: property classes and their proof loads.
 //! - [`clamp`]: torque, preload, stretch, and the clamp of a set of bolts and studs.
+//! - [`torsion`]: the twist of tightening; [`heat`]: the clamp hot, and dowels between parts that grow unlike.
 //! - [`separation`]: firing pressure against the clamp.
 //! - [`slip`]: friction and dowels against the reaction torque.
 //! - [`bolts`]: where the bolts of a joint stand and what each is called; [`sequence`]: the order of
@@ -21,6 +22,7 @@ pub mod bolts;
 pub mod bounds;
 pub mod clamp;
 pub mod fits;
+pub mod heat;
 pub mod oil_feed;
 pub mod oil_line;
 pub mod plan;
@@ -31,6 +33,7 @@ pub mod shown;
 pub mod slip;
 pub mod strength;
 pub mod threads;
+pub mod torsion;
 pub mod typed;
 
 mod assumption;

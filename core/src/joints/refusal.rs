@@ -3,6 +3,7 @@
 use super::bounds::Plain;
 use super::shown;
 use crate::quantity::Fault;
+use crate::seals::GrowthFault;
 use pitleaf_translated::translated;
 use std::fmt;
 
@@ -39,6 +40,8 @@ pub enum Refusal {
     TooThin,
     /// A wall too rough for its bore.
     TooRough,
+    /// A growth with heat that can't be told.
+    Growth(GrowthFault),
     /// A pressure that would push more or less oil than any feed carries.
     BeyondFlow,
 }
@@ -48,6 +51,7 @@ impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Quantity(fault) => fault.fmt(f),
+            Self::Growth(fault) => fault.fmt(f),
             Self::OutOfBounds(plain) => {
                 let edge = |value| shown::shortest(value, 2);
                 write!(f, "{} lies between {} and {}", plain.name, edge(plain.least), edge(plain.greatest))?;

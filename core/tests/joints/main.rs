@@ -7,12 +7,14 @@ mod bad_input;
 mod bolts;
 mod clamp;
 mod fits;
+mod heat;
 mod oil_line;
 mod plan;
 mod press;
 mod sequence;
 mod slip;
 mod threads;
+mod torsion;
 mod words;
 
 /// The one way figures are compared here: `within` is absolute.

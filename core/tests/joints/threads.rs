@@ -405,3 +405,59 @@ fn the_drills_to_tap_after_leave_a_useful_thread() {
     let own = thread("M8 × 1.25").tap_drills()[0].1.get::<ratio>();
     assert!((own - 0.739).abs() < 0.001, "{own}");
 }
+
+/// ASME B1.1, greatest minor diameter of class 2B, in, as printed. M.
+#[test]
+fn greatest_minor_diameters_are_the_published_ones() {
+    use uom::si::length::{inch, millimeter};
+    for (name, wanted) in [
+        ("1/4-20 UNC", 0.207),
+        ("1/4-28 UNF", 0.220),
+        ("3/8-16 UNC", 0.321),
+        ("7/16-20 UNF", 0.395),
+        ("1/2-13 UNC", 0.434),
+        ("9/16-18 UNF", 0.515),
+        ("5/8-18 UNF", 0.578),
+    ] {
+        let thread = Thread::named(name).expect("in the tables");
+        close(thread.greatest_minor_diameter().get::<inch>(), wanted, 1e-9, name);
+    }
+    // ISO 965-1, 6H. M.
+    for (name, wanted) in [
+        ("M6 × 1", 5.153),
+        ("M8 × 1.25", 6.912),
+        ("M10 × 1.5", 8.676),
+        ("M12 × 1.75", 10.441),
+        ("M16 × 2", 14.210),
+    ] {
+        let thread = Thread::named(name).expect("in the tables");
+        close(thread.greatest_minor_diameter().get::<millimeter>(), wanted, 0.001, name);
+    }
+}
+
+/// Every tap drill of the tables is held against its thread's greatest minor diameter; the two of the drill
+/// charts that lie past it say so.
+#[test]
+fn a_tap_drill_past_the_threads_own_limit_says_so() {
+    let past: Vec<String> =
+        Thread::all().filter_map(|thread| thread.past_minor(thread.tap_drill())).collect();
+    assert_eq!(
+        past,
+        [
+            "33/64 in is larger than the greatest minor diameter of class 2B, 13.08 mm (0.515 in): the thread is out of its limits.",
+            "37/64 in is larger than the greatest minor diameter of class 2B, 14.68 mm (0.578 in): the thread is out of its limits.",
+        ],
+        "and no other"
+    );
+    for thread in Thread::all() {
+        assert!(
+            thread.greatest_minor_diameter() > thread.minor_diameter(),
+            "{thread}: a tolerance"
+        );
+        for (drill, _) in thread.tap_drills() {
+            let size = drill.diameter().and_then(Amount::length).expect("a size");
+            let is_past = size > thread.greatest_minor_diameter();
+            assert_eq!(thread.past_minor(drill).is_some(), is_past, "{thread}: {drill}");
+        }
+    }
+}

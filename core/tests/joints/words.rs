@@ -95,14 +95,17 @@ fn every_assumption_in_full() {
 #[test]
 fn verdicts_in_full() {
     for (said, words) in [
-        (ProofVerdict::Holds.to_string(), "Below proof load throughout: the bolt springs back."),
+        (
+            ProofVerdict::Holds.to_string(),
+            "Below proof stress throughout, twist and all: the bolt springs back.",
+        ),
         (
             ProofVerdict::MayYield.to_string(),
-            "The greatest lies above proof load: the bolt may stay longer for good. Less torque, or measure the stretch.",
+            "Pull and twist may pass proof stress: the bolt may stay longer for good. Less torque, or a higher class.",
         ),
         (
             ProofVerdict::Yields.to_string(),
-            "Above proof load even at the least: the bolt yields. Less torque, a larger thread or a higher class.",
+            "Pull and twist pass proof stress even at the least: the bolt yields. Less torque, a larger thread or a higher class.",
         ),
         (Feed::Enough.to_string(), "The pressure is enough for the flow."),
         (

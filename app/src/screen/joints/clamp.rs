@@ -1,6 +1,7 @@
 //! One fastener: what a torque clamps, or which torque a clamp needs; its proof load and its stretch.
 
 use super::form::{Field, Form, Presets, Why, alike, answer, fill_from, hand_over};
+use super::hot_clamp::Hot;
 use super::{Job, show};
 use crate::dom::{El, button, el, text};
 use crate::route::Route;
@@ -13,11 +14,12 @@ use pitleaf_core::joints::clamp::{
 };
 use pitleaf_core::joints::strength::{PropertyClass, Strength};
 use pitleaf_core::joints::threads::Thread;
+use pitleaf_core::joints::torsion::{TAKEN, while_tightened};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
 use pitleaf_translated::tr;
-use uom::si::f64::{Force, Pressure, Ratio};
-use uom::si::force::newton;
+use uom::si::f64::{Force, Pressure, Ratio, Torque};
+use uom::si::pressure::pascal;
 use uom::si::ratio::ratio;
 
 #[derive(Clone, Copy)]
@@ -34,6 +36,7 @@ struct Fields {
     shank_length: Field,
     shank: Field,
     stretched: Field,
+    hot: Hot,
 }
 
 impl Fields {
@@ -88,6 +91,7 @@ impl Fields {
                 &[Unit::Millimetre, Unit::Thou],
                 "",
             ),
+            hot: Hot::new(&mut form),
         };
         form.keep();
         fields
@@ -149,6 +153,7 @@ pub fn screen() -> Vec<El> {
             fields.proof.el(),
             fields.tensile.el(),
             stretch,
+            fields.hot.el(),
         ],
         show::cautions(&[Caution::YieldingBolt]),
     )
@@ -217,10 +222,11 @@ fn clamp(fields: Fields) -> Result<Vec<El>, Why> {
     } else {
         vec![show::key(&clamps[0], &clamps[1])]
     };
-    made.extend(proof(&got, strength, thread));
+    made.extend(proof(&got, torque, strength, thread));
     made.extend(strength.too_large(thread.diameter()).map(|words| show::line(&words)));
     made.push(show::line(&got.weakest.to_string()));
     made.extend(stretches(fields, thread, &got)?);
+    made.extend(fields.hot.answered(&got, strength, thread, || fields.sections(thread)));
     made.push(hand_on(got.force));
     made.push(show::write_down(
         tr!("Clamp of a fastener"),
@@ -234,26 +240,36 @@ pub(super) fn forces(force: Range<Force>) -> [String; 2] {
     [Unit::Kilonewton, Unit::PoundForce].map(|unit| shown::range(force, Amount::of_force, unit))
 }
 
-fn proof(got: &Preload, strength: Strength, thread: Thread) -> Vec<El> {
-    let load = strength.proof_load(thread.stress_area());
-    let share = strength.share_of_proof(got.force, thread.stress_area());
-    let newtons = |force: Range<Force>| force.map(|force| force.get::<newton>());
-    let loads = forces(Range::exactly(load));
-    let shares = shown::percent(share.map(|share: Ratio| share.get::<ratio>()));
+fn proof(got: &Preload, torque: Torque, strength: Strength, thread: Thread) -> Vec<El> {
+    let area = thread.stress_area();
+    let pull = got.force.map(|force| force / area);
+    let both = while_tightened(torque, got.force, thread);
+    let pascals = |stress: Range<Pressure>| stress.map(|stress| stress.get::<pascal>());
+    let shares = |stress| {
+        shown::percent(strength.share_of_proof(stress).map(|share: Ratio| share.get::<ratio>()))
+    };
+    let proof = Range::exactly(strength.proof());
+    let load = forces(Range::exactly(strength.proof_load(area)));
     vec![
         show::bars(
             &[
-                (tr!("Clamp"), newtons(got.force), tr!("{shares} of proof")),
+                (tr!("Pull alone"), pascals(pull), tr!("{} of proof", shares(pull))),
                 (
-                    tr!("Proof load"),
-                    newtons(Range::exactly(load)),
-                    format!("{}   {}", loads[0], loads[1]),
+                    tr!("Pull and twist, tightening"),
+                    pascals(both),
+                    tr!("{} of proof", shares(both)),
                 ),
+                (tr!("Proof stress"), pascals(proof), format!("{}   {}", stresses(proof), load[0])),
             ],
-            1,
+            2,
         ),
-        show::line(&strength.verdict(got.force, thread.stress_area()).to_string()),
+        show::line(&strength.verdict(both).to_string()),
+        show::source(TAKEN),
     ]
+}
+
+fn stresses(stress: Range<Pressure>) -> String {
+    shown::range(stress, Amount::of_pressure, Unit::Megapascal)
 }
 
 /// How much longer it gets, and what a measured stretch tells.

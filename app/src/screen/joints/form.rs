@@ -10,7 +10,7 @@ use pitleaf_core::joints::bounds::Plain;
 use pitleaf_core::joints::{Range, Refusal, shown, typed};
 use pitleaf_core::quantity::{Amount, Bounds, Reading, Rounding, Unit, places_for};
 use pitleaf_translated::tr;
-use uom::si::f64::{Force, Length, Pressure};
+use uom::si::f64::{Force, Length, Pressure, ThermodynamicTemperature};
 
 /// Why there is no answer yet.
 pub enum Why {
@@ -248,6 +248,11 @@ impl Field {
     /// A range of lengths.
     pub fn lengths(self) -> Result<Range<Length>, Why> {
         self.range(Amount::length)
+    }
+
+    /// A range of temperatures.
+    pub fn temperatures(self) -> Result<Range<ThermodynamicTemperature>, Why> {
+        self.range(Amount::temperature)
     }
 
     /// A range of plain numbers.

@@ -5,6 +5,8 @@ mod clamp;
 mod drills;
 mod fits;
 mod form;
+mod hot_clamp;
+mod hot_dowels;
 mod job;
 mod oil_feed;
 mod oil_line;

@@ -1,6 +1,7 @@
 //! Can a joint face turn? Friction, hollow and solid dowels against a rotor's reaction.
 
 use super::form::{Field, Form, Why, answer};
+use super::hot_dowels::Hot;
 use super::stack::{rotors, torques};
 use super::{Job, show};
 use crate::dom::{El, el, text};
@@ -31,6 +32,7 @@ struct Fields {
     seat: Field,
     shear: Field,
     bearing: Field,
+    hot: Hot,
 }
 
 impl Fields {
@@ -84,6 +86,7 @@ impl Fields {
                 STRESSES,
                 "150…300",
             ),
+            hot: Hot::new(&mut form),
         };
         form.keep();
         fields
@@ -125,10 +128,15 @@ pub fn screen() -> Vec<El> {
             ))
             .with_all(assumed.map(Field::el)),
     );
+    shown.push(fields.hot.el());
     show::page(
         Job::Slip.name(),
         Job::Slip.about(),
-        move || answer(&fields.needed(), faces(fields)),
+        move || {
+            let mut shown = answer(&fields.needed(), faces(fields));
+            shown.extend(fields.hot.answered());
+            shown
+        },
         shown,
         [text("p", "how", tr!("Friction and dowels are not added: a dowel with clearance carries nothing until the face has slipped."))]
             .into_iter()

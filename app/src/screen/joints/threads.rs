@@ -95,6 +95,16 @@ fn tap_drills(thread: Thread) -> Vec<(String, String, String)> {
         .gather()
 }
 
+/// Which of those drills leave the thread out of its limits.
+fn past_minor(thread: Thread) -> Vec<El> {
+    let drills = thread.tap_drills();
+    drills
+        .into_iter()
+        .filter_map(|(drill, _)| thread.past_minor(drill))
+        .map(|words| show::line(&words))
+        .gather()
+}
+
 fn unknown() -> Vec<El> {
     frame(
         || tr!("No such thread").to_owned(),
@@ -141,6 +151,7 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
         .with(show::key(&thread.tap_drill().said(), &format!("{drill_mm}   {drill_inch}")))
         .with(show::line(tr!("is the tap drill. Others near it, and the thread each leaves:")))
         .with(show::table(tr!("Tap drills"), tap_drills(thread)))
+        .with_all(past_minor(thread))
         .with(text("h2", "", tr!("Hole the bolt passes through")));
     body = match holes.first() {
         Some((_, first)) => body
@@ -189,6 +200,7 @@ pub fn port_screen(dash: u8) -> Vec<El> {
         .class("page joint")
         .with(show::key(&thread.name(), tr!("straight thread, sealed by an O-ring")))
         .with(show::table(tr!("Sizes"), rows.into_iter().flatten()))
+        .with_all(thread.past_minor(thread.tap_drill()).map(|words| show::line(&words)))
         .with(show::source(source))
         .with(list("rows", tr!("Its thread"), [thread_link(thread)]))
         .with_all(show::cautions(&[Caution::Drilling, Caution::OilPressure]));

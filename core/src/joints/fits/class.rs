@@ -7,7 +7,13 @@ use std::fmt;
 /// The letter of a tolerance class: where the tolerance lies. The same letters serve hole and shaft.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Letter {
-    /// g; shafts only.
+    /// D, d.
+    D,
+    /// E, e.
+    E,
+    /// F, f.
+    F,
+    /// G, g.
     G,
     /// H, h.
     H,
@@ -31,11 +37,27 @@ pub enum Letter {
 
 impl Letter {
     /// Every letter.
-    pub const ALL: [Self; 10] =
-        [Self::G, Self::H, Self::J, Self::Js, Self::K, Self::M, Self::N, Self::P, Self::R, Self::S];
+    pub const ALL: [Self; 13] = [
+        Self::D,
+        Self::E,
+        Self::F,
+        Self::G,
+        Self::H,
+        Self::J,
+        Self::Js,
+        Self::K,
+        Self::M,
+        Self::N,
+        Self::P,
+        Self::R,
+        Self::S,
+    ];
 
     fn written(self) -> &'static str {
         match self {
+            Self::D => "d",
+            Self::E => "e",
+            Self::F => "f",
             Self::G => "g",
             Self::H => "h",
             Self::J => "j",
@@ -65,11 +87,8 @@ impl Class {
     /// A hole's class.
     ///
     /// # Errors
-    /// [`FitFault::Letter`] for G, [`FitFault::Grade`] outside [`Class::GRADES`].
+    /// [`FitFault::Grade`] outside [`Class::GRADES`].
     pub fn hole(letter: Letter, grade: u8) -> Result<Self, FitFault> {
-        if letter == Letter::G {
-            return Err(FitFault::Letter("G".to_owned()));
-        }
         Self::graded(true, letter, grade)
     }
 
@@ -138,9 +157,15 @@ impl Class {
     #[must_use]
     pub fn is_tabulated(self) -> bool {
         let highest = match (self.letter, self.hole) {
-            (Letter::H | Letter::J | Letter::Js | Letter::K, _) | (Letter::N, true) => 11,
+            (Letter::D, true) if self.grade == 5 => return false,
+            (Letter::D | Letter::H | Letter::J | Letter::Js | Letter::K, _) | (Letter::N, true) => {
+                11
+            }
             (Letter::M | Letter::N, false) => 9,
-            (Letter::G | Letter::M | Letter::P | Letter::R | Letter::S, _) => 10,
+            (
+                Letter::E | Letter::F | Letter::G | Letter::M | Letter::P | Letter::R | Letter::S,
+                _,
+            ) => 10,
         };
         self.grade <= highest
     }

@@ -40,13 +40,13 @@ impl fmt::Display for FitFault {
             ),
             Self::Letter(letter) => write!(
                 f,
-                "There is no table for {letter} here. Holes: H, J, JS, K, M, N, P, R, S; shafts: g, h, j, js, k, m, n, p, r, s."
+                "There is no table for {letter} here. Holes: D, E, F, G, H, J, JS, K, M, N, P, R, S; shafts: the same in small letters."
             ),
             Self::Grade(grade) => {
                 write!(f, "There is no table for grade {grade} here. Choose 5 to 11.")
             }
             Self::Size => f.write_str(
-                "The tables here hold sizes above 3 and up to 120 mm. Check the size and its unit.",
+                "The tables here hold sizes above 1 and up to 250 mm. Check the size and its unit.",
             ),
             Self::Undefined(class) => {
                 let (held, instead) = match (class.letter(), class.is_hole()) {

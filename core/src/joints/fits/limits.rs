@@ -57,11 +57,12 @@ pub fn limits(nominal: Amount, class: Class) -> Result<Limits, FitFault> {
 fn shaft_deviation(step: &Step, nominal: Amount, class: Class) -> Option<(bool, i32)> {
     let [k, m, n, p] = step.k_to_p;
     let deviation = match (class.letter(), class.grade()) {
-        (Letter::G, _) => return Some((false, step.g)),
-        (Letter::H, _) => return Some((false, 0)),
-        (Letter::J, 5 | 6) => step.j[0],
-        (Letter::J, 7) => step.j[1],
-        (Letter::J | Letter::Js, _) => return None,
+        (Letter::D | Letter::E | Letter::F | Letter::G | Letter::H, _) => {
+            return Some((false, clear(step, class.letter())));
+        }
+        (Letter::J, 5) => step.j[0],
+        (Letter::J, grade) => *step.j.get(usize::from(grade - 6))?,
+        (Letter::Js, _) => return None,
         (Letter::K, 5..=7) => k,
         (Letter::K, _) => 0,
         (Letter::M, _) => m,
@@ -80,18 +81,32 @@ fn hole_deviation(step: &Step, nominal: Amount, class: Class) -> Option<(bool, i
         if grade <= last { step.delta[usize::from(grade - Class::GRADES.start())] } else { 0 }
     };
     let deviation = match (class.letter(), grade) {
-        (Letter::H, _) => return Some((true, 0)),
+        (Letter::D | Letter::E | Letter::F | Letter::G | Letter::H, _) => {
+            return Some((true, -clear(step, class.letter())));
+        }
         (Letter::J, 6..=8) => step.hole_j[usize::from(grade - 6)],
-        (Letter::G | Letter::J | Letter::Js, _) => return None,
+        (Letter::J | Letter::Js, _) => return None,
         (Letter::K, ..=8) => delta(8) - k,
-        (Letter::K, _) => return None,
+        (Letter::K, _) => step.k_n_above_8?[0],
         (Letter::M, _) => delta(8) - m,
         (Letter::N, ..=8) => delta(8) - n,
-        (Letter::N, _) => 0,
+        (Letter::N, _) => step.k_n_above_8.map_or(0, |above| above[1]),
         (Letter::P, _) => delta(7) - p,
         (Letter::R | Letter::S, _) => delta(7) - fine(nominal, class.letter())?,
     };
     Some((false, deviation))
+}
+
+/// The upper deviation of a shaft that is never tight in H: d to h.
+fn clear(step: &Step, letter: Letter) -> i32 {
+    let [d, e, f, g] = step.d_to_g;
+    match letter {
+        Letter::D => d,
+        Letter::E => e,
+        Letter::F => f,
+        Letter::G => g,
+        _ => 0,
+    }
 }
 
 fn fine(nominal: Amount, letter: Letter) -> Option<i32> {

@@ -1,4 +1,4 @@
-//! ISO 286 limits and fits, above 3 and up to 120 mm, and the fit of any pair of limits.
+//! ISO 286 limits and fits, above 1 and up to 250 mm, and the fit of any pair of limits.
 //!
 //! The tables hold the standard's fundamental deviations and tolerances; limits follow from them by
 //! its rules. What the standard does not define is refused with a sentence, never filled in.

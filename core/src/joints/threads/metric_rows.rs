@@ -30,3 +30,19 @@ pub(super) const ROWS: &[Row] = &[
     Row(MetricFine, mm(16), Micrometres(1500), Metric(1450), "167"),
     Row(MetricFine, mm(16), Micrometres(1000), Metric(1500), "178"),
 ];
+
+/// Tolerance of a nut's minor diameter in class 6H by pitch in micrometres, in millimetres (ISO 965-1, table 3;
+/// from memory). A pitch it does not hold gets none.
+pub(super) fn minor_tolerance(pitch: u16) -> f64 {
+    const ROWS: [(u16, f64); 8] = [
+        (500, 0.140),
+        (750, 0.190),
+        (800, 0.200),
+        (1000, 0.236),
+        (1250, 0.265),
+        (1500, 0.300),
+        (1750, 0.335),
+        (2000, 0.375),
+    ];
+    ROWS.iter().find(|row| row.0 == pitch).map_or(0.0, |row| row.1)
+}

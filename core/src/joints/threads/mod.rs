@@ -21,4 +21,5 @@ pub use drill::{Drill, DrillKind, nearest_drills};
 pub use find::{find_ports, find_threads};
 pub(crate) use find::{port_words, thread_words};
 pub use identify::{Candidate, Measured, Side, identify, what_tells_apart};
+pub(super) use thread::length;
 pub use thread::{Series, Thread};

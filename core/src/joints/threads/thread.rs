@@ -2,7 +2,7 @@
 
 use super::{Drill, metric_rows, nearest_drills, unified_rows};
 use crate::gather::Gather;
-use crate::quantity::{Amount, Unit};
+use crate::quantity::{Amount, Rounding, Unit};
 use pitleaf_translated::translated;
 use std::fmt;
 use uom::si::f64::{Area, Length, Ratio};
@@ -190,6 +190,42 @@ impl Thread {
         self.0.3
     }
 
+    /// The greatest minor diameter of a nut's thread: of class 2B (ASME B1.1: basic minor diameter and
+    /// 0.25 P − 0.4 P², in inches, to the nearest thousandth as it is printed), or of 6H (ISO 965-1, from memory).
+    #[must_use]
+    pub fn greatest_minor_diameter(self) -> Length {
+        let basic = self.minor_diameter().get::<millimeter>();
+        let most = match self.0.2 {
+            Pitch::Micrometres(pitch) => basic + metric_rows::minor_tolerance(pitch),
+            Pitch::PerInch(count) => {
+                let pitch = 1.0 / f64::from(count);
+                let inches = basic / 25.4 + 0.25 * pitch - 0.4 * pitch * pitch;
+                (inches * 1000.0).round() * 0.0254
+            }
+        };
+        Length::new::<millimeter>(most)
+    }
+
+    /// What is to be said of a drill that is larger than the thread's own limit lets its minor diameter be.
+    #[must_use]
+    #[translated]
+    pub fn past_minor(self, drill: Drill) -> Option<String> {
+        let most = self.greatest_minor_diameter();
+        if drill.diameter()?.length()? <= most {
+            return None;
+        }
+        let class = if self.series().is_metric() { "6H" } else { "2B" };
+        let most = Amount::of_length(most)?;
+        let (mm, inch) = (
+            most.show(Unit::Millimetre, 2, Rounding::Down),
+            most.show(Unit::Inch, 3, Rounding::Nearest),
+        );
+        Some(format!(
+            "{} is larger than the greatest minor diameter of class {class}, {mm} mm ({inch} in): the thread is out of its limits.",
+            drill.said()
+        ))
+    }
+
     /// The share of a full thread a hole leaves: (D − hole) / (0.75·√3·P). Above 1 or below 0 where
     /// the hole is too small or larger than the thread.
     #[must_use]
@@ -225,6 +261,6 @@ impl fmt::Display for Thread {
 }
 
 /// An amount known to be a length.
-pub(super) fn length(amount: Amount) -> Length {
+pub(in crate::joints) fn length(amount: Amount) -> Length {
     Length::new::<millimeter>(amount.value(Unit::Millimetre))
 }
