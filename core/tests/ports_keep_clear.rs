@@ -5,14 +5,19 @@
 //! from 126.
 
 use pitleaf_core::{
-    ports::{Intrusion, Obstacle, Outline, bridge, intrusions, left_to_land, longest_unsupported},
+    ports::{
+        Intrusion, Obstacle, Outline, bridge, intrusions, left_to_land, longest_unsupported,
+        overhang,
+    },
     trochoid::{Engine, Point},
 };
+use proptest::prelude::*;
 use uom::si::{
     angle::degree,
     area::square_millimeter,
     f64::{Angle, Length},
     length::millimeter,
+    ratio::ratio,
 };
 
 fn mm(length: f64) -> Length {
@@ -57,6 +62,66 @@ fn corner_seal_track() {
     reaches(&triangle(110.0, 80.0), 2.0, Obstacle::CornerSealTrack, 3.0, 110.0);
     let through = found(&triangle(119.0, 80.0), 2.0, Obstacle::CornerSealTrack).expect("through");
     close(through.depth.get::<millimeter>(), 11.0, 1e-9, "no deeper than the track is wide, mm");
+}
+
+/// An eyebrow in the strip between the corner seals' track and the bore, as a bridge port has it: its
+/// nearest point is 6.045 mm from the path of the seals' centres, 0.545 mm clear of them (by Shapely).
+const EYEBROW: [(f64, f64); 10] = [
+    (62.82, -84.37),
+    (69.77, -81.25),
+    (76.71, -77.36),
+    (83.51, -72.66),
+    (90.04, -67.15),
+    (93.45, -70.81),
+    (86.54, -76.63),
+    (79.35, -81.60),
+    (72.01, -85.72),
+    (64.66, -89.02),
+];
+
+#[test]
+fn an_eyebrow_beyond_the_track_does_not_cut_it() {
+    let eyebrow = outline(&EYEBROW);
+    assert_eq!(found(&eyebrow, 1.0, Obstacle::CornerSealTrack), None, "clear by 0.545 mm");
+    assert_eq!(overhang(&Engine::preset(), &eyebrow, &[]), None, "no seal reaches it");
+    // 0.6 mm nearer to the shaft it reaches 0.055 mm in.
+    let length = |(x, y): (f64, f64)| x.hypot(y);
+    let nearer = EYEBROW.map(|(x, y)| {
+        let share = 1.0 - 0.6 / length((x, y));
+        (share * x, share * y)
+    });
+    let cut = found(&outline(&nearer), 1.0, Obstacle::CornerSealTrack).expect("now it does");
+    let depth = cut.depth.get::<millimeter>();
+    assert!(depth > 0.02 && depth < 0.055, "no more than it came nearer: {depth} mm");
+}
+
+/// The track lies between 107 and 118 mm on the long axis. A port from the outside, one within, one all
+/// round it and one round the shaft.
+#[test]
+fn depth_is_how_much_of_the_tracks_width_is_cut() {
+    let on_axis = |from: f64, to: f64| outline(&[(from, -0.5), (to, -0.5), (to, 0.5), (from, 0.5)]);
+    for (from, to, depth) in [
+        (100.0, 106.9, None),
+        (100.0, 108.0, Some(1.0)),
+        (116.0, 125.0, Some(2.0)),
+        (118.1, 125.0, None),
+        (110.0, 113.0, Some(3.0)),
+        (100.0, 125.0, Some(11.0)),
+    ] {
+        let got = found(&on_axis(from, to), 0.0, Obstacle::CornerSealTrack);
+        let got = got.map(|intrusion| intrusion.depth.get::<millimeter>());
+        // Half a millimetre beside the axis the track runs up to 0.004 mm further in.
+        match (got, depth) {
+            (Some(got), Some(depth)) => close(got, depth, 0.01, &format!("{from} to {to}, mm")),
+            (got, depth) => assert_eq!(got, depth, "{from} to {to}"),
+        }
+    }
+    let square = |half: f64| outline(&[(-half, -half), (half, -half), (half, half), (-half, half)]);
+    let round = found(&square(200.0), 0.0, Obstacle::CornerSealTrack).expect("all of it");
+    close(round.depth.get::<millimeter>(), 11.0, 1e-9, "the whole width, mm");
+    let about_shaft = found(&square(10.0), 0.0, Obstacle::OilSealSweep).expect("about the shaft");
+    close(about_shaft.depth.get::<millimeter>(), 71.0, 1e-9, "as far as the shaft, mm");
+    close(about_shaft.area.get::<square_millimeter>(), 400.0, 1e-9, "all of it, mm²");
 }
 
 #[test]
@@ -199,4 +264,39 @@ fn marks_of_findings_keep_clear_of_one_another() {
     }
     assert!(apart(drawn(places[0]), placed[0]) < two, "the first is right beside its place");
     assert!(apart(drawn(places[3]), placed[3]) < two, "and so is one that is alone");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    /// A small square beside the path of the corner seals: apart, in the track, or reaching in.
+    #[test]
+    fn a_square_is_in_the_track_or_it_is_not(
+        alpha in 0.0..360.0_f64, off in -20.0..20.0_f64, half in 0.3..3.0_f64,
+    ) {
+        let path = Engine::preset().corner_seal_path().beside(mm(off));
+        let (x, y) = path.point(Angle::new::<degree>(alpha)).millimetres();
+        let square = outline(&[
+            (x - half, y - half), (x + half, y - half), (x + half, y + half), (x - half, y + half),
+        ]);
+        let got = found(&square, 0.0, Obstacle::CornerSealTrack);
+        let hangs = overhang(&Engine::preset(), &square, &[]);
+        let corner = half * std::f64::consts::SQRT_2;
+        if off.abs() >= 5.5 + corner {
+            prop_assert_eq!(got, None, "apart");
+            prop_assert_eq!(hangs, None, "apart");
+        } else if off.abs() + corner <= 5.5 {
+            let got = got.expect("in the track");
+            let (depth, area) =
+                (got.depth.get::<millimeter>(), got.area.get::<square_millimeter>());
+            prop_assert!(depth >= 2.0 * half - 0.2 && depth <= 2.0 * corner + 1e-6, "{} mm", depth);
+            prop_assert!((area - 4.0 * half * half).abs() < 1e-6, "{} mm²", area);
+            let share = hangs.expect("under the seal").share.get::<ratio>();
+            let wanted = 4.0 * half * half / (std::f64::consts::PI * 5.5 * 5.5);
+            prop_assert!((share - wanted).abs() < 1e-6, "{} of {}", share, wanted);
+        } else if let Some(got) = got {
+            prop_assert!(got.area.get::<square_millimeter>() > 0.0, "a depth without an area");
+            prop_assert!(hangs.is_some(), "cut, but no seal reaches it: {:?}", got);
+        }
+    }
 }

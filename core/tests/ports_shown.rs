@@ -371,10 +371,23 @@ fn a_cut_too_far_is_said_to_destroy_the_engine_and_comes_first() {
     let will_be = as_it_will_be(&ports);
     assert_eq!(will_be.len(), 1, "the cut one stands for the port");
     assert_eq!(will_be[0].name.stage, Stage::Cut, "the cut one");
+    // Half a millimetre in: the seal runs on the edge.
     let found = findings(&engine, face().view, &will_be, mm(1.0));
+    assert_eq!(found[0].weight, Weight::Attend, "the worst first: {found:?}");
+    assert_eq!(found[0].title, "Touches the corner-seal track");
+    assert!(found[0].words.contains("Chamfer the edge from x "), "{}", found[0].words);
+    // Some millimetres at a corner: it hangs over, and is held on both sides.
+    let over = put_in(&typed(Stage::Cut, "60 -41\n78 -44\n78 -69\n46 -76\n44 -62"), face());
+    let found = findings(&engine, face().view, &[&over], mm(1.0));
+    assert_eq!(found[0].weight, Weight::Attend, "{found:?}");
+    assert!(found[0].title.starts_with("A corner seal hangs over by "), "{}", found[0].title);
+    assert!(found[0].words.contains("decide, with a reason"), "{}", found[0].words);
+    // Beyond the middle of the track.
+    let far = put_in(&typed(Stage::Cut, "60 -41\n90 -44\n82 -72\n46 -76\n44 -62"), face());
+    let found = findings(&engine, face().view, &[&far], mm(1.0));
     assert_eq!(found[0].weight, Weight::Destroys, "the worst first: {found:?}");
-    assert!(found[0].title.ends_with("into the corner-seal track"), "{}", found[0].title);
-    assert!(found[0].words.contains("destroys the engine"), "{}", found[0].words);
+    assert_eq!(found[0].title, "A corner seal can drop in");
+    assert!(found[0].words.contains("tips into the port and destroys the engine"));
     let stock = findings(&engine, face().view, &[&ports[0]], mm(1.0));
     assert!(
         stock.iter().all(|finding| finding.weight == Weight::Know),

@@ -13,7 +13,7 @@ use crate::trochoid::{Engine, Nearest, Point, Trochoid};
 /// What a port runs into.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Obstacle {
-    /// The track the corner seals sweep: a port that cuts it destroys the engine.
+    /// The track the corner seals sweep; what a cut there does is [`super::overhang()`]'s to say.
     CornerSealTrack,
     /// The circle the oil seal sweeps.
     OilSealSweep,
@@ -30,7 +30,7 @@ pub struct Intrusion {
     pub obstacle: Obstacle,
     /// Where it reaches furthest.
     pub place: Point,
-    /// How far, from the obstacle's near edge.
+    /// How far, from the obstacle's near edge; of the corner seals' track, how much of its width is cut.
     pub depth: Length,
     /// The port's area within the obstacle.
     pub area: Area,
@@ -41,38 +41,23 @@ pub struct Intrusion {
 #[must_use]
 pub fn intrusions(engine: &Engine, outline: &Outline, margin: Length) -> Vec<Intrusion> {
     let seal = engine.seals().corner_radius.get::<millimeter>();
-    let track = engine.corner_seal_path();
-    let [inner, outer] = [-seal, seal].map(|side| Nearest::new(track.offset_by(side)));
+    let path = Nearest::new(engine.corner_seal_path());
+    let [inner, outer] = [-seal, seal].map(|side| Nearest::new(path.curve().offset_by(side)));
     let oil = oil_circle(engine);
     let land = Nearest::new(engine.coolant_land().offset_by(-margin.get::<millimeter>()));
     let bore = Nearest::new(engine.geometry().bore());
     let whole = outline.area().get::<square_millimeter>();
+    let beyond = |curve: &Nearest| deepest(outline, |point| curve.foot(point).outside);
     let outside = |curve: &Nearest| whole - area_inside(outline, curve);
     [
-        intrusion(
-            outline,
-            Obstacle::CornerSealTrack,
-            |point| inner.foot(point).outside.min(2.0 * seal),
-            || area_inside(outline, &outer) - area_inside(outline, &inner),
-        ),
-        intrusion(
-            outline,
-            Obstacle::OilSealSweep,
-            |point| oil.radius - point.norm(),
-            || area_inside(outline, &Nearest::new(oil)),
-        ),
-        intrusion(
-            outline,
-            Obstacle::CoolantLand,
-            |point| land.foot(point).outside,
-            || outside(&land),
-        ),
-        intrusion(
-            outline,
-            Obstacle::RotorHousing,
-            |point| bore.foot(point).outside,
-            || outside(&bore),
-        ),
+        intrusion(Obstacle::CornerSealTrack, across(outline, &path, seal), || {
+            area_inside(outline, &outer) - area_inside(outline, &inner)
+        }),
+        intrusion(Obstacle::OilSealSweep, into_circle(outline, oil.radius), || {
+            area_inside(outline, &Nearest::new(oil))
+        }),
+        intrusion(Obstacle::CoolantLand, beyond(&land), || outside(&land)),
+        intrusion(Obstacle::RotorHousing, beyond(&bore), || outside(&bore)),
     ]
     .into_iter()
     .flatten()
@@ -92,16 +77,42 @@ pub(crate) fn oil_circle(engine: &Engine) -> Trochoid {
     Trochoid { eccentricity: 0.0, radius, offset: 0.0 }
 }
 
+/// How much of a track's width the outline takes in, `half` to either side of its path, and where: at the
+/// end that lies in the track, or on the path where the outline goes right across. Below zero if it
+/// keeps clear.
+fn across(outline: &Outline, path: &Nearest, half: f64) -> (f64, Point) {
+    let off = |point: Point| path.foot(point).outside;
+    let (outermost, out) = deepest(outline, off);
+    let (inward, into) = deepest(outline, |point| -off(point));
+    // What goes round the shaft reaches further in than its own edge does.
+    let innermost = if outline.contains(Point::default()) { -half } else { -inward };
+    let place = if outermost < half {
+        out
+    } else if innermost > -half {
+        into
+    } else {
+        deepest(outline, |point| -off(point).abs()).1
+    };
+    (outermost.min(half) - innermost.max(-half), place)
+}
+
+/// How far the outline reaches into a circle about the shaft, and where.
+fn into_circle(outline: &Outline, radius: f64) -> (f64, Point) {
+    let shaft = Point::default();
+    if outline.contains(shaft) {
+        return (radius, shaft);
+    }
+    deepest(outline, |point| radius - point.norm())
+}
+
 /// Below this depth, in mm, contact counts as none.
 const TOUCH: f64 = 1e-6;
 
 fn intrusion(
-    outline: &Outline,
     obstacle: Obstacle,
-    depth: impl Fn(Point) -> f64,
+    (depth, place): (f64, Point),
     area: impl Fn() -> f64,
 ) -> Option<Intrusion> {
-    let (depth, place) = deepest(outline, depth);
     (depth > TOUCH).then(|| Intrusion {
         obstacle,
         place,

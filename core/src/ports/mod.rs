@@ -5,7 +5,7 @@
 //!
 //! - [`Outline`], [`Port`], [`PeripheralPort`]: a port's shape, put into an engine.
 //! - [`Sweep`], [`Opening`], [`PortFigures`], [`Overlap`], [`Timing`]: how it opens.
-//! - [`intrusions`], [`bridge()`], [`longest_unsupported`]: what it runs into.
+//! - [`intrusions`], [`overhang()`], [`bridge()`], [`longest_unsupported`]: what it runs into.
 //! - [`TypedOutline`], [`PlatePort`], [`SweptSoFar`], [`findings`], [`table()`], [`chart`], [`picture`], [`shown`]: what
 //!   the builder typed, and what a screen shows of it.
 //! - [`Room`], [`Template`]: how far it may go, and a sheet to scribe it from.
@@ -23,6 +23,7 @@ mod keep_clear;
 mod open;
 mod opening;
 mod outline;
+mod overhang;
 mod overlap;
 mod peripheral;
 pub mod picture;
@@ -52,10 +53,11 @@ pub use keep_clear::{Intrusion, Obstacle, intrusions, left_to_land};
 pub use open::{OpenAreas, Port, PortFault, SealedBy, Seat};
 pub use opening::Opening;
 pub use outline::{Outline, OutlineFault};
+pub use overhang::{Grade, Overhang, TOUCHES, overhang};
 pub use overlap::Overlap;
 pub use peripheral::{PeripheralFault, PeripheralPort, on_bore};
 pub use plate::{PlatePort, SweptSoFar};
-pub use report::{Finding, Weight, as_it_will_be, findings, forbidden};
+pub use report::{Finding, Objection, Weight, as_it_will_be, findings, objections};
 pub use room::{Room, RoomFault};
 pub use rounding::Corner;
 pub use rows::{Form, RowFault, read_rows};

@@ -7,8 +7,8 @@ use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 use super::{
-    Intrusion, Obstacle, Outline, PlatePort, PortFace, Shape, Stage, TypedOutline, View, bridge,
-    intrusions, left_to_land, longest_unsupported, shown,
+    Grade, Intrusion, Obstacle, Outline, Overhang, PlatePort, PortName, Stage, View, bridge,
+    intrusions, left_to_land, longest_unsupported, overhang, shown,
 };
 use crate::trochoid::{Engine, Point};
 
@@ -46,7 +46,14 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
     let mut found = Vec::new();
     for (port, outline) in &side {
         for intrusion in intrusions(engine, outline, margin) {
-            found.push(of_intrusion(engine, view, (port, outline), &intrusion, margin));
+            found.push(if intrusion.obstacle == Obstacle::CornerSealTrack {
+                let beside = side.iter().filter(|(other, _)| other.name != port.name);
+                let beside: Vec<Outline> = beside.map(|(_, other)| (*other).clone()).gather();
+                let overhang = overhang(engine, outline, &beside);
+                of_track(view, port.name, &intrusion, overhang.as_ref())
+            } else {
+                of_intrusion(engine, view, (port, outline), &intrusion, margin)
+            });
         }
     }
     for (i, (port, outline)) in side.iter().enumerate() {
@@ -113,11 +120,6 @@ fn of_intrusion(
         format!("{} ({})", left.metric, left.inch)
     };
     let (weight, title, words) = match intrusion.obstacle {
-        Obstacle::CornerSealTrack => (
-            Weight::Destroys,
-            format!("Cuts {deep} into the corner-seal track"),
-            format!("{at} A corner seal drops into a cut here and destroys the engine."),
-        ),
         Obstacle::OilSealSweep => (
             Weight::Destroys,
             format!("Reaches {deep} into the oil seal's sweep"),
@@ -128,7 +130,8 @@ fn of_intrusion(
             format!("Leaves {} to the coolant land", left()),
             format!("{at} A margin of {} is to be kept.", shown::length(margin).metric),
         ),
-        Obstacle::RotorHousing => (
+        // The track has a finding of its own.
+        Obstacle::RotorHousing | Obstacle::CornerSealTrack => (
             Weight::Attend,
             format!("{} lies behind the rotor housing", area.metric),
             format!(
@@ -141,22 +144,118 @@ fn of_intrusion(
     Finding { weight, title, words, place: Some(place) }
 }
 
-/// What an outline as typed cuts into that no port may, and how deep. Nothing of one that can't be read.
+/// What a port does to the corner seals whose track it cuts.
+#[translated]
+fn of_track(
+    view: View,
+    name: PortName,
+    intrusion: &Intrusion,
+    overhang: Option<&Overhang>,
+) -> Finding {
+    let (depth, area) = (shown::length(intrusion.depth), shown::area(intrusion.area));
+    let place = view.turn_over(intrusion.place);
+    let cut = format!(
+        "{}: {} ({}) into the corner-seal track, deepest at {}; {} ({}) of it.",
+        name.port(),
+        depth.metric,
+        depth.inch,
+        shown::place(place),
+        area.metric,
+        area.inch
+    );
+    let (weight, title, words) = match overhang {
+        None => (Weight::Attend, "Touches the corner-seal track".to_owned(), cut),
+        Some(overhang) => {
+            let share = shown::share(overhang.share);
+            let hangs = hangs_over(view, overhang);
+            let chamfer = format!(
+                "Chamfer the edge from {} to {}, most at the second: there the seal climbs back onto the \
+                 face.",
+                shown::place(view.turn_over(overhang.runs_off)),
+                shown::place(view.turn_over(overhang.climbs_back))
+            );
+            match overhang.grade() {
+                Grade::TouchesEdge => (
+                    Weight::Attend,
+                    "Touches the corner-seal track".to_owned(),
+                    format!("{cut} {hangs} {chamfer}"),
+                ),
+                Grade::Overhangs => (
+                    Weight::Attend,
+                    format!("A corner seal hangs over by {share}"),
+                    format!(
+                        "{cut} {hangs} What is left under it holds its middle, so it does not tip: \
+                         decide, with a reason, whether it may run so. {chamfer}"
+                    ),
+                ),
+                Grade::DropsIn => (
+                    Weight::Destroys,
+                    "A corner seal can drop in".to_owned(),
+                    format!(
+                        "{cut} {hangs} What is left under it does not hold its middle: it tips into the \
+                         port and destroys the engine."
+                    ),
+                ),
+            }
+        }
+    };
+    Finding { weight, title, words, place: Some(place) }
+}
+
+/// How much of a corner seal hangs over, and when.
+#[translated]
+fn hangs_over(view: View, overhang: &Overhang) -> String {
+    let when = |theta| {
+        let (angle, centre) = shown::timing(view, theta);
+        format!("{angle} {centre}")
+    };
+    format!(
+        "Of a flat seal sprung at its middle, up to {} of the face is over the opening, with chamber 1 at \
+         {}; the first of it at {}, the last at {}.",
+        shown::share(overhang.share),
+        when(overhang.theta),
+        when(overhang.from),
+        when(overhang.to)
+    )
+}
+
+/// Why a port should not be cut as it is drawn.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Objection {
+    /// What it runs into, and what follows.
+    pub words: String,
+    /// Whether a decision with a reason may stand against it: the engine can run so.
+    pub can_be_decided: bool,
+}
+
+/// What is to be said against cutting an outline, with the plate's `others` cut too. An edge that a corner
+/// seal only touches is none of it.
 #[must_use]
 #[translated]
-pub fn forbidden(engine: &Engine, face: PortFace, typed: &TypedOutline) -> Vec<String> {
-    let Ok(Shape::Side(outline)) = typed.shape(engine, face.view) else { return Vec::new() };
-    let words = |intrusion: &Intrusion| {
-        let what = match intrusion.obstacle {
-            Obstacle::CornerSealTrack => "the corner seals’ track",
-            Obstacle::OilSealSweep => "the oil seal’s sweep",
-            Obstacle::CoolantLand => "the coolant land",
+pub fn objections(engine: &Engine, outline: &Outline, others: &[Outline]) -> Vec<Objection> {
+    let of = |intrusion: &Intrusion| {
+        let depth = shown::length(intrusion.depth);
+        let into = |what| format!("{} ({}) into {what}", depth.metric, depth.inch);
+        let (words, can_be_decided) = match intrusion.obstacle {
+            Obstacle::CornerSealTrack => {
+                let overhang = overhang(engine, outline, others)?;
+                let into = into("the corner seals’ track");
+                match overhang.grade() {
+                    Grade::TouchesEdge => return None,
+                    Grade::Overhangs => {
+                        let share = shown::share(overhang.share);
+                        (format!("{into}; a corner seal hangs over by {share}"), true)
+                    }
+                    Grade::DropsIn => (format!("{into}; a corner seal can drop in"), false),
+                }
+            }
+            Obstacle::OilSealSweep => (into("the oil seal’s sweep"), false),
+            Obstacle::CoolantLand => (into("the coolant land"), false),
             Obstacle::RotorHousing => return None,
         };
-        let depth = shown::length(intrusion.depth);
-        Some(format!("{} ({}) into {what}", depth.metric, depth.inch))
+        Some(Objection { words, can_be_decided })
     };
-    intrusions(engine, &outline, Length::default()).iter().filter_map(words).gather()
+    intrusions(engine, outline, Length::default()).iter().filter_map(of).gather()
 }
 
 /// The ports of a plate as it will be: each cut one, and the stock ones that stay as they are.

@@ -4,8 +4,9 @@ use pitleaf_translated::translated;
 use uom::si::{
     angle::degree,
     area::square_millimeter,
-    f64::{Angle, Area, Length, Volume},
+    f64::{Angle, Area, Length, Ratio, Volume},
     length::millimeter,
+    ratio::percent,
     volume::cubic_centimeter,
 };
 
@@ -77,6 +78,12 @@ pub fn time_area(sum: AngleArea, per_minute: f64) -> Option<Both> {
 #[must_use]
 pub fn angle(angle: Angle) -> String {
     format!("{}°", number(angle.get::<degree>(), 2))
+}
+
+/// A share in percent, to one decimal.
+#[must_use]
+pub fn share(share: Ratio) -> String {
+    format!("{} %", number(share.get::<percent>(), 1))
 }
 
 /// A ratio to two decimals.

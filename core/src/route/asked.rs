@@ -1,6 +1,6 @@
 //! What the book itself says of a hold.
 
-use super::outlines::cuts_into;
+use super::outlines::{Cut, cuts};
 use super::progress::done_by;
 use super::{Answer, Kind, Standing};
 use crate::book::{Book, BuildId, Entry, Fact, Slot};
@@ -45,12 +45,20 @@ pub(super) fn asked(
             _ => String::new(),
         },
         Answer::OutlinesClear => {
-            let cuts = cuts_into(book, build);
-            let cut: Vec<String> =
-                cuts.iter().map(|cut| format!("{}: {}.", cut.port, cut.words)).gather();
-            let cut = cut.join(" ");
+            let says = |cut: &Cut<'_>| {
+                let Cut { port, words, can_be_decided, .. } = cut;
+                if *can_be_decided {
+                    format!("{port}: {words}. Accept that with a reason under “Decisions”.")
+                } else {
+                    format!("{port}: {words}.")
+                }
+            };
+            let cuts = cuts(book, build);
+            let open = cuts.iter().filter(|cut| cut.decision.is_none());
+            let open: Vec<String> = open.map(says).gather();
+            let open = open.join(" ");
             // None in the book is no proof: then the builder says so.
-            return (if cut.is_empty() { None } else { Some(false) }, cut);
+            return (if open.is_empty() { None } else { Some(false) }, open);
         }
     };
     (Some(missing.is_empty()), missing)

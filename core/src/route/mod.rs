@@ -37,6 +37,7 @@ pub use expand::Station;
 pub use fact::{Choice, RouteFact};
 pub use file::{FileFault, MOST_BYTES, read, write};
 pub use leads::{LeadsTo, STEPS as LEADING_STEPS};
+pub use outlines::{Cut, OVERHANG, cuts};
 use pitleaf_translated::tr;
 pub use progress::{Progress, Refusal, Standing, State};
 pub use routing::{Edit, Routing, RoutingFault};

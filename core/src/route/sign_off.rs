@@ -1,7 +1,7 @@
 //! Signing off: what is still open is named, and goes over only with a written reason.
 
 use super::decision::{not_compared, unproved_slots};
-use super::{Past, Progress, RouteFact, State, Topic, past_limits};
+use super::{Past, Progress, RouteFact, State, Topic, cuts, past_limits};
 use crate::book::{Book, BuildId, Fact};
 use crate::gather::Gather;
 use crate::joints::oil_feed::{Feed, Held};
@@ -66,6 +66,9 @@ impl OpenPoints {
                 format!("{on}{}: {reading}, limit {limit}", row.what)
             })
             .gather();
+        let cuts = cuts(book, build);
+        let undecided = cuts.iter().filter(|cut| cut.is_undecided());
+        points.undecided.extend(undecided.map(|cut| format!("{}: {}", cut.name(), cut.words)));
         points.not_compared = not_compared(book, build, sheet);
         points.unproved = unproved_slots(book, build, sheet);
         points.no_oil = Feed::of(book, build).sign_off() == Err(Held);

@@ -8,7 +8,7 @@ use uom::si::{
     f64::{Angle, Area, Length, Volume},
 };
 
-use super::{Geometry, Point, SectorArea};
+use super::{Geometry, Point, SectorArea, Trochoid};
 
 /// One of the three chambers: the k-th lies over the flank from apex k to apex k + 1.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,17 +41,20 @@ impl Chamber {
 pub struct Chambers {
     geometry: Geometry,
     bore: SectorArea,
-    half_flank: f64,
+    /// The rotor's sector from the line to one apex to the line to the next.
+    third: f64,
 }
 
 impl Chambers {
     /// Prepares the chambers of `geometry`.
     #[must_use]
     pub fn new(geometry: &Geometry) -> Self {
+        let flank = geometry.flank();
+        let noses = 2.0 * nose(geometry.bore(), geometry.bore().steepest_lean());
         Self {
             geometry: *geometry,
             bore: SectorArea::new(geometry.bore()),
-            half_flank: geometry.flank().half_sector(),
+            third: 2.0 * flank.half_sector() + noses,
         }
     }
 
@@ -96,10 +99,13 @@ impl Chambers {
         let bore = self.geometry.bore();
         let centre = Point::polar(bore.eccentricity, theta);
         let (from, to) = (theta / 3.0, (theta + TAU) / 3.0);
-        let nose = |alpha: f64| {
-            let lean = bore.lean_at(alpha);
-            0.5 * bore.offset * (bore.offset * lean + bore.radius * lean.sin())
-        };
-        self.bore.area_about(centre, from, to) - (2.0 * self.half_flank - nose(from) + nose(to))
+        let nose = |alpha: f64| nose(bore, bore.lean_at(alpha));
+        self.bore.area_about(centre, from, to) - (self.third - nose(from) + nose(to))
     }
+}
+
+/// The rotor's sector along the nose of an apex seal, from the line to the apex to the angle `lean` off
+/// it. The flank begins where the lean is greatest.
+pub(super) fn nose(bore: Trochoid, lean: f64) -> f64 {
+    0.5 * bore.offset * (bore.offset * lean + bore.radius * lean.sin())
 }

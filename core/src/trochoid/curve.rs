@@ -59,7 +59,7 @@ impl Trochoid {
     /// The greatest lean, asin(3e/R).
     #[must_use]
     pub fn greatest_lean(self) -> Angle {
-        Angle::new::<radian>((3.0 * self.eccentricity / self.radius).asin())
+        Angle::new::<radian>(self.steepest_lean())
     }
 
     /// The radius of curvature at α: positive where the bore is hollow as seen from the shaft,
@@ -102,6 +102,10 @@ impl Trochoid {
             return generator;
         }
         generator.along(Direction::of(self.normal_angle(alpha)), self.offset)
+    }
+
+    pub(crate) fn steepest_lean(self) -> f64 {
+        (3.0 * self.eccentricity / self.radius).asin()
     }
 
     pub(crate) fn lean_at(self, alpha: f64) -> f64 {

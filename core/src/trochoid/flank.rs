@@ -48,16 +48,16 @@ impl Flank {
         Angle::new::<radian>(self.at(self.end()).normal_angle)
     }
 
-    /// Points round the nose of the first apex seal, from one lean of its normal to another; none
-    /// where the offset leaves no nose.
-    pub(crate) fn nose(self, from: f64, to: f64) -> Vec<Point> {
-        const STEPS: u32 = 16;
+    /// Points round the nose of the first apex seal, from one lean of its normal to another, where the
+    /// flank has `per_flank`; none where the offset leaves no nose.
+    pub(crate) fn nose(self, from: f64, to: f64, per_flank: u32) -> Vec<Point> {
+        let steps = (per_flank / 8).max(16);
         if self.offset <= 0.0 {
             return Vec::new();
         }
         let apex = Point { x: self.radius, y: 0.0 };
-        (0..=STEPS)
-            .map(|i| from + (to - from) * f64::from(i) / f64::from(STEPS))
+        (0..=steps)
+            .map(|i| from + (to - from) * f64::from(i) / f64::from(steps))
             .map(|lean| apex.along(Direction::of(lean), self.offset))
             .gather()
     }

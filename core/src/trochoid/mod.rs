@@ -13,6 +13,7 @@
 //!   as typed.
 
 mod chamber;
+mod correction;
 mod curve;
 mod engine;
 mod face_map;
@@ -28,6 +29,7 @@ mod sector;
 mod typed;
 
 pub use chamber::{Chamber, Chambers};
+pub use correction::Correction;
 pub use curve::Trochoid;
 pub use engine::{Engine, Seals};
 pub use face_map::FaceMap;

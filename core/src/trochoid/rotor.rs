@@ -90,11 +90,14 @@ impl Geometry {
         let last = first + TAU / 3.0;
         let second = Direction::of(TAU / 3.0);
         let inner = flank
-            .nose(self.bore().lean_at(first), lean)
+            .nose(self.bore().lean_at(first), lean, count)
             .into_iter()
             .chain(flank.polyline(count))
             .chain(
-                flank.nose(-lean, self.bore().lean_at(last)).into_iter().map(|p| p.turned(second)),
+                flank
+                    .nose(-lean, self.bore().lean_at(last), count)
+                    .into_iter()
+                    .map(|p| p.turned(second)),
             );
         let inner: Vec<Point> = inner.map(|point| pose.place(point)).gather();
         outer.chain(inner.into_iter().rev()).gather()
@@ -106,7 +109,7 @@ impl Geometry {
     pub fn rotor_outline(&self, per_flank: u32) -> Vec<Point> {
         let flank = self.flank();
         let lean = flank.end_normal().get::<radian>();
-        let nose = flank.nose(-lean, lean).into_iter();
+        let nose = flank.nose(-lean, lean, per_flank).into_iter();
         let third: Vec<Point> = nose.chain(flank.polyline(per_flank)).gather();
         [0.0, 1.0, 2.0]
             .map(|k| Direction::of(TAU * k / 3.0))

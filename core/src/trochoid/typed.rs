@@ -113,16 +113,25 @@ pub struct TypedEngine {
     pub unit: Unit,
     /// The texts, in the order of [`Measure::ALL`].
     pub texts: [String; 9],
+    /// Whether it was put in with a version that takes the noses of the rotor's apex seals out of the
+    /// chambers; see [`super::Correction`].
+    pub noses: bool,
 }
 
-kept_fields!(TypedEngine { unit, texts });
+kept_fields!(TypedEngine { unit, texts, noses: left_out });
 
 impl TypedEngine {
+    /// The measures as this version puts them in.
+    #[must_use]
+    pub const fn new(unit: Unit, texts: [String; 9]) -> Self {
+        Self { unit, texts, noses: true }
+    }
+
     /// The preset's measures.
     #[must_use]
     pub fn preset() -> Self {
         let texts = ["15", "102", "3", "80", "97.5", "5.5", "4", "56", "6"];
-        Self { unit: Unit::Millimetre, texts: texts.map(str::to_owned) }
+        Self::new(Unit::Millimetre, texts.map(str::to_owned))
     }
 
     /// The engine they make.

@@ -53,7 +53,7 @@ const FILE: &str = r#"[
   {"format":1,"id":"kestrel","build":"kestrel","order":1,"at":1800000001000,
    "fact":{"opened":{"name":"Kestrel","kind":"naturally-aspirated","rotors":2,"demo":true}}},
   {"format":1,"id":"p1","build":"kestrel","order":2,"at":1800000002000,
-   "fact":{"engine":{"unit":"mm","texts":["15","102","3","80","97.5","5.5","4","56","6"]}}},
+   "fact":{"engine":{"unit":"mm","texts":["15","102","3","80","97.5","5.5","4","56","6"],"noses":true}}},
   {"format":1,"id":"p2","build":"kestrel","order":3,"at":1800000003000,
    "fact":{"port-face":{"view":{"housing":"rear","seen-from":"outside","rotation":"clockwise","plugs":"bottom"},"sealed-by":"flank-edge"}}},
   {"format":1,"id":"p3","build":"kestrel","order":4,"at":1800000004000,
@@ -69,6 +69,11 @@ fn ports_are_written_like_this_and_read_back() {
     let wanted: String = FILE.lines().map(str::trim_start).collect();
     assert_eq!(written, wanted, "a change here leaves older books unread");
     assert_eq!(kept::read::<Vec<Entry>>(FILE).unwrap(), sample(), "read back");
+    // As earlier versions wrote an engine.
+    let older = FILE.replace(r#","noses":true"#, "");
+    let mut wanted = sample();
+    wanted[1].fact = Fact::Engine(TypedEngine { noses: false, ..TypedEngine::preset() });
+    assert_eq!(kept::read::<Vec<Entry>>(&older).unwrap(), wanted, "an older book");
 }
 
 fn book(entries: Vec<Entry>) -> Book {

@@ -8,7 +8,9 @@ use pitleaf_core::joints::plan::Plan;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::ports::{PortName, SideHousing, Stage, TypedOutline};
 use pitleaf_core::quantity::Unit;
-use pitleaf_core::route::{Copy, Kind, OpenPoints, Progress, Refusal, State};
+use pitleaf_core::route::{
+    Choice, Copy, Kind, OVERHANG, OpenPoints, Progress, Refusal, State, cuts, decide_on,
+};
 
 fn plan() -> Plan {
     Plan::read(
@@ -355,7 +357,7 @@ fn a_cut_into_the_corner_seals_track_reopens_the_hold() {
     shop.write(outline("85 20\n120 20\n120 -20\n85 -20"));
     assert_ne!(state(&shop), State::Done, "changed since");
     let said = shop.refused("outline-clear", "J.");
-    assert!(said.contains("into the corner seals’ track"), "{said}");
+    assert!(said.contains("into the corner seals’ track; a corner seal can drop in"), "{said}");
     let sheet = printed(&shop, Copy::Customer);
     let ports = section(&sheet, "Ports");
     let cells: Vec<&str> =
@@ -363,4 +365,47 @@ fn a_cut_into_the_corner_seals_track_reopens_the_hold() {
     assert!(cells.iter().any(|cell| cell.contains("into the corner seals’ track")), "{cells:?}");
     shop.mark("outline-clear", "J.", "the housing is scrap, cut for show");
     assert_eq!(state(&shop), State::Done, "with a reason");
+}
+
+/// A seal that hangs over and is held asks for a decision with a reason; drawn anew, it asks again. One that
+/// only touches an edge asks for none.
+#[test]
+fn an_overhanging_corner_seal_is_decided_on() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    shop.mark("outline-drawn", "J.", "walked through by the test");
+    let port = PortName::all(SideHousing::Front).find(|port| port.stage == Stage::Cut);
+    let empty = TypedOutline::empty(port.expect("a cut port"), Unit::Millimetre);
+    // A rectangle whose right end lies in the track, which begins at 107 mm on the long axis.
+    let to = |x: &str| {
+        let rows = format!("85 4\n{x} 4\n{x} -4\n85 -4");
+        Fact::Outline(TypedOutline { rows, ..empty.clone() })
+    };
+    let undecided = |shop: &Shop| OpenPoints::of(&shop.book, &shop.build, &shop.sheet()).undecided;
+    shop.write(to("107.5"));
+    assert_eq!(undecided(&shop), [""; 0], "an edge is only touched");
+    shop.mark("outline-clear", "J.", "");
+    shop.write(to("109.5"));
+    let open = undecided(&shop);
+    assert_eq!(open.len(), 1, "{open:?}");
+    assert!(open[0].starts_with("Primary intake, cut (front side housing): 2.5"), "{open:?}");
+    assert!(open[0].contains("a corner seal hangs over by "), "{open:?}");
+    let said = shop.refused("outline-clear", "J.");
+    assert!(said.contains("Accept that with a reason under “Decisions”."), "{said}");
+    let place = cuts(&shop.book, &shop.build)[0].place();
+    assert_eq!(place, "front-intake-1-cut");
+    assert!(decide_on(OVERHANG, &place, Choice::Accept, " ").is_err(), "not without a reason");
+    shop.route(decide_on(OVERHANG, &place, Choice::Accept, "one race").expect("a reason"));
+    assert_eq!(undecided(&shop), [""; 0], "decided");
+    shop.mark("outline-clear", "J.", "");
+    let sheet = printed(&shop, Copy::Customer);
+    let decisions = section(&sheet, "Parts past a limit, and what became of parts");
+    let row = &decisions.rows[0].cells;
+    assert_eq!(row[2..], ["accept", "one race"], "{row:?}");
+    shop.write(to("110"));
+    assert_eq!(undecided(&shop).len(), 1, "decided before it was drawn");
+    shop.write(to("119"));
+    assert_eq!(undecided(&shop), [""; 0], "no decision goes over a seal that can drop in");
+    shop.route(decide_on(OVERHANG, &place, Choice::Accept, "one race").expect("a reason"));
+    let said = shop.refused("outline-clear", "J.");
+    assert!(said.contains("a corner seal can drop in"), "{said}");
 }

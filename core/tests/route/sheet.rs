@@ -8,6 +8,7 @@ use pitleaf_core::limits::{BuildKind, decide, limit_line};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{BuildSheet, Choice, Copy, HOW_COMPARED, RouteFact, Section, decide_on};
 use pitleaf_core::seals::Drawing;
+use pitleaf_core::trochoid::TypedEngine;
 
 pub(super) fn sheet(shop: &Shop, copy: Copy) -> BuildSheet {
     // The shop's clock, as far as the tests need one: the entry's number.
@@ -295,4 +296,23 @@ fn it_follows_the_book() {
     assert_eq!(read(&shop), ["0.050 mm"], "the one before it");
     let subject = Subject::Route(RouteFact::LeftAt { step: String::new() }.subject());
     assert!(shop.book.current(&shop.build, &subject).is_none(), "nothing was left anywhere");
+}
+
+/// An engine put in with a version that counted its chambers too large; put in anew, nothing is left to say.
+#[test]
+fn an_engine_of_an_earlier_version_says_what_changed() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let says = |shop: &Shop| {
+        let sheet = sheet(shop, Copy::Customer);
+        let rows = section(&sheet, "Engine").rows.clone();
+        rows.into_iter()
+            .find(|row| row.cells[0] == "Ratio and recess")
+            .map(|row| row.cells[1].clone())
+    };
+    shop.write(Fact::Engine(TypedEngine { noses: false, ..TypedEngine::preset() }));
+    let said = says(&shop).expect("the correction");
+    assert!(said.contains("11.13 cm³ too large"), "{said}");
+    assert!(said.contains("it said 14.08 : 1; it is 17.82 : 1"), "{said}");
+    shop.write(Fact::Engine(TypedEngine::preset()));
+    assert_eq!(says(&shop), None, "put in anew");
 }

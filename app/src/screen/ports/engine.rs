@@ -21,13 +21,13 @@ pub fn screen() -> Vec<El> {
     let app = app();
     let hash = Route::Ports(PortsPlace::Engine).hash();
     let written = typed_engine(app);
+    let written = TypedEngine::new(written.unit, written.texts);
     let start = draft::at(&hash)
         .and_then(|draft| kept::read(&draft.text).ok())
         .unwrap_or_else(|| written.clone());
     let unit = RwSignal::new(start.unit);
     let texts = start.texts.map(RwSignal::new);
-    let typed =
-        Memo::new(move || TypedEngine { unit: unit.get(), texts: texts.map(|text| text.get()) });
+    let typed = Memo::new(move || TypedEngine::new(unit.get(), texts.map(|text| text.get())));
     let faults = Memo::new(move || typed.with(|typed| typed.engine().err().unwrap_or_default()));
     {
         let hash = hash.clone();

@@ -28,7 +28,7 @@ pub fn screen(housing: SideHousing) -> Vec<El> {
     let (speed, margin) = (RwSignal::new("8000".to_owned()), RwSignal::new(MARGIN.to_owned()));
     let page = el("main").class("page").with_all([
         care(tr!(
-            "a cut into a seal’s track destroys the engine. The engine’s own manual stands above \
+            "a seal that drops into a port destroys the engine. The engine’s own manual stands above \
              these figures."
         )),
         text("h2", "", tr!("Keep clear")),

@@ -87,7 +87,7 @@ pub fn screen(port: PortName) -> Vec<El> {
     let checked = checked(editing, seat.clone());
     let page = el("main").class("page").with_all([
         care(
-            tr!("a cut into a seal’s track destroys the engine. Walls to the water jacket are thin, burrs \
+            tr!("a seal that drops into a port destroys the engine. Walls to the water jacket are thin, burrs \
              are sharp; grind with goggles and a mask."),
         ),
         outline_picture(app, editing, seat),

@@ -86,8 +86,8 @@ fn shown_plate(
     ]));
     page.push(care(
         tr!("walls to the water jacket are thin, and castings differ: measure yours before you cut. Edges \
-         and burrs are sharp, grinding dust is bad for eyes and lungs. A cut into a seal’s track \
-         destroys the engine."),
+         and burrs are sharp, grinding dust is bad for eyes and lungs. A seal that drops into a \
+         port destroys the engine."),
     ));
     page
 }

@@ -1,6 +1,6 @@
 //! Displacement, chamber volume at any shaft angle, ratio and recess.
 
-use super::{chart, engine, face};
+use super::{chart, engine, face, typed_engine};
 use crate::dom::{El, el, text};
 use crate::signal::*;
 use crate::state::app;
@@ -91,7 +91,9 @@ pub fn screen() -> Vec<El> {
     let answer = |words: Box<dyn Fn() -> String>| {
         el("p").class("answer number").attr("role", "status").text_live(words)
     };
-    let page = el("main").class("page").with_all([
+    let correction = typed_engine(app).correction();
+    let correction = correction.map(|words| text("p", "caution", &words.to_string()));
+    let page = el("main").class("page").with_all(correction).with_all([
         table,
         text("h2", "", tr!("Volume at a shaft angle")),
         el("p")

@@ -8,8 +8,9 @@ use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::limit_line;
-use pitleaf_core::route::{Choice, decide_on, decision_words, fates, past_limits};
+use pitleaf_core::route::{Choice, OVERHANG, cuts, decide_on, decision_words, fates, past_limits};
 use pitleaf_translated::tr;
 
 /// The screen.
@@ -48,6 +49,27 @@ pub fn screen(app: App) -> Vec<El> {
                             el("div").class("finding").with(call_mark(Some(past.call))).with(words)
                         });
                         shown.push(list("rows", tr!("Past a limit"), cards));
+                        let over = cuts(book, build).into_iter().filter(|cut| cut.can_be_decided);
+                        let over: Vec<El> = over
+                            .map(|cut| {
+                                let (name, place) = (cut.name(), cut.place());
+                                let words = el("div")
+                                    .class("finding-words")
+                                    .with(text("b", "", &name))
+                                    .with(text("span", "", &cut.words))
+                                    .with(text(
+                                        "span",
+                                        "finding-call",
+                                        &decision_words(cut.decision),
+                                    ))
+                                    .with(choices(app, OVERHANG, &place, &name, [why, why]));
+                                el("div").class("finding").with(words)
+                            })
+                            .gather();
+                        if !over.is_empty() {
+                            shown.push(text("h2", "", tr!("Corner seals over ports")));
+                            shown.push(list("rows", tr!("Corner seals over ports"), over));
+                        }
                         shown.push(text("h2", "", tr!("Parts")));
                         let parts = fates(book, build).into_iter().map(|(part, choice, why)| {
                             el("div").class("row-link").with(text("b", "", part)).with(
@@ -72,8 +94,11 @@ pub fn screen(app: App) -> Vec<El> {
 /// A key for each thing that can be decided, called by what it is decided of; the texts typed for it, the
 /// reason first, are emptied once it is written.
 fn choices(app: App, row: &str, place: &str, about: &str, typed: [RwSignal<String>; 2]) -> El {
-    let offered = Choice::ALL.into_iter().filter(|choice| {
-        if row.is_empty() { *choice != Choice::Accept } else { *choice != Choice::Reuse }
+    let offered = Choice::ALL.into_iter().filter(|choice| match row {
+        "" => *choice != Choice::Accept,
+        // The other way is another outline.
+        OVERHANG => *choice == Choice::Accept,
+        _ => *choice != Choice::Reuse,
     });
     let keys = offered.map(|choice| {
         let (row, place) = (row.to_owned(), place.trim().to_owned());

@@ -7,7 +7,7 @@ use crate::route::WorkPlace;
 use crate::screen::bench::list;
 use crate::state::App;
 use crate::widget::frame;
-use pitleaf_core::route::{ABOVE_ALL, Progress, Stage, past_limits};
+use pitleaf_core::route::{ABOVE_ALL, Progress, Stage, cuts, past_limits};
 use pitleaf_translated::tr;
 
 /// The screen.
@@ -18,6 +18,7 @@ pub fn screen(app: App) -> Vec<El> {
             app.sheet.with(|sheet| {
                 let past = past_limits(book, build, sheet);
                 past.iter().filter(|past| past.decision.is_none()).count()
+                    + cuts(book, build).iter().filter(|cut| cut.is_undecided()).count()
             })
         });
         let mut shown = left_off(app);
@@ -29,7 +30,7 @@ pub fn screen(app: App) -> Vec<El> {
         shown.push(text("h2", "", tr!("The build")));
         let decide = match undecided {
             0 => tr!("Parts, and what becomes of them").to_owned(),
-            count => tr!("{count} past a limit to decide on"),
+            count => tr!("{count} to decide on"),
         };
         let tiles = [
             (tr!("Customer and engine"), tr!("Whose, what, why"), WorkPlace::Describe),

@@ -32,6 +32,9 @@ impl Source<'_> {
                 "Measures",
                 &format!("{}, in {}", measures.join("; "), engine.unit.symbol()),
             ]));
+            if let Some(correction) = engine.correction() {
+                rows.push(row(["Ratio and recess", &correction.to_string()]));
+            }
         }
         rows.push(row(["Upper dowels and oil", &Feed::of(book, build).to_string()]));
         if let Some(Fact::OilFeed { words, bore, unit }) =

@@ -5,8 +5,8 @@ use crate::book::{Fact, Subject};
 use crate::gather::Gather;
 use crate::joints::plan::{Plan, joints, passes_done};
 use crate::ports::SideHousing;
+use crate::route::cuts;
 use crate::route::decision::{fates, past_limits};
-use crate::route::outlines::cuts_into;
 use crate::route::{Progress, State, Topic, said};
 use pitleaf_translated::translated;
 
@@ -28,10 +28,10 @@ impl Source<'_> {
             })
         });
         // What would destroy the engine stands on its sheet as well.
-        let cuts = cuts_into(self.book, self.build);
-        let cuts = cuts.iter().map(|cut| {
+        let cuts = cuts(self.book, self.build);
+        let cuts = cuts.iter().filter(|cut| !cut.can_be_decided).map(|cut| {
             let words = format!("Must not be cut so: {}.", cut.words);
-            row([cut.housing.name(), &cut.port.to_string(), &words])
+            row([cut.port.housing.name(), &cut.port.to_string(), &words])
         });
         Section {
             heading: "Ports",
@@ -79,13 +79,19 @@ impl Source<'_> {
                 past.decision.map_or(("not decided", ""), |(choice, why)| (choice.name(), why));
             Row { call: Some(past.call), ..row([&past.name(), &past.reading, choice, why]) }
         });
+        let cuts = cuts(self.book, self.build);
+        let cuts = cuts.iter().filter(|cut| cut.can_be_decided).map(|cut| {
+            let (choice, why) =
+                cut.decision.map_or(("not decided", ""), |(choice, why)| (choice.name(), why));
+            row([&cut.name(), &cut.words, choice, why])
+        });
         let fates = fates(self.book, self.build);
         let fates = fates.iter().map(|(part, choice, why)| row([part, "", choice.name(), why]));
         Section {
             heading: "Parts past a limit, and what became of parts",
             heads: &["Part", "Reading", "Decided", "Why"],
             whole: &[1],
-            rows: past.chain(fates).gather(),
+            rows: past.chain(cuts).chain(fates).gather(),
             ..Section::default()
         }
     }

@@ -45,7 +45,7 @@ pub(super) const PORTING: &[Line] = &[
     Line {
         id: "outline-clear",
         kind: Sort::Hold(Answer::OutlinesClear),
-        words: "No outline runs into the corner seals’ track, the oil seal’s sweep or the coolant land",
+        words: "No outline lets a corner seal drop in, or runs into the oil seal’s sweep or the coolant land",
         care: "A corner seal that drops into a port destroys the engine.",
         needs: "outline-drawn",
         ..HOLD
