@@ -1,11 +1,12 @@
 //! What a port screen shows: rows typed and edited, the picture, the curve, the sentences.
 
 use pitleaf_core::{
+    book::{Fact, demo},
     ports::{
-        Flow, Form, PlatePort, PlugSide, PortFace, PortName, Rotation, Shape, SideHousing, Stage,
-        TypedDatums, TypedOutline, View, Weight, Window, add_corner, as_it_will_be, chart,
-        corner_radius, findings, line, move_corner, nearest_corner, on_bore, picture, read_rows,
-        remove_corner, round_corner, shown, table, write_rows,
+        DeadCentre, Flow, Form, PlatePort, PlugSide, PortFace, PortName, Rotation, Shape,
+        SideHousing, Stage, Timing, TypedDatums, TypedOutline, View, Weight, Window, add_corner,
+        as_it_will_be, chart, corner_radius, findings, line, move_corner, nearest_corner, on_bore,
+        picture, read_rows, remove_corner, round_corner, shown, table, write_rows,
     },
     quantity::Unit,
     trochoid::{Chamber, Engine, Measure, Point, TypedEngine},
@@ -470,5 +471,29 @@ fn measures_say_what_is_wrong_beside_themselves() {
         let faults = with(measure, text).expect_err("a measure that can't be");
         assert_eq!(faults[0].measure, measure, "beside the field for {text}");
         assert_eq!(faults[0].words, words, "for {text}");
+    }
+}
+
+/// The demo's side ports shut and open near top as such ports do (common practice, no source: an exhaust
+/// within some 35° before it, an intake within 35° after), and only the cut that was drawn too far is objected to.
+#[test]
+fn the_demos_ports_are_plausible() {
+    let engine = Engine::preset();
+    for fact in demo::facts() {
+        let Fact::Outline(typed) = fact else { continue };
+        let port = put_in(&typed, face());
+        let cycle = |theta| Timing::at(face().view.cycle_angle(Chamber::First, theta));
+        let opening = port.figures.openings[0];
+        let (opens, closes) =
+            (cycle(opening.opens(Chamber::First)), cycle(opening.closes(Chamber::First)));
+        let said = &typed.figures;
+        let at_top = if typed.port.flow == Flow::Intake { opens } else { closes };
+        assert_eq!(at_top.dead_centre, DeadCentre::GasExchangeTop, "{said}");
+        let after = at_top.after.get::<degree>();
+        let wanted = if typed.port.flow == Flow::Intake { -10.0..35.0 } else { -35.0..0.0 };
+        assert!(wanted.contains(&after), "{said}");
+        let found = findings(&engine, face().view, &[&port], mm(1.0));
+        let worst = if typed.port.stage == Stage::Cut { Weight::Destroys } else { Weight::Know };
+        assert_eq!(found[0].weight, worst, "{said}: {found:?}");
     }
 }

@@ -20,7 +20,7 @@ fn a_finger_turns_the_rotor_and_the_open_area_follows() {
     let server = Server::start();
     let phone = at_demo(&server, "#/ports/front");
     phone.until_says("120.00° after top");
-    phone.until_says("opens 31.58° after top, closes 70.96° after intake bottom");
+    phone.until_says("opens 7.47° before top, closes 65.95° after intake bottom");
     phone.until_says("Destroys the engine");
     let open = |phone: &Browser| {
         let script = "return document.querySelectorAll('.open-now b')[1].textContent";

@@ -91,11 +91,11 @@ fn work() -> Vec<RouteFact> {
 }
 
 /// The front side housing's outlines: x, y and the corner's radius. The cut intake was drawn too far
-/// on purpose: it runs into the corner seals' track, for the tool to say so.
+/// on purpose: a corner seal drops into it, for the tool to say so.
 const OUTLINES: [(Flow, Stage, &str); 3] = [
-    (Flow::Intake, Stage::Stock, "61 -42 4\n74 -46 5\n70 -63 5\n50 -72 6\n48 -58 5"),
-    (Flow::Intake, Stage::Cut, "60 -41 4\n78 -44 5\n75 -66 6\n46 -76 5\n44 -62 5"),
-    (Flow::Exhaust, Stage::Stock, "-58 -46 4\n-73 -46 5\n-69 -63 5\n-50 -71 6\n-50 -56 4"),
+    (Flow::Intake, Stage::Stock, "66 -58 5\n63 -72 5\n44 -76 5\n44 -63 5"),
+    (Flow::Intake, Stage::Cut, "68 -54 4\n76 -74 5\n44 -82 5\n42 -63 5"),
+    (Flow::Exhaust, Stage::Stock, "-66 -58 5\n-63 -72 5\n-44 -76 5\n-44 -63 5"),
 ];
 
 fn outline(flow: Flow, stage: Stage, rows: &str) -> Fact {
