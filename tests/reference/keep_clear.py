@@ -154,8 +154,8 @@ def compare(plate, case, answer):
     near = [a for a in np.linspace(0, 2 * np.pi, STEPS, endpoint=False) if around.contains(plate.middle(a))]
     found = [hang(plate, openings, alpha) for alpha in near]
     # Once more, finely, where most is in the air and where the seal is held least.
-    for worst in (lambda at: at[1][0], lambda at: -at[1][1]):
-        alpha = max(zip(near, found), key=worst, default=(0.0, None))[0]
+    for worst in (lambda at: at[1][0], lambda at: -at[1][1]) if near else ():
+        alpha = max(zip(near, found), key=worst)[0]
         step = 2 * np.pi / STEPS
         found += [hang(plate, openings, fine) for fine in np.linspace(alpha - step, alpha + step, 41)]
     most = max((share for share, _ in found), default=0.0)
