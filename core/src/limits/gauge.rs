@@ -26,7 +26,7 @@ impl Gauge {
     ) -> Self {
         Self {
             kind,
-            resolution: Some(resolution.from_nothing()),
+            resolution: Some(resolution.size()),
             permissible_error: Some(permissible_error.spans()),
         }
     }
@@ -39,7 +39,7 @@ impl Gauge {
         let error = row.and_then(|row| PermissibleError::read(row.error, kind.unit()).ok());
         Self {
             kind,
-            resolution: steps.map(|steps| steps.from_nothing()),
+            resolution: steps.map(|steps| steps.size()),
             permissible_error: error.map(|error| error.spans()),
         }
     }

@@ -31,7 +31,7 @@ impl Edge {
 
     /// How far from the zero of its unit's scale, as a size.
     #[must_use]
-    pub(crate) fn from_nothing(&self) -> Span {
+    pub(crate) fn size(&self) -> Span {
         self.amount().minus(Amount::whole(0, self.unit())).size()
     }
 

@@ -96,9 +96,9 @@ impl PermissibleError<Edge> {
     #[must_use]
     pub fn spans(&self) -> PermissibleError {
         match self {
-            Self::Fixed(size) => PermissibleError::Fixed(size.from_nothing()),
+            Self::Fixed(size) => PermissibleError::Fixed(size.size()),
             Self::OfReading(percent) => PermissibleError::OfReading(*percent),
-            Self::OfSpan(percent, size) => PermissibleError::OfSpan(*percent, size.from_nothing()),
+            Self::OfSpan(percent, size) => PermissibleError::OfSpan(*percent, size.size()),
         }
     }
 
@@ -133,14 +133,13 @@ impl Kept for PermissibleError<Edge> {
         Json::words(&self.words("of"))
     }
 
-    #[translated]
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
         let text = json.text()?;
         let size = text.rsplit_once("of ").map_or(text, |(_, size)| size);
         match Reading::unit_behind(size) {
             // A share of the reading has no unit.
             None if !text.ends_with('%') => {
-                Err(Refused::because(&"a gauge’s error without its unit"))
+                Err(Refused::because(&tr!("a gauge’s error without its unit")))
             }
             unit => Self::read(text, unit.unwrap_or(Unit::Millimetre))
                 .map_err(|fault| Refused::because(&fault)),
