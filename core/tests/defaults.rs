@@ -77,6 +77,12 @@ const DEFAULTS: &[(&str, &str, Held)] = &[
     ("leaves: tolerance", "3 µm", Assumed("from memory, of the order of DIN 2275’s")),
     ("fits", "7", Check("joints/fits", "limits_are_the_published_ones")),
     ("fits", "6", Check("joints/fits", "limits_are_the_published_ones")),
+    ("hot_clamp", "20", Check("joints/heat", "a_stack_with_aluminium_grows_past_its_bolts")),
+    (
+        "hot_dowels",
+        "20",
+        Check("joints/heat", "two_tight_dowels_fight_what_one_part_grows_past_the_other"),
+    ),
     ("oil_line", "850", Check("joints/oil_line", "a_drawn_tube_as_the_form_offers_it")),
     ("oil_line", "1.5", Check("joints/oil_line", "a_drawn_tube_as_the_form_offers_it")),
     ("oil_line", "90", Assumed("oil of a warm engine, from memory")),

@@ -46,6 +46,7 @@ pub(super) struct Fields {
 impl Fields {
     fn new(app: App) -> Self {
         let mut form = Form::of_build("order", app);
+        let shares = ("shares", tr!("Passes in %, one more at 100 follows"));
         let units = &[Unit::NewtonMetre, Unit::PoundForceFoot, Unit::KilogramForceMetre];
         let fields = Self {
             joint: form.words(("joint", tr!("Joint")), tr!("Tension bolts")),
@@ -65,8 +66,7 @@ impl Fields {
                 "",
             ),
             order: form.words(("order", tr!("Own order by letters, if the manual has one")), ""),
-            shares: form
-                .words(("shares", tr!("Passes in %, one more at 100 follows")), "33, 67, 100"),
+            shares: form.words(shares, "33, 67, 100"),
         };
         form.keep();
         fields
