@@ -201,12 +201,12 @@ pub(crate) fn in_force<'a>(entries: &'a [Entry], of: &BuildId) -> Vec<(&'a Entry
 
 /// Whether the last word on an entry takes it back.
 pub(crate) fn is_withdrawn(entries: &[Entry], id: &EntryId) -> bool {
-    let words = entries.iter().filter_map(|entry| match &entry.fact {
+    let mut words = entries.iter().filter_map(|entry| match &entry.fact {
         Fact::Withdrawn { entry } if entry == id => Some(true),
         Fact::Restored { entry } if entry == id => Some(false),
         _ => None,
     });
-    words.last() == Some(true)
+    words.next_back() == Some(true)
 }
 
 pub(crate) fn config() -> ProptestConfig {

@@ -47,13 +47,13 @@ proptest! {
         let book = folded(&entries);
         let kind = GaugeKind::FeelerLeaf;
         let held = entries.iter().filter(|entry| !is_withdrawn(&entries, &entry.id));
-        let own = held.filter_map(|entry| match &entry.fact {
+        let mut own = held.filter_map(|entry| match &entry.fact {
             Fact::Gauge { kind: of, resolution, error } if *of == kind => {
                 Some(Gauge::own(kind, resolution, error))
             }
             _ => None,
         });
-        let wanted = own.last().unwrap_or(Gauge::usual(kind));
+        let wanted = own.next_back().unwrap_or(Gauge::usual(kind));
         for name in BUILDS {
             prop_assert_eq!(book.sheet_for(Some(&build(name))).gauge(kind), wanted, "{}", name);
         }
