@@ -135,7 +135,7 @@ fn of_forms() -> BTreeSet<(String, String)> {
         let name = path.file_stem().expect("a name").to_string_lossy().into_owned();
         let text = fs::read_to_string(&path).expect("a source");
         for kind in ["figure", "factor", "spread", "count", "words"] {
-            for (at, call) in text.match_indices(&format!("form.{kind}(")) {
+            for (at, call) in text.match_indices(&format!(".{kind}(")) {
                 let given = inside(&text[at + call.len() - 1..]);
                 let last = given.trim().trim_end_matches(',');
                 // A name in place of a text: a constant of the same file.

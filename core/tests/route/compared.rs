@@ -136,7 +136,7 @@ fn two_speeds_of_one_engine_lead_to_the_limits_own() {
     // The weather's 2.96 % · 680/√3 = 11.6 kPa; the speeds' 1.6 kPa a turn · 5/√3 · √½ = 3.3; the one tester's 18.7:
     // 1.65 √(11.6² + 3.3² + 18.7²) = 36.7.
     assert!(
-        tested(&slow, &[fast.clone()])[0].compared.starts_with("680 kPa ± 37 kPa"),
+        tested(&slow, std::slice::from_ref(&fast))[0].compared.starts_with("680 kPa ± 37 kPa"),
         "its doubt"
     );
     let at = |speed: &str| cranked(["600"; 3], speed, "0 m");
