@@ -3,7 +3,7 @@
 use super::decision::figures;
 use crate::book::{Book, BuildId, Fact, Figure, call};
 use crate::gather::Gather;
-use crate::limits::{Call, Row, Sheet};
+use crate::limits::{Call, Row, Sheet, place_words};
 use crate::quantity::Amount;
 
 /// A build's figure.
@@ -58,7 +58,7 @@ pub fn compare(book: &Book, sheet: &Sheet, row: &str, place: &str, most: usize) 
             let on = if figure.place.is_empty() {
                 String::new()
             } else {
-                format!(" · {}", figure.place)
+                format!(" · {}", place_words(&figure.place))
             };
             let point = Point {
                 name: name.to_owned(),

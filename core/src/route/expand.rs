@@ -47,9 +47,8 @@ impl Station {
     /// The pieces its row is read on, as the check screen names them: one empty name where there is only one.
     #[must_use]
     pub fn pieces(&self, row: &Row, rotors: u8) -> Vec<String> {
-        let mut pieces = places(row.part, rotors);
-        // The spread of a set is one reading for all of it.
-        if pieces.is_empty() || self.place.is_empty() && row.is_of_a_set() {
+        let mut pieces = row.places(rotors);
+        if pieces.is_empty() {
             return vec![self.place.clone()];
         }
         if !self.place.is_empty() {
@@ -164,14 +163,20 @@ fn belongs(one: &str, other: &str) -> bool {
                 _ => true,
             }
         }
-        (Some(_), Some(_)) | (None, None) => false,
+        (Some(_), Some(_)) => false,
+        (None, None) => is_on(one, other) || is_on(other, one),
         _ => true,
     }
 }
 
+/// Whether a place is on a housing: `intermediate-1-rear` on `intermediate-1`.
+fn is_on(place: &str, housing: &str) -> bool {
+    place.strip_prefix(housing).is_some_and(|rest| rest.starts_with('-'))
+}
+
 fn rotor(place: &str) -> Option<u8> {
     match place.strip_prefix("rotor-") {
-        Some(number) => number.parse().ok(),
+        Some(name) => name.split('-').next()?.parse().ok(),
         None => Place::read(place).ok().map(Place::rotor),
     }
 }

@@ -6,6 +6,7 @@ mod gauges;
 mod offered;
 mod own;
 mod pictures;
+mod places;
 mod properties;
 mod rule;
 mod slips;

@@ -8,7 +8,7 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, frame};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{limit_line, places};
+use pitleaf_core::limits::{limit_line, place_words};
 use pitleaf_core::route::{Comparison, compare, compared_rows};
 use pitleaf_translated::tr;
 
@@ -22,9 +22,9 @@ pub fn screen(app: App, row: &str) -> Vec<El> {
     follow(move || app.go(&Route::Work(WorkPlace::Compare(chosen.get()))));
     let row = row.to_owned();
     let pieces: Vec<(String, String)> = app.sheet.with_untracked(|sheet| {
-        let pieces = sheet.row(&row).map(|row| places(row.part, 4)).unwrap_or_default();
+        let pieces = sheet.row(&row).map(|row| row.places(4)).unwrap_or_default();
         std::iter::once((String::new(), tr!("the worst of all").to_owned()))
-            .chain(pieces.into_iter().map(|piece| (piece.clone(), piece)))
+            .chain(pieces.into_iter().map(|piece| (piece.clone(), place_words(&piece))))
             .gather()
     });
     let body = el("main")
