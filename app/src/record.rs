@@ -226,19 +226,17 @@ impl App {
 
     /// Withdraws entries of one build, which stay in the book.
     pub fn withdraw(self, ids: &[EntryId]) {
-        self.about(ids, |entry| Fact::Withdrawn { entry }, Notice::Withdrawn(ids.to_vec()));
+        let facts = self.book.with_untracked(|book| book.take_back(ids));
+        self.about(ids, facts, Notice::Withdrawn(ids.to_vec()));
     }
 
     /// Lets withdrawn entries hold again.
     pub fn restore(self, ids: &[EntryId]) {
-        self.about(
-            ids,
-            |entry| Fact::Restored { entry },
-            Notice::Said(tr!("Holds again").to_owned()),
-        );
+        let facts = self.book.with_untracked(|book| book.hold_again(ids));
+        self.about(ids, facts, Notice::Said(tr!("Holds again").to_owned()));
     }
 
-    fn about(self, ids: &[EntryId], fact: fn(EntryId) -> Fact, then: Notice) {
+    fn about(self, ids: &[EntryId], facts: Vec<Fact>, then: Notice) {
         let first = self.book.with_untracked(|book| {
             let entry = book.entry(ids.first()?)?;
             let is_sign_off = matches!(entry.fact, Fact::SignedOff { .. });
@@ -252,7 +250,6 @@ impl App {
             ));
             return;
         }
-        let facts = ids.iter().cloned().map(fact).gather();
         self.write_for(build, facts, String::new(), Box::new(move || self.notice.set(Some(then))));
     }
 

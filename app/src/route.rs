@@ -75,6 +75,8 @@ pub enum Route {
     TakeIn,
     /// One entry and all its subject ever was.
     Entry(EntryId),
+    /// Putting a figure of the book right.
+    PutRight(EntryId),
     /// Settings.
     Settings,
     /// Finding anything.
@@ -124,6 +126,7 @@ impl Route {
             ["work", ref place @ ..] => Self::Work(WorkPlace::read(place)?),
             ["book"] => Self::Book,
             ["entry", id] => Self::Entry(EntryId(plain(id)?.into())),
+            ["entry", id, "put-right"] => Self::PutRight(EntryId(plain(id)?.into())),
             ["gauges"] => Self::Gauges,
             ["take-in"] => Self::TakeIn,
             ["settings"] => Self::Settings,
@@ -164,6 +167,7 @@ impl Route {
             Self::Work(place) => format!("#/work{}", place.hash()),
             Self::Book => "#/book".to_owned(),
             Self::Entry(id) => format!("#/entry/{}", id.0),
+            Self::PutRight(id) => format!("#/entry/{}/put-right", id.0),
             Self::Gauges => "#/gauges".to_owned(),
             Self::TakeIn => "#/take-in".to_owned(),
             Self::Settings => "#/settings".to_owned(),
@@ -193,6 +197,7 @@ impl Route {
             | Self::Sets
             | Self::Matching => Self::Seals(1, Face::Front),
             Self::Entry(_) | Self::TakeIn => Self::Book,
+            Self::PutRight(id) => Self::Entry(id.clone()),
             Self::Joints(job) => job.parent().map_or(Self::Bench, Self::Joints),
             Self::Work(place) => place.parent().map_or(Self::Bench, Self::Work),
             Self::Ports(place) => place.plate().map_or(Self::Bench, Self::Ports),
@@ -245,6 +250,7 @@ mod tests {
             Route::Matching,
             Route::Book,
             Route::Entry(EntryId("0a1b".into())),
+            Route::PutRight(EntryId("0a1b".into())),
             Route::Gauges,
             Route::TakeIn,
             Route::Settings,

@@ -1,5 +1,7 @@
 //! Checking a reading against a limit: type it, and the verdict stands there.
 
+use super::entry;
+use super::which::{piece, which};
 use crate::device::Awake;
 use crate::dom::{El, button, el, follow, link, listen, text};
 use crate::draft;
@@ -10,9 +12,10 @@ use crate::widget::{
     Shown, figure_input, frame, help_beside, how_picture, keypad, no_such_limit, rule_picture,
     say_button, unit_keys, verdict_card,
 };
-use pitleaf_core::book::{Fact, Figure};
+use pitleaf_core::book::{EntryId, Fact, Figure, put_right};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{GaugeKind, Judged, Row, Sheet, limit_lines, place_words, places, slip};
+use pitleaf_core::language;
+use pitleaf_core::limits::{GaugeKind, Judged, Row, Sheet, limit_lines, place_words, slip};
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use pitleaf_core::route::NOT_COMPARED;
 use pitleaf_core::spoken;
@@ -24,17 +27,48 @@ use std::rc::Rc;
 pub fn screen(row: &str, place: &str) -> Vec<El> {
     let app = app();
     match app.sheet.with_untracked(|sheet| sheet.row(row).cloned()) {
-        Some(row) => row_check(app, row, place.to_owned()),
+        Some(row) => row_check(app, row, place.to_owned(), None),
         None => no_such_limit(),
     }
 }
 
-fn row_check(app: App, row: Row, place: String) -> Vec<El> {
+/// The check that puts a figure of the book right: it stands there as it was typed.
+pub fn right_screen(id: EntryId) -> Vec<El> {
+    let app = app();
+    let figure = app.book.with_untracked(|book| match &book.entry(&id)?.fact {
+        Fact::Figure(figure) if !book.is_withdrawn(&id) => Some(figure.clone()),
+        _ => None,
+    });
+    let row = figure
+        .as_ref()
+        .and_then(|figure| app.sheet.with_untracked(|sheet| sheet.row(&figure.row).cloned()));
+    match (row, figure) {
+        (Some(row), Some(figure)) => row_check(app, row, figure.place.clone(), Some((id, figure))),
+        _ => entry::screen(id),
+    }
+}
+
+fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>) -> Vec<El> {
     stay_awake();
-    let hash = Route::Check { row: row.id.clone(), place: place.clone() }.hash();
+    let hash = match &wrong {
+        Some((id, _)) => Route::PutRight(id.clone()),
+        None => Route::Check { row: row.id.clone(), place: place.clone() },
+    }
+    .hash();
+    let is_typed = draft::at(&hash).is_some();
     let (typed, unit) = kept(app, &row, &hash);
     let bounds = row.bounds();
     let kind = RwSignal::new(app.gauge_in_hand(&row));
+    if let Some((_, figure)) = &wrong {
+        kind.set(figure.gauge);
+        if !is_typed {
+            typed.set(language::figure(&figure.text));
+            unit.set(figure.unit);
+        }
+    }
+    let place = RwSignal::new(place);
+    // The places to choose from, while one has to be chosen.
+    let asked = RwSignal::new(Vec::<String>::new());
     let row = Rc::new(row);
     let reading: Memo<Result<Reading, Fault>> =
         Memo::new(move || Reading::read(&typed.get(), unit.get(), bounds));
@@ -63,11 +97,16 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         Some(spoken::verdict(&judged.verdict, &reading))
     };
     let said = spoken.clone();
-    let write = write(app, &row, &place, typed, reading, kind);
-    let write = Rc::new(move || {
-        app.read_out(&said().unwrap_or_default());
-        write();
-    });
+    let written =
+        Written { row: row.clone(), wrong: wrong.clone(), typed, reading, gauge: kind, asked };
+    let written = SendWrapper::new(Rc::new(written));
+    let write = {
+        let written = written.clone();
+        Rc::new(move || {
+            app.read_out(&said().unwrap_or_default());
+            written.on(app, &place.get_untracked());
+        })
+    };
     let enter = write.clone();
 
     let others = el("p").class("figure-others").text_live(move || {
@@ -89,17 +128,30 @@ fn row_check(app: App, row: Row, place: String) -> Vec<El> {
         .with(rule)
         .with(verdict_card(shown))
         .with_all(say_button(app, spoken))
-        .with_all(beside(app, &row, &place, kind));
-    let down = button("key action wide", tr!("Write down"), move || write())
-        .disabled(move || reading.with(Result::is_err));
-    let keys = el("div")
-        .class("check-keys")
-        .with(unit_keys(&shown_units(row.unit.dimension()), unit))
-        .with(keypad(typed, extra_keys(&row), [down]));
+        .with_all(wrong.as_ref().map(|(_, figure)| {
+            text("p", "plain", &tr!("In place of {}, which stays in the book.", figure.shown()))
+        }))
+        .with_all(beside(app, &row, place, kind, wrong.is_some()));
+    let for_keys = row.clone();
+    let keys = el("div").class("check-keys").live(move || {
+        let choices = asked.get();
+        if !choices.is_empty() {
+            let written = written.clone();
+            let choose = move |place: String| written.on(app, &place);
+            return which(&choices, choose, move || asked.set(Vec::new()));
+        }
+        let write = write.clone();
+        let down = button("key action wide", tr!("Write down"), move || write())
+            .disabled(move || reading.with(Result::is_err));
+        vec![
+            unit_keys(&shown_units(for_keys.unit.dimension()), unit),
+            keypad(typed, extra_keys(&for_keys), [down]),
+        ]
+    });
     let what = row.what.clone();
     let under = move || {
         let build = app.opening().map(|(name, ..)| name);
-        [(!place.is_empty()).then(|| place.clone()), build]
+        [place.with(|place| (!place.is_empty()).then(|| place_words(place))), build]
             .into_iter()
             .flatten()
             .gather::<Vec<_>>()
@@ -184,29 +236,54 @@ pub(super) fn shown(
     }
 }
 
-fn write(
-    app: App,
-    row: &Row,
-    place: &str,
+/// What a reading is written by.
+struct Written {
+    row: Rc<Row>,
+    /// The figure it puts right.
+    wrong: Option<(EntryId, Figure)>,
     typed: RwSignal<String>,
     reading: Memo<Result<Reading, Fault>>,
     gauge: RwSignal<GaugeKind>,
-) -> impl Fn() + use<> {
-    let (id, place) = (row.id.clone(), place.to_owned());
-    move || {
-        let Ok(reading) = reading.get_untracked() else { return };
+    asked: RwSignal<Vec<String>>,
+}
+
+impl Written {
+    /// Writes the reading on a piece; asks which, where there are several and none is named.
+    fn on(&self, app: App, place: &str) {
+        let Ok(reading) = self.reading.get_untracked() else { return };
+        let place = match self.row.place_to_write(place, untrack(|| app.rotors())) {
+            Ok(place) => place,
+            Err(places) if untrack(|| app.build()).is_some() => {
+                self.asked.set(places);
+                return;
+            }
+            // Without a build nothing is written: one is opened first.
+            Err(_) => String::new(),
+        };
         let figure = Figure {
-            row: id.clone(),
-            place: place.clone(),
+            row: self.row.id.clone(),
+            place,
             text: reading.number().to_owned(),
             unit: reading.unit(),
-            gauge: gauge.get_untracked(),
+            gauge: self.gauge.get_untracked(),
+            instead_of: None,
         };
-        let mut said = figure.shown();
-        if !place.is_empty() {
-            said = tr!("{said} on {}", place_words(&place));
-        }
-        app.write(vec![Fact::Figure(figure)], said, draft::emptied(typed));
+        let said = app.sheet.with_untracked(|sheet| figure.told(sheet));
+        let (facts, said) = match &self.wrong {
+            Some((old, wrong)) => {
+                (put_right(old, figure), tr!("{said}, in place of {}", wrong.shown()))
+            }
+            None => (vec![Fact::Figure(figure)], said),
+        };
+        let (emptied, asked) = (draft::emptied(self.typed), self.asked);
+        let old = self.wrong.as_ref().map(|(old, _)| old.clone());
+        app.write(facts, said, move || {
+            emptied();
+            asked.set(Vec::new());
+            if let Some(old) = old {
+                app.go(&Route::Entry(old));
+            }
+        });
     }
 }
 
@@ -245,14 +322,29 @@ pub(super) fn other_units(reading: &Reading) -> String {
 }
 
 /// What stands under the verdict: where the limit comes from, which piece, how to measure.
-fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<El> {
+fn beside(
+    app: App,
+    row: &Row,
+    place: RwSignal<String>,
+    gauge: RwSignal<GaugeKind>,
+    puts_right: bool,
+) -> Vec<El> {
     let mut lines = Vec::new();
     if row.needs_conditions().is_some() {
         let test = Route::Work(WorkPlace::Compression(1));
         lines.push(link("button", &test.hash()).text(tr!("Compression test")));
     }
     lines.push(text("p", "source", &row.source.to_string()));
-    lines.extend(piece(app, row, place));
+    let id = row.id.clone();
+    let choose = move |chosen: String| {
+        if puts_right {
+            place.set(chosen);
+        } else {
+            // What is typed of each piece is kept at its own place.
+            app.go(&Route::Check { row: id.clone(), place: chosen });
+        }
+    };
+    lines.extend(piece(app, row, &place.get_untracked(), choose));
     lines.push(gauge_choice(app, row, gauge));
     if !row.caution.is_empty() {
         lines.push(el("p").class("caution").with(text("b", "", tr!("Care: "))).text(&row.caution));
@@ -277,26 +369,6 @@ fn beside(app: App, row: &Row, place: &str, gauge: RwSignal<GaugeKind>) -> Vec<E
         .pressed(is_favourite);
     lines.push(el("div").class("row-actions").with(own).with(favourite));
     lines
-}
-
-/// Which piece this is; choosing another goes to its check.
-fn piece(app: App, row: &Row, place: &str) -> Option<El> {
-    let choices = places(row.part, app.rotors());
-    if choices.is_empty() {
-        return None;
-    }
-    let id = row.id.clone();
-    let option = |value: &str, words: &str| {
-        let option = el("option").attr("value", value).text(words);
-        if value == place { option.attr("selected", "") } else { option }
-    };
-    let select = el("select")
-        .with(option("", tr!("none in particular")))
-        .with_all(choices.iter().map(|choice| option(choice, &place_words(choice))))
-        .on("change", move |event| {
-            app.go(&Route::Check { row: id.clone(), place: event_target_value(&event) })
-        });
-    Some(el("label").class("line-field").with(text("span", "", tr!("Piece"))).with(select))
 }
 
 /// Which gauge is in hand: its doubt decides how close a reading may come to an edge.

@@ -48,10 +48,15 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
         let says = book.words(entry, &sheet).says;
         let withdrawn = book.is_withdrawn(id);
         let at = device::moment(entry.at);
-        let when = if withdrawn {
-            tr!("Written {at}. Withdrawn: it no longer counts, and stays in the book.")
-        } else {
-            tr!("Written {at}.")
+        let right = book.put_right_by(id);
+        let when = match (right, withdrawn) {
+            (Some(_), _) => {
+                tr!("Written {at}. Put right: it no longer counts, and stays in the book.")
+            }
+            (None, true) => {
+                tr!("Written {at}. Withdrawn: it no longer counts, and stays in the book.")
+            }
+            (None, false) => tr!("Written {at}."),
         };
         let mut lines = vec![
             text("p", if withdrawn { "entry-figure withdrawn" } else { "entry-figure" }, &says),
@@ -61,10 +66,15 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
             lines.extend(judgement(figure, &sheet));
             let is_right_here = !withdrawn && app.build().is_some_and(|build| build == entry.build);
             if is_right_here && judged(figure, &sheet).is_some() {
-                let (row, place) = (figure.row.clone(), figure.place.clone());
-                let again = Route::Check { row, place };
+                let again = Route::PutRight(id.clone());
                 lines.push(link("button action", &again.hash()).text(tr!("Put it right")));
             }
+            if let Some(old) = &figure.instead_of {
+                lines.push(list("entries", tr!("In place of"), [entry_line(old.clone())]));
+            }
+        }
+        if let Some(right) = right {
+            lines.push(list("entries", tr!("Put right by"), [entry_line(right.id.clone())]));
         }
         if let Some(slot) = entry.fact.slot() {
             let words = tr!("Slot {slot}");

@@ -6,24 +6,23 @@ use crate::route::Route;
 use crate::state::app;
 use crate::widget::call_mark;
 use pitleaf_core::book::EntryId;
-use pitleaf_translated::tr;
 
-/// What an entry is about, what it says, its verdict and when; struck through when withdrawn.
+/// What an entry is about, what it says, its verdict and when; struck through when it no longer counts.
 pub(super) fn entry_line(id: EntryId) -> El {
     let app = app();
     let known = app.book.with(|book| {
         let entry = book.entry(&id)?;
-        Some((app.sheet.with(|sheet| book.words(entry, sheet)), book.is_withdrawn(&id), entry.at))
+        Some((app.sheet.with(|sheet| book.words(entry, sheet)), book.fate(&id), entry.at))
     });
-    let Some((words, withdrawn, at)) = known else { return el("span") };
+    let Some((words, fate, at)) = known else { return el("span") };
     let mut line =
-        link(if withdrawn { "entry withdrawn" } else { "entry" }, &Route::Entry(id).hash());
+        link(if fate.is_some() { "entry withdrawn" } else { "entry" }, &Route::Entry(id).hash());
     let mut when = el("span").class("entry-when");
     if let Some(call) = words.call {
         line = line.with(call_mark(Some(call)));
     }
-    if withdrawn {
-        when = when.with(text("span", "kind", tr!("withdrawn")));
+    if let Some(fate) = fate {
+        when = when.with(text("span", "kind", &fate));
     } else if let Some(call) = words.call {
         when = when.with(text("span", "kind", call.word()));
     }

@@ -19,6 +19,7 @@ mod ports;
 mod seals;
 mod settings;
 mod take_in;
+mod which;
 mod work;
 
 use crate::dom::El;
@@ -57,6 +58,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Work(place) => work::screen(&place),
         Route::Book => book::screen(),
         Route::Entry(id) => entry::screen(id),
+        Route::PutRight(id) => check::right_screen(id),
         Route::Gauges => gauges::screen(),
         Route::TakeIn => take_in::screen(),
         Route::Settings => settings::screen(),

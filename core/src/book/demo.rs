@@ -116,5 +116,6 @@ fn figure(row: &str, place: &str, text: &str, unit: Unit, gauge: GaugeKind) -> F
         text: text.to_owned(),
         unit,
         gauge,
+        instead_of: None,
     })
 }

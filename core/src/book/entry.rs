@@ -281,9 +281,11 @@ pub struct Figure {
     pub unit: Unit,
     /// The gauge.
     pub gauge: GaugeKind,
+    /// The figure it puts right, which is withdrawn with it; none where it stands for itself.
+    pub instead_of: Option<EntryId>,
 }
 
-kept_fields!(Figure { row, place: or_usual, text, unit, gauge });
+kept_fields!(Figure { row, place: or_usual, text, unit, gauge, instead_of: left_out });
 
 impl Figure {
     /// The figure with its unit, as it is shown.

@@ -2,7 +2,7 @@
 
 use super::{Book, Entry, Fact, Figure};
 use crate::gather::Gather;
-use crate::language::said;
+use crate::language::{inside, said};
 use crate::letters::{self, capital};
 use crate::limits::{Call, Edge, Judged, Row, Sheet, place_words};
 use crate::quantity::Reading;
@@ -45,6 +45,23 @@ pub fn judged<'sheet>(
 #[must_use]
 pub fn call(figure: &Figure, sheet: &Sheet) -> Option<Call> {
     judged(figure, sheet).map(|(.., judged)| judged.verdict.call)
+}
+
+impl Figure {
+    /// What was written in a line: “0.25 thou on 2R-AB: does not meet”.
+    #[must_use]
+    #[translated]
+    pub fn told(&self, sheet: &Sheet) -> String {
+        let figure = self.shown();
+        let figure = match place_words(&self.place) {
+            place if place.is_empty() => figure,
+            place => format!("{figure} on {place}"),
+        };
+        match call(self, sheet) {
+            Some(call) => format!("{figure}: {}", inside(call.word())),
+            None => figure,
+        }
+    }
 }
 
 impl Book {

@@ -158,9 +158,8 @@ fn rotor_names(rotors: u8) -> Vec<String> {
 
 /// The side housings from the front; `sides` follow the name of each that lies between two rotors.
 fn side_housings(rotors: u8, sides: &[&str]) -> Vec<String> {
-    let between = (1..rotors).flat_map(|number| {
-        sides.iter().map(move |side| format!("intermediate-{number}{side}"))
-    });
+    let between = (1..rotors)
+        .flat_map(|number| sides.iter().map(move |side| format!("intermediate-{number}{side}")));
     std::iter::once("front".to_owned())
         .chain(between)
         .chain(std::iter::once("rear".to_owned()))

@@ -1,8 +1,9 @@
-//! Parts past a limit, and what becomes of them: machined, replaced, or accepted for a written reason.
+//! Readings not proved to meet their limit, past it or too close to call, and what becomes of the part: machined,
+//! replaced, or accepted for a written reason.
 
 use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
-use super::{Choice, RouteFact};
+use super::{Choice, Open, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Slot, Subject, call};
 use crate::faces::ReadingSet;
 use crate::faces::report::{on_bench, report};
@@ -13,10 +14,10 @@ use crate::seals::{SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row}
 use pitleaf_translated::translated;
 use std::fmt;
 
-/// A reading past its limit, with the decision on it.
+/// A reading past its limit or too close to call, with the decision on it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Past<'book> {
-    /// The row whose limit it is past.
+    /// The row whose limit it does not prove to meet.
     pub row: &'book Row,
     /// On what it was read: a piece, or the rotor and face of a compression; may be empty.
     pub place: String,
@@ -33,7 +34,7 @@ pub struct Past<'book> {
 pub enum DecisionFault {
     /// Accepted without a reason.
     NoReason,
-    /// A part past its limit is not simply used again.
+    /// A part that is not proved to meet its limit is not simply used again.
     PastLimit,
 }
 
@@ -75,8 +76,8 @@ impl Past<'_> {
     }
 }
 
-/// Every reading in force that does not meet its limit, those of the compression behind the others. A
-/// decision older than the reading no longer counts.
+/// Every reading in force that does not prove to meet its limit, those of the compression behind the others.
+/// A decision older than the reading no longer counts.
 #[must_use]
 pub fn past_limits<'book>(
     book: &'book Book,
@@ -90,7 +91,7 @@ pub fn past_limits<'book>(
         let is_latest = |other: &Read<'_>| {
             other.row.id != row.id || other.place != *place || other.order <= *order
         };
-        if matches!(call, Call::DoesNotMeet(_)) && all.iter().all(is_latest) {
+        if *call != Call::Meets && all.iter().all(is_latest) {
             let (place, reading) = (place.clone(), reading.clone());
             let decision = decided(book, build, (&row.id, &place), *order);
             past.push(Past { row, place, reading, call: *call, decision });
@@ -106,7 +107,9 @@ pub fn past_limits<'book>(
     }
     for (Finding { row, call, what, figure, .. }, decision) in record_in(book, build, sheet) {
         let row = row.as_deref().and_then(|row| sheet.row(row));
-        if let (Some(row), Some(call @ Call::DoesNotMeet(_))) = (row, call) {
+        if let (Some(row), Some(call)) = (row, call)
+            && call != Call::Meets
+        {
             past.push(Past { row, place: what, reading: figure, call, decision });
         }
     }
@@ -138,7 +141,8 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
     }
     for (entry, set) in surveys(book, build) {
         let found = on_bench(book, Some(build), sheet, None, |bench| report(set, bench));
-        for found in found.unwrap_or_default() {
+        // What a spacer would give is a prediction, and no reading.
+        for found in found.unwrap_or_default().into_iter().filter(|found| found.offer.is_none()) {
             let row = found.row.as_deref().and_then(|row| sheet.row(row));
             if let (Some(row), Some(call)) = (row, found.call) {
                 let (place, reading) = (set.piece.clone(), found.figure);
@@ -162,18 +166,23 @@ pub(super) fn is_of_earlier_seal(
             .is_some_and(|seal| entry.place() < seal.place())
 }
 
-/// Slots whose seal is fitted although its trials do not prove the gap, with what they say.
+/// Slots whose seal is fitted although no trial proves the gap, with what is known of it. A gap typed from a
+/// gauge is a reading like any other.
 #[translated]
-pub(super) fn unproved_slots(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec<String> {
+pub(super) fn unproved_slots(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec<Open> {
     let Some((_, kind, rotors, _)) = book.opening(build) else { return Vec::new() };
     let Some(row) = gap_row(sheet, kind) else { return Vec::new() };
     engine_report(book, build, rotors, sheet, row)
         .into_iter()
-        .filter(|report| report.state == SlotState::FittedUnproved)
+        .filter(|report| report.state == SlotState::FittedUnproved && report.measured.is_none())
         .map(|report| {
+            let (slot, state) = (report.slot, report.gap_state.name());
             let limit = limit_line(&row.limit, row.spoken_unit());
-            let gap = report.gap(row.spoken_unit());
-            format!("{}: {}, gap {gap}, limit {limit}", report.slot, report.gap_state.name())
+            let words = match report.gap(row.spoken_unit()) {
+                gap if gap.is_empty() => format!("{slot}: {state}, limit {limit}"),
+                gap => format!("{slot}: {state}, gap {gap}, limit {limit}"),
+            };
+            Open { key: slot.to_string(), words }
         })
         .gather()
 }
@@ -211,7 +220,7 @@ fn past_slots<'book>(
         let last = report.trials.last().and_then(|(id, _)| book.entry(id));
         if let Some(last) = last
             && report.measured.is_none()
-            && report.state == SlotState::FittedPast
+            && report.state.is_fitted_past()
         {
             past.push((report, row, last.order));
         }
@@ -292,7 +301,7 @@ impl fmt::Display for DecisionFault {
                 "Write down why it is accepted: the customer reads it on the build sheet."
             }
             Self::PastLimit => {
-                "It is past its limit: machine it, replace it, or accept it with a written reason."
+                "It is not proved to meet its limit: machine it, replace it, or accept it with a written reason."
             }
         })
     }

@@ -42,7 +42,7 @@ use pitleaf_translated::tr;
 pub use progress::{Progress, Refusal, Standing, State};
 pub use routing::{Edit, Routing, RoutingFault};
 pub use sheet::{BuildSheet, Copy, Row, Section};
-pub use sign_off::{OpenPoints, SignFault};
+pub use sign_off::{Open, OpenPoints, SignFault};
 pub use stage::Stage;
 pub use step::{Answer, Each, Kind, Step, When};
 

@@ -5,21 +5,30 @@ use super::{Past, Progress, RouteFact, State, Topic, cuts, past_limits};
 use crate::book::{Book, BuildId, Fact};
 use crate::gather::Gather;
 use crate::joints::oil_feed::{Feed, Held};
-use crate::limits::{Sheet, limit_line, place_words};
+use crate::limits::{Call, Sheet, limit_line, place_words};
 use pitleaf_translated::translated;
 use std::fmt;
+
+/// An open point with what it is of.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Open {
+    /// The key of its station, or the name of its slot.
+    pub key: String,
+    /// What is open.
+    pub words: String,
+}
 
 /// What is open in a build.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct OpenPoints {
     /// Holds not found true.
-    pub holds: Vec<String>,
-    /// Readings past a limit without a decision.
+    pub holds: Vec<Open>,
+    /// Readings past a limit or too close to call, without a decision.
     pub undecided: Vec<String>,
-    /// Seals in their slots with a gap that no trial has proved.
-    pub unproved: Vec<String>,
+    /// Seals in their slots with a gap that nothing has proved.
+    pub unproved: Vec<Open>,
     /// Steps not done.
-    pub steps: Vec<String>,
+    pub steps: Vec<Open>,
     /// Readings that can't be compared with their limit, each with why: to be seen, and no open points.
     pub not_compared: Vec<String>,
     /// Solid dowels without an oil feed: no reason goes over that.
@@ -45,10 +54,11 @@ impl OpenPoints {
         let mut points = Self::default();
         if let Some(progress) = Progress::of(book, build, sheet) {
             for (place, standing) in progress.standings.iter().enumerate() {
+                let open = Open { key: standing.station.key(), words: progress.words(place) };
                 match standing.state {
                     State::Done => {}
-                    _ if standing.station.is_hold() => points.holds.push(progress.words(place)),
-                    _ => points.steps.push(progress.words(place)),
+                    _ if standing.station.is_hold() => points.holds.push(open),
+                    _ => points.steps.push(open),
                 }
             }
         }
@@ -56,14 +66,20 @@ impl OpenPoints {
         points.undecided = past
             .iter()
             .filter(|past| past.decision.is_none())
-            .map(|Past { row, place, reading, .. }| {
+            .map(|Past { row, place, reading, call, .. }| {
                 let on = if place.is_empty() {
                     String::new()
                 } else {
                     format!("{}, ", place_words(place))
                 };
                 let limit = limit_line(&row.limit, row.unit);
-                format!("{on}{}: {reading}, limit {limit}", row.what)
+                let what = &row.what;
+                match call {
+                    Call::TooClose => {
+                        format!("{on}{what}: {reading}, too close to call, limit {limit}")
+                    }
+                    _ => format!("{on}{what}: {reading}, limit {limit}"),
+                }
             })
             .gather();
         let cuts = cuts(book, build);

@@ -1,4 +1,5 @@
-//! Grinding: what a stroke removes, and how many can be taken: never one more than is safe in an even hand.
+//! Grinding: what a stroke removes, how many to take now, and how many can be taken: never one more than is safe
+//! in an even hand.
 //!
 //! A stage of s strokes took the gap from one bracket to another, so it removed no less than the gap
 //! between the brackets and less than their whole span, and a stroke removed an s-th of that on average.
@@ -44,6 +45,11 @@ impl Rate {
     /// How many whole strokes take no more than `room`; none at a rate of zero.
     fn strokes_within(self, room: Span) -> Option<i64> {
         room.times(self.strokes).times_over(self.removed)
+    }
+
+    /// How many whole strokes take no more than half of `room`; none at a rate of zero.
+    fn strokes_within_half(self, room: Span) -> Option<i64> {
+        room.times(self.strokes).times_over(self.removed.times(2))
     }
 
     /// How many strokes it takes to remove `missing` or more; none at a rate of zero.
@@ -164,8 +170,11 @@ pub struct Strokes {
 pub struct Advice {
     /// How it is counted.
     pub by: GroundBy,
-    /// Safe now: even at the fastest rate the gap stays inside the upper limit.
+    /// To be taken now: at the fastest rate the gap comes to the middle of its limit or stays under it. Where not
+    /// even one does, a single one that is safe; none where the gap may fit as it is.
     pub now: u64,
+    /// Safe: even at the fastest rate the gap stays inside the upper limit.
+    pub safe: u64,
     /// Until the gap first meets the lower limit.
     pub until_it_fits: Strokes,
     /// Until one more would take the gap over the upper limit.
@@ -183,8 +192,10 @@ pub enum Refusal {
     NoUpperLimit,
     /// Nothing was refused yet, so the gap may be anything.
     GapUnknown,
-    /// The rate is not known.
+    /// Too tight, and the rate is not known.
     RateUnknown,
+    /// It may fit as it is, and the rate is not known.
+    MayFit,
     /// The gap may be over the upper limit now, for all that is known.
     MayBeOver,
     /// Not one stroke is safe at the fastest rate.
@@ -203,16 +214,19 @@ impl fmt::Display for Refusal {
                 "No advice: this limit has no upper edge to stay inside of. Give it one on the sheet."
             }
             Self::GapUnknown => {
-                "No advice yet: nothing was refused, so the gap may be any width. Try a thicker leaf first."
+                "Measure first: nothing was refused, so the gap may be any width. Try a thicker leaf."
             }
             Self::RateUnknown => {
-                "No advice yet: what grinding takes off is not known. It takes one count of grinding between two gaps that leaves bracket; until then take as little as you can, and measure."
+                "Take one or two, then measure. What one takes off is not known yet: count them, try the leaves before and after, and it is worked out."
+            }
+            Self::MayFit => {
+                "Measure first: it may fit as it is. What one takes off is not known yet."
             }
             Self::MayBeOver => {
-                "No advice: the gap may be over the upper limit as it is. Measure closer first."
+                "Measure first: the gap may be over the upper limit as it is."
             }
             Self::NotOne => {
-                "Not one more is safe: at the fastest rate seen it could pass the upper limit. Measure closer first."
+                "Measure closer first: at your fastest so far, even one could make it too wide."
             }
         })
     }
@@ -225,11 +239,13 @@ impl std::error::Error for Refusal {}
 /// # Errors
 /// A [`Refusal`] with its sentence, where what is known does not carry an answer.
 pub fn advise(now: Bracket, removal: Option<Removal>, limit: &Limit) -> Result<Advice, Refusal> {
-    match now.against(limit).answer() {
+    let answer = now.against(limit).answer();
+    match answer {
         Answer::Meets => return Err(Refusal::Fits),
         Answer::TooWide => return Err(Refusal::TooWide),
         Answer::TooTight | Answer::CannotSay => {}
     }
+    let may_fit = answer == Answer::CannotSay;
     // An edge of another dimension is no edge for a gap.
     let edge = |edge: &Option<Edge>| {
         edge.as_ref().map(Edge::amount).filter(|edge| edge.dimension() == Dimension::Length)
@@ -239,19 +255,25 @@ pub fn advise(now: Bracket, removal: Option<Removal>, limit: &Limit) -> Result<A
     if high > upper {
         return Err(Refusal::MayBeOver);
     }
-    let removal = removal.ok_or(Refusal::RateUnknown)?;
+    let removal = removal.ok_or(if may_fit { Refusal::MayFit } else { Refusal::RateUnknown })?;
     let safe = count(removal.fastest.strokes_within(upper.minus(high))).unwrap_or(0);
     if safe == 0 {
         return Err(Refusal::NotOne);
     }
     let wanted = edge(&limit.lower).unwrap_or(Amount::whole(0, Unit::Millimetre));
+    // Up to the middle, doubled so that it stays exact: from `high` half the way from edge to edge is left, and
+    // what lies below the lower edge.
+    let twice = upper.minus(high).plus(wanted.minus(high));
+    let aimed = count(removal.fastest.strokes_within_half(twice)).unwrap_or(0);
+    let to_take = if may_fit { 0 } else { aimed.clamp(1, safe) };
     // The gap is at least `low` and under `high`; a stroke takes more than the slowest rate and less than the fastest.
     let slowest = |strokes: fn(Rate, Span) -> Option<i64>, edge: Amount| {
         count(now.low.and_then(|low| strokes(removal.slowest, edge.minus(low))))
     };
     Ok(Advice {
         by: removal.by,
-        now: safe,
+        now: to_take,
+        safe,
         until_it_fits: Strokes {
             fewest: count(removal.fastest.strokes_past(wanted.minus(high))).unwrap_or(0),
             most: slowest(Rate::strokes_for, wanted),
@@ -269,22 +291,28 @@ fn count(strokes: Option<i64>) -> Option<u64> {
 }
 
 impl Advice {
-    /// The advice in a sentence or two.
+    /// What to do now.
     #[must_use]
     #[translated]
     pub fn words(&self) -> String {
-        let range = |strokes: Strokes| match strokes.most {
-            Some(most) if most == strokes.fewest => format!("{most}"),
-            Some(most) => format!("{} to {most}", strokes.fewest),
-            None => format!("{} or more", strokes.fewest),
+        match self.now {
+            0 => "Measure first: it may fit as it is.".to_owned(),
+            now => format!("Take {now} {}, then measure.", self.by.words(now)),
+        }
+    }
+
+    /// What bounds it: how many it takes, and how many may be taken at all.
+    #[must_use]
+    #[translated]
+    pub fn bounds(&self) -> String {
+        let Strokes { fewest, most } = self.until_it_fits;
+        let to_fit = match most {
+            _ if self.now == 0 => String::new(),
+            Some(most) if most == fewest => format!("To fit it takes {most}. "),
+            Some(most) => format!("To fit it takes {fewest} to {most}. "),
+            None => format!("To fit it takes at least {fewest}. "),
         };
-        format!(
-            "Up to {} {} now, in an even hand at the fastest rate seen. Until it fits: {}. Left in all before it is too wide: {}.",
-            self.now,
-            self.by.words(self.now),
-            range(self.until_it_fits),
-            range(self.left_in_all)
-        )
+        format!("{to_fit}At your fastest so far, more than {} could make it too wide.", self.safe)
     }
 }
 

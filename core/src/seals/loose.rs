@@ -134,6 +134,7 @@ fn fact(row: &str, place: &str, reading: &Reading, gauge: GaugeKind) -> Fact {
         text: reading.number().to_owned(),
         unit: reading.unit(),
         gauge,
+        instead_of: None,
     })
 }
 

@@ -18,6 +18,7 @@ mod bracket;
 mod caution;
 mod drawing;
 mod grinding;
+mod grinding_words;
 mod ground;
 mod growth;
 mod history;
@@ -41,6 +42,7 @@ pub use bracket::{Answer, Bracket, Proof, Standing, sentence};
 pub use caution::Step;
 pub use drawing::{Drawing, TooMuchInk};
 pub use grinding::{Advice, Rate, Refusal, Removal, Strokes, advise, removal, removal_for};
+pub use grinding_words::GrindingWords;
 pub use ground::{Ground, GroundBy};
 pub use growth::{
     Band, Chain, ESTIMATE, GrowthFault, Piece, Temperatures, gap_at_reference, hot_gap, length_at,

@@ -22,17 +22,19 @@ pub enum SlotState {
     Fits,
     /// Proved too wide.
     TooWide,
-    /// In its slot for good.
+    /// In its slot for good, its gap proved.
     Fitted,
-    /// In its slot, although proved too tight or too wide.
-    FittedPast,
-    /// In its slot, although its trials do not prove the gap, or disagree.
+    /// In its slot, although proved too tight.
+    FittedTooTight,
+    /// In its slot, although proved too wide.
+    FittedTooWide,
+    /// In its slot, although nothing proves the gap, or trials disagree.
     FittedUnproved,
 }
 
 impl SlotState {
     /// Every state, in the order a seal goes through them.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::NotMeasured,
         Self::ToGrind,
         Self::Undecided,
@@ -40,7 +42,8 @@ impl SlotState {
         Self::Fits,
         Self::TooWide,
         Self::Fitted,
-        Self::FittedPast,
+        Self::FittedTooTight,
+        Self::FittedTooWide,
         Self::FittedUnproved,
     ];
 
@@ -56,7 +59,8 @@ impl SlotState {
             Self::Fits => "fits",
             Self::TooWide => "too wide",
             Self::Fitted => "fitted",
-            Self::FittedPast => "fitted, past its limit",
+            Self::FittedTooTight => "fitted, too tight",
+            Self::FittedTooWide => "fitted, too wide",
             Self::FittedUnproved => "fitted, gap not proved",
         }
     }
@@ -64,7 +68,13 @@ impl SlotState {
     /// Whether the seal is in its slot.
     #[must_use]
     pub fn is_fitted(self) -> bool {
-        matches!(self, Self::Fitted | Self::FittedPast | Self::FittedUnproved)
+        matches!(self, Self::Fitted | Self::FittedUnproved) || self.is_fitted_past()
+    }
+
+    /// Whether the seal is in its slot although its gap is proved too tight or too wide.
+    #[must_use]
+    pub fn is_fitted_past(self) -> bool {
+        matches!(self, Self::FittedTooTight | Self::FittedTooWide)
     }
 
     /// How the gap stands against its limit; none where nothing is known or trials disagree.
@@ -163,10 +173,11 @@ pub fn slot_report<'book>(
         }
     };
     let state = match (is_fitted, gap_state) {
-        (true, SlotState::ToGrind | SlotState::TooWide) => SlotState::FittedPast,
-        (true, SlotState::Undecided | SlotState::Disagree) => SlotState::FittedUnproved,
-        (true, _) => SlotState::Fitted,
         (false, gap) => gap,
+        (true, SlotState::Fits) => SlotState::Fitted,
+        (true, SlotState::ToGrind) => SlotState::FittedTooTight,
+        (true, SlotState::TooWide) => SlotState::FittedTooWide,
+        (true, _) => SlotState::FittedUnproved,
     };
     let mark = book.mark(build, slot);
     SlotReport { slot, state, gap_state, trials, history, measured, mark, drawing }

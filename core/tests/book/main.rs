@@ -8,6 +8,7 @@ mod fuzz;
 mod join;
 mod order;
 mod plates;
+mod put_right;
 mod record;
 mod saved;
 mod shop;
@@ -46,6 +47,7 @@ fn figure(text: &str) -> Fact {
         text: text.to_owned(),
         unit: Unit::Inch,
         gauge: GaugeKind::FeelerLeaf,
+        instead_of: None,
     })
 }
 

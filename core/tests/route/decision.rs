@@ -1,4 +1,4 @@
-//! Parts past a limit.
+//! Readings past a limit or too close to call.
 
 use super::Shop;
 use super::compression::test;
@@ -160,7 +160,7 @@ fn accepting_needs_a_reason_and_reuse_is_no_answer() {
     );
     assert_eq!(
         refused(Choice::Reuse, "fine"),
-        "It is past its limit: machine it, replace it, or accept it with a written reason.",
+        "It is not proved to meet its limit: machine it, replace it, or accept it with a written reason.",
         "used again"
     );
     let taken = decide_on(ROW, "rear", Choice::Accept, " one race only ").expect("with a reason");
@@ -169,6 +169,58 @@ fn accepting_needs_a_reason_and_reuse_is_no_answer() {
         "the reason"
     );
     assert!(decide_on("", "shaft", Choice::Reuse, "").is_ok(), "a part that is past nothing");
+}
+
+/// The least of the limit itself: a micrometer can't say on which side it lies.
+#[test]
+fn a_reading_too_close_to_call_asks_for_a_decision() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    shop.read("rotor-housing-width", "rotor-1", "79.94", Unit::Millimetre);
+    assert_eq!(decisions(&shop), [("rotor-1".to_owned(), None)], "on the edge");
+    let open = || OpenPoints::of(&shop.book, &shop.build, &shop.sheet()).undecided;
+    let [said] = open().try_into().expect("one open point");
+    assert!(
+        said.starts_with(
+            "rotor 1, Rotor housing, width at the trochoid: 79.94 mm, too close to call"
+        ),
+        "{said}"
+    );
+    let rows = section(
+        &printed(&shop, Copy::Customer),
+        "Past a limit or too close to call, and what became of parts",
+    )
+    .rows
+    .clone();
+    assert_eq!(rows[0].cells[1], "79.94 mm\nToo close to call");
+    shop.route(
+        decide_on("rotor-housing-width", "rotor-1", Choice::Accept, "measured twice")
+            .expect("taken"),
+    );
+    assert!(OpenPoints::of(&shop.book, &shop.build, &shop.sheet()).undecided.is_empty(), "decided");
+}
+
+/// By hand: 690 kPa is the least allowed, and 691 and 692 lie within a gauge's doubt of it.
+#[test]
+fn a_compression_too_close_to_call_asks_for_a_decision() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 1);
+    shop.route(RouteFact::Compression(test("1", ["690", "800", "790"], "kPa")));
+    assert_eq!(decisions(&shop), [("Rotor 1, face 1".to_owned(), None)], "on the edge");
+}
+
+/// What a spacer would give is no reading: 0.20 mm predicted asks for nothing.
+#[test]
+fn a_prediction_is_no_open_point() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let surveyed = |shop: &mut Shop, of, texts: &[&str]| {
+        let texts: Vec<String> = texts.iter().map(|text| (*text).to_owned()).collect();
+        shop.write(Fact::Readings(ReadingSet::typed(of, "", Unit::Millimetre, &texts)));
+    };
+    surveyed(&mut shop, Survey::EndPlay, &["0.055", "0.055", "0.055", "8.00"]);
+    surveyed(&mut shop, Survey::Spacers, &["8.30", "8.40"]);
+    let sheet = shop.sheet();
+    let past = past_limits(&shop.book, &shop.build, &sheet);
+    let what: Vec<_> = past.iter().map(|past| (&past.row.id, &past.reading)).collect();
+    assert!(what.is_empty(), "{what:?}");
 }
 
 #[test]
@@ -211,13 +263,19 @@ fn a_seal_fitted_without_a_proof_is_open_at_the_sign_off() {
         tolerance.expect("a tolerance"),
         None,
     );
-    shop.write(Fact::Trial { slot, seen: seen.expect("a trial") });
     let open = |shop: &Shop| OpenPoints::of(&shop.book, &shop.build, &shop.sheet()).unproved;
-    assert!(open(&shop).is_empty(), "not in its slot yet");
+    shop.write(Fact::Fitted { slot, fitted: true });
+    let said = open(&shop);
+    assert_eq!(said.len(), 1, "nothing was tried at all");
+    assert_eq!(said[0].key, "1F-BC");
+    assert!(said[0].words.starts_with("1F-BC: not measured, limit 1.5…3.0"), "{}", said[0].words);
+    shop.write(Fact::Fitted { slot, fitted: false });
+    shop.write(Fact::Trial { slot, seen: seen.expect("a trial") });
+    assert!(open(&shop).is_empty(), "not in its slot");
     shop.write(Fact::Fitted { slot, fitted: true });
     let said = open(&shop);
     assert_eq!(said.len(), 1);
-    assert!(said[0].starts_with("1F-BC: can’t say yet, gap "), "{}", said[0]);
+    assert!(said[0].words.starts_with("1F-BC: can’t say yet, gap "), "{}", said[0].words);
     shop.write(Fact::Fitted { slot, fitted: false });
     assert!(open(&shop).is_empty(), "out again");
 }

@@ -89,6 +89,7 @@ impl Shop {
             text: text.to_owned(),
             unit,
             gauge: GaugeKind::OutsideMicrometer,
+            instead_of: None,
         }));
     }
 

@@ -4,7 +4,7 @@ use super::Shop;
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::limits::{BuildKind, Call};
 use pitleaf_core::quantity::Unit;
-use pitleaf_core::route::{Edit, RouteFact, Routing, Stage, State, write};
+use pitleaf_core::route::{Answer, Edit, Kind, RouteFact, Routing, Stage, State, Step, write};
 
 fn shop() -> Shop {
     Shop::new(BuildKind::NaturallyAspirated, 2)
@@ -70,6 +70,54 @@ fn a_measure_is_done_once_every_piece_is_read_and_shows_each_verdict() {
     assert!(gaps.pieces.iter().all(|(_, call)| *call == Some(Call::Meets)), "{:?}", gaps.pieces);
     shop.withdraw_last();
     assert_ne!(standing(&shop, "side-gap-na/1F").state, State::Done, "one was withdrawn");
+}
+
+/// Both rotors’ bearings are one step: it is done when each was read.
+#[test]
+fn a_step_for_several_places_is_done_at_each_of_them() {
+    let mut shop = shop();
+    let standing = |shop: &Shop, key: &str| {
+        let progress = shop.progress();
+        progress.standings[progress.place(key).expect("a step")].clone()
+    };
+    shop.read("rotor-bearing-clearance", "", "0.06", Unit::Millimetre);
+    assert_ne!(standing(&shop, "rotor-bearing").state, State::Done, "of an older book: which one?");
+    shop.read("rotor-bearing-clearance", "rotor-1", "0.06", Unit::Millimetre);
+    assert_ne!(standing(&shop, "rotor-bearing").state, State::Done, "one of two");
+    shop.read("rotor-bearing-clearance", "rotor-2", "0.06", Unit::Millimetre);
+    assert_eq!(standing(&shop, "rotor-bearing").state, State::Done, "both");
+    let pieces = |key: &str| -> Vec<String> {
+        standing(&shop, key).pieces.into_iter().map(|(piece, _)| piece).collect()
+    };
+    assert_eq!(pieces("main-bearing"), ["main-front", "main-rear"]);
+    assert_eq!(pieces("side-warp/front"), ["front"], "and no other housing’s");
+    assert_eq!(
+        pieces("side-warp/intermediate-1"),
+        ["intermediate-1-front", "intermediate-1-rear"],
+        "both its faces"
+    );
+    assert_eq!(pieces("land/2"), ["2F", "2R"]);
+    let boosted = Shop::new(BuildKind::ForcedInduction, 2);
+    assert_eq!(standing(&boosted, "plug-gap").pieces.len(), 4, "two of each rotor");
+}
+
+/// A hold among what is open is named before any step, wherever it stands in the route.
+#[test]
+fn of_what_comes_first_a_hold_is_named_before_a_step() {
+    let mut shop = shop();
+    let before = Step { kind: Kind::Do, ..super::edits::step("own-do", &[]) };
+    let hold = Step { kind: Kind::Hold(Answer::Builder), ..super::edits::step("own-hold", &[]) };
+    let last = super::edits::step("own-last", &["own-do", "own-hold"]);
+    for (step, behind) in [(before, "describe"), (hold, "own-do"), (last, "own-hold")] {
+        shop.route(RouteFact::Edited(Edit::AddAfter(behind.to_owned(), step)));
+    }
+    let progress = shop.progress();
+    let place = |key: &str| progress.place(key).expect("a step");
+    let last = &progress.standings[place("own-last")];
+    assert_eq!(last.open, [place("own-hold"), place("own-do")], "the hold first");
+    assert_eq!(last.state, State::Held, "not only waiting");
+    let said = shop.refused("own-last", "J.");
+    assert!(said.contains("must be true first"), "{said}");
 }
 
 #[test]

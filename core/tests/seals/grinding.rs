@@ -40,18 +40,21 @@ fn a_seal_is_taken_from_over_long_to_fitted() {
     trials.push(trial(Outcome::DoesNotGo, &[20], 0, None));
     // From [0, 10) to [10, 20) in 4 strokes: under 5 µm a stroke, over 0. (100 − 20)/5 = 16.
     let ours = advice(&trials).unwrap();
-    assert_eq!((ours.now, ours.left_in_all.most), (16, None));
+    assert_eq!((ours.safe, ours.left_in_all.most), (16, None));
+    // To the middle: (75 − 20)/5 = 11.
+    assert_eq!(ours.now, 11);
     assert_eq!(ours.until_it_fits.fewest, 7, "20 + 6·5 = 50, but the gap is under 20");
+    assert_eq!(ours.words(), "Take 11 strokes, then measure.");
     assert_eq!(
-        ours.words(),
-        "Up to 16 strokes now, in an even hand at the fastest rate seen. Until it fits: 7 or more. Left in all before it is too wide: 16 or more."
+        ours.bounds(),
+        "To fit it takes at least 7. At your fastest so far, more than 16 could make it too wide."
     );
     trials.push(trial(Outcome::Goes, &[40], 0, strokes(8)));
     trials.push(trial(Outcome::DoesNotGo, &[50], 0, None));
     let ours = advice(&trials).unwrap();
     // Second stage: from [10, 20) to [40, 50) in 8: 2.5 to 5 µm a stroke; the first has 0 to 5. Both: from
-    // [0, 10) to [40, 50) in 12: under 50/12, and (100 − 50)·12/50 = 12.
-    assert_eq!((ours.now, ours.left_in_all.most), (12, None));
+    // [0, 10) to [40, 50) in 12: under 50/12, and (100 − 50)·12/50 = 12; to the middle (75 − 50)·12/50 = 6.
+    assert_eq!((ours.now, ours.safe, ours.left_in_all.most), (6, 12, None));
     trials.push(trial(Outcome::Goes, &[60], 0, strokes(5)));
     trials.push(trial(Outcome::DoesNotGo, &[90], 0, None));
     assert_eq!(advice(&trials), Err(Refusal::Fits));
@@ -104,22 +107,27 @@ fn it_refuses_beyond_what_is_known() {
     refuses(
         bracket(Some(10), None),
         known,
-        "No advice yet: nothing was refused, so the gap may be any width. Try a thicker leaf first.",
+        "Measure first: nothing was refused, so the gap may be any width. Try a thicker leaf.",
     );
     refuses(
         bracket(Some(10), Some(20)),
         None,
-        "No advice yet: what grinding takes off is not known. It takes one count of grinding between two gaps that leaves bracket; until then take as little as you can, and measure.",
+        "Take one or two, then measure. What one takes off is not known yet: count them, try the leaves before and after, and it is worked out.",
+    );
+    refuses(
+        bracket(Some(40), Some(60)),
+        None,
+        "Measure first: it may fit as it is. What one takes off is not known yet.",
     );
     refuses(
         bracket(Some(10), Some(101)),
         known,
-        "No advice: the gap may be over the upper limit as it is. Measure closer first.",
+        "Measure first: the gap may be over the upper limit as it is.",
     );
     refuses(
         bracket(Some(40), Some(96)),
         known,
-        "Not one more is safe: at the fastest rate seen it could pass the upper limit. Measure closer first.",
+        "Measure closer first: at your fastest so far, even one could make it too wide.",
     );
     let no_upper = crate::bench::limit(Some("0.05"), None);
     assert_eq!(
@@ -142,7 +150,7 @@ fn a_fast_rate_that_just_reaches_the_edge_is_safe() {
     // The gap is under 20 and a stroke takes under 5: 16 strokes stay under 100.
     let known = removal(&[stage((0, 10), (10, 20), 4)], GroundBy::Strokes);
     let now = |upper| {
-        advise(bracket(Some(10), Some(20)), known, &limit(Some("0.05"), Some(upper))).unwrap().now
+        advise(bracket(Some(10), Some(20)), known, &limit(Some("0.05"), Some(upper))).unwrap().safe
     };
     assert_eq!(now("0.1000"), 16);
     assert_eq!(now("0.0999"), 15);
@@ -162,8 +170,8 @@ fn advice_grows_again_after_single_strokes() {
         // Until the rate is known a single stroke, and once more, as a careful hand does.
         let count = match advise(history.now(), known, &limit) {
             Ok(advice) => {
-                advised.push(advice.now);
-                if advised.len() < 3 { 1 } else { u32::try_from(advice.now).unwrap() }
+                advised.push(advice.safe);
+                if advised.len() < 3 { 1 } else { u32::try_from(advice.safe).unwrap() }
             }
             Err(Refusal::RateUnknown) => 1,
             Err(refusal) => {
@@ -298,7 +306,7 @@ proptest! {
         let Ok(advice) = advise(stages.last().unwrap().after, Some(known), &limit) else {
             return Ok(());
         };
-        let now = i64::try_from(advice.now).unwrap();
+        let now = i64::try_from(advice.safe).unwrap();
         let mut fastest = 0;
         for other in 0..=leaf * 2 {
             let first = (0..160).find(|first| {
@@ -350,7 +358,7 @@ proptest! {
             }
         }
         let whole = |n: i64| u64::try_from(n).unwrap();
-        prop_assert_eq!(advice.now, whole(safe));
+        prop_assert_eq!(advice.safe, whole(safe));
         prop_assert_eq!(advice.left_in_all.fewest, whole(safe));
         prop_assert_eq!(advice.until_it_fits.fewest, whole(fits.0));
         if slow == 0 {
@@ -360,6 +368,41 @@ proptest! {
             prop_assert_eq!(advice.left_in_all.most, Some(whole(left)));
             prop_assert_eq!(advice.until_it_fits.most, Some(whole(fits.1)));
         }
+    }
+
+    #[test]
+    fn what_to_take_now_never_passes_the_edge_and_aims_at_the_middle(
+        low in -30_i64..60, width in 1_i64..30, lower in 30_i64..60, span_of_limit in 5_i64..60,
+        slow in 0_i64..12, faster in 1_i64..20, count in 1_u32..6,
+    ) {
+        let (high, upper) = (low + width, lower + span_of_limit);
+        let rate = |removed| Rate { removed: span(removed), strokes: count };
+        let known = Removal { by: GroundBy::Strokes, slowest: rate(slow), fastest: rate(slow + faster) };
+        let limit = crate::bench::limit_of_micrometres(Some(lower), Some(upper));
+        let Ok(advice) = advise(bracket(Some(low), Some(high)), Some(known), &limit) else {
+            return Ok(());
+        };
+        prop_assert!(advice.now <= advice.safe, "{:?}", advice);
+        // All that follows is in parts of 1/(2·count) µm, so that it is whole.
+        let fine = 2 * i64::from(count);
+        let now = i64::try_from(advice.now).unwrap();
+        for gap in low..high {
+            for removed in slow..=slow + faster {
+                let after = gap * fine + now * removed * 2;
+                prop_assert!(after <= upper * fine, "{} strokes from {} µm", now, gap);
+            }
+        }
+        if high > lower {
+            prop_assert_eq!(now, 0, "it may fit as it is");
+            return Ok(());
+        }
+        prop_assert!(now >= 1, "too tight, and one is safe");
+        // At the fastest rate from the widest it can be: at or below the middle, and one more is past it.
+        let (middle, step) = ((lower + upper) * fine / 2, (slow + faster) * 2);
+        let lands = |strokes: i64| high * fine + strokes * step;
+        prop_assert!(now == 1 || lands(now) <= middle, "{} strokes land at {}", now, lands(now));
+        let stops_short = lands(now + 1) > middle || advice.now == advice.safe;
+        prop_assert!(stops_short, "{} strokes stop at {} of {}", now, lands(now), middle);
     }
 
     #[test]
@@ -390,7 +433,7 @@ proptest! {
                     let seen = known.unwrap().fastest;
                     let covers = !Rate { removed: span(fastest), strokes: 1 }.is_faster_than(seen);
                     prop_assume!(covers);
-                    u32::try_from(advice.now).unwrap()
+                    u32::try_from(advice.safe).unwrap()
                 }
                 Err(Refusal::RateUnknown) => 1,
                 Err(_) => break,

@@ -96,6 +96,7 @@ fn a_height_in_the_book_is_read_back_and_has_no_verdict_of_its_own() {
         text: "3.52".to_owned(),
         unit: Unit::Millimetre,
         gauge: row.gauge,
+        instead_of: None,
     };
     let entry = Entry {
         format: FORMAT,

@@ -6,8 +6,8 @@ use pitleaf_core::kept;
 use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
-    Bracket, Drawing, GroundBy, Outcome, SlotState, Step, engine_report, leaf_set, removal_for,
-    slot_report, stages,
+    Bracket, Drawing, GrindingWords, GroundBy, Outcome, SlotState, Step, engine_report, leaf_set,
+    removal_for, slot_report, stages,
 };
 use std::collections::HashSet;
 
@@ -130,12 +130,12 @@ fn fitted_does_not_hide_a_gap_past_its_limit() {
     pen.tried(Outcome::Goes, &[120], None);
     pen.write(Fact::Fitted { slot: slot(), fitted: true });
     let report = slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row());
-    assert_eq!(report.state, SlotState::FittedPast, "fitted, and too wide");
+    assert_eq!(report.state, SlotState::FittedTooWide);
     assert_eq!(report.gap_state, SlotState::TooWide);
     pen.write(Fact::FreshSeal { slot: slot() });
     pen.tried(Outcome::WillNotEnter, &[], None);
     pen.write(Fact::Fitted { slot: slot(), fitted: true });
-    assert_eq!(pen.state(), SlotState::FittedPast, "fitted, and too tight");
+    assert_eq!(pen.state(), SlotState::FittedTooTight);
     pen.tried(Outcome::Goes, &[60], strokes(4));
     pen.tried(Outcome::DoesNotGo, &[90], None);
     assert_eq!(pen.state(), SlotState::Fitted, "ground to fit");
@@ -145,13 +145,60 @@ fn fitted_does_not_hide_a_gap_past_its_limit() {
 #[test]
 fn fitted_does_not_hide_a_gap_that_no_trial_proves() {
     let mut pen = Pen::new();
-    pen.tried(Outcome::Goes, &[60], None);
     pen.write(Fact::Fitted { slot: slot(), fitted: true });
+    assert_eq!(pen.state(), SlotState::FittedUnproved, "nothing was measured");
+    assert_eq!(SlotState::FittedUnproved.name(), "fitted, gap not proved");
+    pen.tried(Outcome::Goes, &[60], None);
     assert_eq!(pen.state(), SlotState::FittedUnproved, "it may be past 0.10");
     pen.tried(Outcome::DoesNotGo, &[90], None);
     assert_eq!(pen.state(), SlotState::Fitted, "proved");
     pen.tried(Outcome::DoesNotGo, &[40], None);
     assert_eq!(pen.state(), SlotState::FittedUnproved, "trials disagree");
+}
+
+/// A gauge read later than the leaves knows more: no stroke is advised against what it says.
+#[test]
+fn grinding_goes_by_a_gap_measured_later_than_any_leaf() {
+    let words = |pen: &Pen| {
+        let (row, stages) = (row(), stages(&pen.book, &build(), 2));
+        let report = slot_report(&pen.book, &build(), slot(), &Sheet::starter(), &row);
+        GrindingWords::of(&report, &stages, GroundBy::Strokes, &row, Unit::Millimetre)
+    };
+    let mut pen = Pen::new();
+    assert_eq!(words(&pen), None, "nothing tried");
+    pen.tried(Outcome::FreeNoLeaf, &[10], None);
+    pen.tried(Outcome::Goes, &[10], strokes(4));
+    pen.tried(Outcome::DoesNotGo, &[20], None);
+    let told = words(&pen).expect("tried");
+    // At most 3 µm off each leaf, so from under 13 to under 23 µm: 23/4 a stroke; the limit is 50 to 100.
+    assert_eq!(told.now, "Take 9 strokes, then measure.");
+    assert_eq!(
+        told.beside,
+        "To fit it takes at least 5. At your fastest so far, more than 13 could make it too wide. \
+         One stroke takes off 0.000 mm to 0.006 mm."
+    );
+    for (text, now) in [
+        ("0.07", "It fits: grind no more."),
+        ("0.05", "Measure first: it may fit as it is."),
+        (
+            "0.12",
+            "Too wide already, and a seal can’t be made longer. Take a fresh seal for this slot.",
+        ),
+        ("0.03", "Take 9 strokes, then measure."),
+    ] {
+        let measured = Figure {
+            row: row().id,
+            place: slot().to_string(),
+            text: text.to_owned(),
+            unit: Unit::Millimetre,
+            gauge: GaugeKind::OutsideMicrometer,
+            instead_of: None,
+        };
+        pen.write(Fact::Figure(measured));
+        assert_eq!(words(&pen).expect("tried").now, now, "measured {text}");
+    }
+    pen.tried(Outcome::DoesNotGo, &[10], None);
+    assert_eq!(words(&pen).expect("tried").now, "No advice while two trials disagree.");
 }
 
 #[test]
@@ -181,6 +228,7 @@ fn a_typed_gap_counts_when_it_is_the_latest_word() {
             text: text.to_owned(),
             unit: Unit::Millimetre,
             gauge: GaugeKind::OutsideMicrometer,
+            instead_of: None,
         })
     };
     for (text, state) in [
@@ -312,6 +360,7 @@ fn a_gap_typed_later_than_any_leaf_is_shown_in_place_of_the_bracket() {
         text: "2½".to_owned(),
         unit: Unit::Thou,
         gauge: GaugeKind::FeelerLeaf,
+        instead_of: None,
     }));
     assert_eq!(gap(&pen), "2½ thou", "as typed");
     pen.tried(Outcome::Goes, &[60], None);

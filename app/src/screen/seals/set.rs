@@ -172,6 +172,7 @@ impl Measuring {
             text: reading.number().to_owned(),
             unit: reading.unit(),
             gauge: self.gauge.kind,
+            instead_of: None,
         })
     }
 

@@ -18,7 +18,9 @@ pub(super) fn sign(state: SlotState) -> El {
         }
         SlotState::Fitted => &[(RING, "full"), ("m12 20 6 6 11-12", "on-full")],
         SlotState::FittedUnproved => &[(RING, "full"), ("M13 20h14", "on-full")],
-        SlotState::FittedPast => &[(RING, "full"), ("m14 14 12 12m0-12L14 26", "on-full")],
+        SlotState::FittedTooTight | SlotState::FittedTooWide => {
+            &[(RING, "full"), ("m14 14 12 12m0-12L14 26", "on-full")]
+        }
     };
     svg("svg")
         .attrs(&[("viewBox", "0 0 40 40"), ("class", "call-mark"), ("aria-hidden", "true")])
@@ -35,7 +37,7 @@ pub(super) fn class(state: SlotState) -> &'static str {
         SlotState::Undecided | SlotState::FittedUnproved => "close",
         SlotState::Disagree => "disagree",
         SlotState::Fits => "meets",
-        SlotState::TooWide | SlotState::FittedPast => "fails",
+        SlotState::TooWide | SlotState::FittedTooTight | SlotState::FittedTooWide => "fails",
         SlotState::Fitted => "fitted",
     }
 }

@@ -91,14 +91,14 @@ fn told(known: &SlotAnswer) -> Vec<El> {
 
 /// Said where a seal is in its slot although its gap is past the limit.
 const PAST: &str = tr!(
-    "This seal is written down as fitted, and its gap is past the limit. Take it out again, or \
+    "This seal is written down as fitted, and its gap does not meet the limit. Take it out again, or \
                     say in the decisions why it stays: it is open at the sign-off until then."
 );
 
-/// Said where a seal is in its slot and no trial proves its gap.
+/// Said where a seal is in its slot and nothing proves its gap.
 const UNPROVED: &str = tr!(
-    "This seal is written down as fitted, and its trials do not prove the gap. Take it out and try \
-                        again, or type the gap as measured: it is open at the sign-off until then."
+    "This seal is written down as fitted, and nothing proves its gap. Take it out and try a leaf, \
+                        or type the gap as measured: it is open at the sign-off until then."
 );
 
 /// What to try, how much to grind, and what else can be done here.
@@ -106,21 +106,21 @@ fn next_steps(app: App, slot: Slot, known: &SlotAnswer) -> Vec<El> {
     let mut shown = Vec::new();
     if !known.state.is_fitted() {
         shown.push(next(known));
-        if !known.grinding.is_empty() {
-            shown.push(
-                el("section")
-                    .class("grinding")
-                    .attr("aria-label", tr!("Grinding"))
-                    .with(text("h2", "", tr!("Grinding")))
-                    .with(text("p", "", &known.grinding)),
-            );
+        if let Some(grinding) = &known.grinding {
+            let section = el("section")
+                .class("grinding")
+                .attr("aria-label", tr!("Grinding"))
+                .with(text("h2", "", tr!("Grinding")))
+                .with(text("p", "grinding-now", &grinding.now));
+            let beside = text("p", "dim", &grinding.beside);
+            shown.push(if grinding.beside.is_empty() { section } else { section.with(beside) });
         }
         if matches!(known.state, SlotState::ToGrind | SlotState::Undecided) {
             shown.push(caution(Step::Grinding));
             shown.push(caution(Step::WhichEnd));
         }
     }
-    if known.state == SlotState::FittedPast {
+    if known.state.is_fitted_past() {
         let to = Route::Work(WorkPlace::Decisions).hash();
         shown.push(text("p", "caution", PAST));
         shown.push(link("button", &to).text(tr!("Decisions")));

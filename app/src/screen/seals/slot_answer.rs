@@ -4,10 +4,10 @@ use super::{STACKED, leaves_on_bench, unit_of, with_report};
 use crate::state::App;
 use pitleaf_core::book::Slot;
 use pitleaf_core::limits::{Limit, limit_line};
-use pitleaf_core::quantity::{Dimension, Unit};
+use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
-    Bracket, GroundBy, History, LeafSet, NextLeaf, Place, SlotState, advise, halving_leaf,
-    next_leaf, removal_for, sentence, stages,
+    Bracket, GrindingWords, GroundBy, LeafSet, NextLeaf, Place, SlotState, halving_leaf, next_leaf,
+    sentence, stages,
 };
 use pitleaf_translated::tr;
 
@@ -36,7 +36,7 @@ pub(super) struct SlotAnswer {
     /// What to try next.
     pub(super) next: Result<Proposal, String>,
     /// How much to grind.
-    pub(super) grinding: String,
+    pub(super) grinding: Option<GrindingWords>,
     /// The mark in words.
     pub(super) mark: Option<String>,
     /// The mark as drawn.
@@ -60,8 +60,6 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
         let other = if unit == Unit::Thou { Unit::Millimetre } else { Unit::Thou };
         let bracket = report.bracket();
         let limit = row.limit.clone();
-        // Limits of another dimension than a gap's can be the builder's own slip; the check says so.
-        let is_length = row.unit.dimension() == Dimension::Length;
         let words = match (&report.history, report.measured) {
             (Err(fault), _) => tr!("{fault} Withdraw the wrong one below."),
             (Ok(_), Some(figure)) => tr!(
@@ -104,19 +102,7 @@ pub(super) fn answer(app: App, slot: Slot, by: GroundBy) -> Option<SlotAnswer> {
                 },
             },
         };
-        let grinding = if report.trials.is_empty() || !is_length {
-            String::new()
-        } else {
-            let own = report.history.as_ref().map(History::stages).unwrap_or_default();
-            let removal = removal_for(&own, &stages, by);
-            let rate =
-                removal.map(|removal| format!(" {}", removal.words(unit))).unwrap_or_default();
-            match (report.history.is_ok(), advise(bracket, removal, &limit)) {
-                (false, _) => tr!("No advice while two trials disagree.").to_owned(),
-                (true, Ok(advice)) => format!("{}{rate}", advice.words()),
-                (true, Err(refusal)) => refusal.to_string(),
-            }
-        };
+        let grinding = GrindingWords::of(report, &stages, by, row, unit);
         SlotAnswer {
             state: report.state,
             words,

@@ -1,4 +1,4 @@
-//! Parts past a limit, and what becomes of parts.
+//! Readings past a limit or too close to call, and what becomes of parts.
 
 use super::{with_build, write};
 use crate::dom::{El, button, el, text};
@@ -27,9 +27,10 @@ pub fn screen(app: App) -> Vec<El> {
                 app.book.with(|book| {
                     app.sheet.with(|sheet| {
                         let past = past_limits(book, build, sheet);
-                        let mut shown = vec![text("h2", "", tr!("Past a limit"))];
+                        let mut shown =
+                            vec![text("h2", "", tr!("Past a limit, or too close to call"))];
                         if past.is_empty() {
-                            shown.push(text("p", "plain", tr!("No reading is past its limit.")));
+                            shown.push(text("p", "plain", tr!("Every reading meets its limit.")));
                         }
                         let cards = past.iter().map(|past| {
                             let limit = limit_line(&past.row.limit, past.row.unit);
@@ -37,6 +38,7 @@ pub fn screen(app: App) -> Vec<El> {
                                 .class("finding-words")
                                 .with(text("b", "", &past.name()))
                                 .with(text("span", "number", &past.reading))
+                                .with(text("span", "", past.call.word()))
                                 .with(text("span", "dim", &tr!("Limit {limit}")))
                                 .with(text("span", "finding-call", &decision_words(past.decision)))
                                 .with(choices(
@@ -48,7 +50,7 @@ pub fn screen(app: App) -> Vec<El> {
                                 ));
                             el("div").class("finding").with(call_mark(Some(past.call))).with(words)
                         });
-                        shown.push(list("rows", tr!("Past a limit"), cards));
+                        shown.push(list("rows", tr!("Past a limit, or too close to call"), cards));
                         let over = cuts(book, build).into_iter().filter(|cut| cut.can_be_decided);
                         let over: Vec<El> = over
                             .map(|cut| {

@@ -1,16 +1,17 @@
 //! Signing the build off over what is open, and opening it again.
 
-use super::{page, refusal, rows};
-use crate::dom::{El, button, el, text};
+use super::{at, page, refusal, rows};
+use crate::dom::{El, button, el, link, text};
 use crate::draft;
 use crate::route::{Route, WorkPlace};
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{field, frame};
-use pitleaf_core::book::BuildId;
+use pitleaf_core::book::{BuildId, Slot};
+use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::oil_feed::Held;
-use pitleaf_core::route::OpenPoints;
+use pitleaf_core::route::{Open, OpenPoints};
 use pitleaf_translated::tr;
 
 /// The screen.
@@ -65,16 +66,26 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
     if points.no_oil {
         shown.push(text("p", "caution", &Held.to_string()));
     }
+    let steps = |open: &[Open]| -> Vec<El> {
+        open.iter().map(|open| row(&at(&open.key), &open.words)).gather()
+    };
+    let decisions = Route::Work(WorkPlace::Decisions);
+    let undecided = points.undecided.iter().map(|words| row(&decisions, words)).gather();
+    let not_compared = points.not_compared.iter().map(|words| text("p", "plain", words));
+    let unproved = points
+        .unproved
+        .iter()
+        .filter_map(|open| Some(row(&Route::Slot(Slot::named(&open.key)?), &open.words)));
     for (heading, open) in [
-        (tr!("Open holds"), &points.holds),
-        (tr!("To be decided"), &points.undecided),
-        (tr!("Seals fitted, gap not proved"), &points.unproved),
-        (tr!("Open steps"), &points.steps),
-        (tr!("Not compared, to be known"), &points.not_compared),
+        (tr!("Open holds"), steps(&points.holds)),
+        (tr!("To be decided"), undecided),
+        (tr!("Seals fitted, gap not proved"), unproved.gather()),
+        (tr!("Open steps"), steps(&points.steps)),
+        (tr!("Not compared, to be known"), not_compared.gather()),
     ] {
         if !open.is_empty() {
-            let lines = list("rows", heading, open.iter().map(|words| text("p", "plain", words)));
             let head = text("summary", "", &format!("{heading}: {}", open.len()));
+            let lines = list("rows", heading, open);
             shown.push(el("details").class("stage").with(head).with(lines));
         }
     }
@@ -82,6 +93,11 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
         shown.push(text("p", "plain", tr!("Nothing is open.")));
     }
     shown
+}
+
+/// An open point, and the way to where it is closed.
+fn row(to: &Route, words: &str) -> El {
+    link("row-link", &to.hash()).with(text("span", "", words))
 }
 
 fn points(app: App, build: &BuildId) -> OpenPoints {

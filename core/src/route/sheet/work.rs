@@ -70,14 +70,15 @@ impl Source<'_> {
         }
     }
 
-    /// Readings past a limit with what was decided, and the fates of whole parts.
+    /// Readings past a limit or too close to call with what was decided, and the fates of whole parts.
     #[translated]
     fn decisions(&self) -> Section {
         let past = past_limits(self.book, self.build, self.sheet);
         let past = past.iter().map(|past| {
             let (choice, why) =
                 past.decision.map_or(("not decided", ""), |(choice, why)| (choice.name(), why));
-            Row { call: Some(past.call), ..row([&past.name(), &past.reading, choice, why]) }
+            let reading = format!("{}\n{}", past.reading, past.call.word());
+            Row { call: Some(past.call), ..row([&past.name(), &reading, choice, why]) }
         });
         let cuts = cuts(self.book, self.build);
         let cuts = cuts.iter().filter(|cut| cut.can_be_decided).map(|cut| {
@@ -88,7 +89,7 @@ impl Source<'_> {
         let fates = fates(self.book, self.build);
         let fates = fates.iter().map(|(part, choice, why)| row([part, "", choice.name(), why]));
         Section {
-            heading: "Parts past a limit, and what became of parts",
+            heading: "Past a limit or too close to call, and what became of parts",
             heads: &["Part", "Reading", "Decided", "Why"],
             whole: &[1],
             rows: past.chain(cuts).chain(fates).gather(),
