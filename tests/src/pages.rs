@@ -49,6 +49,13 @@ impl Browser {
         });
     }
 
+    /// Writes the reading down on a piece, which is asked for where there are several.
+    #[track_caller]
+    pub fn write_on(&self, piece: &str) {
+        self.tap(&button("Write down"));
+        self.tap(&button(piece));
+    }
+
     /// Touches the figure keys of a screen that has them.
     #[track_caller]
     pub fn tap_keys(&self, keys: &[&str]) {

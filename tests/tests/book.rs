@@ -87,14 +87,42 @@ fn a_reading_tells_its_verdict_and_is_put_right_from_its_page() {
     phone.go("#/book");
     phone.tap(&link("8 thou").starting());
     phone.tap(&link("Put it right"));
-    phone.until("the check of the same row and place", |phone| {
-        phone.run("return location.hash;", &[]) == "#/check/side-seal-gap-na/1F-AB"
-    });
-    phone.tap_keys(&["2"]);
+    phone.until("its check", |phone| phone.place().ends_with("/put-right"));
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "8", "as it was typed");
+    phone.until_says("In place of 8 thou, which stays in the book.");
+    phone.fill(&textbox("Reading"), "2");
     phone.tap(&button("Write down"));
-    phone.until_notice("Written 2 thou on 1F-AB");
+    phone.until_notice("Written 2 thou on 1F-AB: meets, in place of 8 thou");
+    phone.until_says("Put right: it no longer counts, and stays in the book.");
+    phone.until_in(&list("Put right by"), "2 thou");
+    phone.until_in(&list("History"), "put right by 2 thou");
+    phone.go("#/book");
+    let entries = phone.until_in(&list("Entries"), "put right by 2 thou");
+    assert!(entries.contains("8 thou"), "it stays: {entries}");
+    phone.go("#/seals/1F");
+    let slots = phone.until_in(&list("Slots of this face"), "2 thou");
+    assert!(!slots.contains("8 thou"), "and counts no more: {slots}");
+    phone.go("#/work/sign-off");
+    phone.until_says("Open steps");
+    assert!(!phone.words().contains("To be decided"), "nor is it to be decided on");
+}
+
+/// Undone in one touch: the wrong figure counts again, the right one no more.
+#[test]
+fn a_figure_put_right_is_undone_with_what_it_replaced() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    gap(&phone, &["8"], "8 thou on 1F-AB");
+    phone.go("#/book");
+    phone.tap(&link("8 thou").starting());
+    phone.tap(&link("Put it right"));
+    phone.fill(&textbox("Reading"), "2");
+    phone.tap(&button("Write down"));
+    phone.until_notice("in place of 8 thou");
     phone.tap(&button("Undo"));
     phone.until_notice("Withdrawn; still in the book");
-    phone.go("#/book");
-    phone.until_says("1F-AB · Side seal to corner seal, naturally aspirated: 2 thou");
+    phone.go("#/seals/1F");
+    let slots = phone.until_in(&list("Slots of this face"), "8 thou");
+    assert!(!slots.contains("2 thou"), "{slots}");
 }

@@ -133,8 +133,8 @@ fn a_slip_is_asked_about_withdrawn_and_still_found() {
     phone.tap_keys(&["0", "Decimal point", "2", "5"]);
     let verdict = phone.until_verdict("Does not meet");
     assert!(verdict.contains("Did the decimal point slip?"), "{verdict}");
-    phone.tap(&button("Write down"));
-    phone.until_notice("Written 0.25 mm");
+    phone.write_on("rear");
+    phone.until_notice("Written 0.25 mm on rear: does not meet");
     phone.tap(&button("Undo"));
     phone.until_notice("Withdrawn; still in the book");
     assert_eq!(
@@ -146,8 +146,8 @@ fn a_slip_is_asked_about_withdrawn_and_still_found() {
     assert_eq!(phone.property(&textbox("Reading"), "value"), "0.025", "typed once more");
     let verdict = phone.until_verdict("Meets");
     assert!(!verdict.contains("slip"), "{verdict}");
-    phone.tap(&button("Write down"));
-    phone.until_notice("Written 0.025 mm");
+    phone.write_on("rear");
+    phone.until_notice("Written 0.025 mm on rear: meets");
 
     phone.reload();
     phone.tap_screen("Book");
@@ -220,8 +220,37 @@ fn a_reading_without_a_build_waits_until_one_is_open() {
     phone.until_notice("Written a new build: Merlin");
     assert_eq!(phone.place(), "#/check/side-seal-gap-fi");
     phone.until_verdict("Meets");
+    phone.write_on("1F-AB");
+    phone.until_notice("Written 2.5 thou on 1F-AB");
+}
+
+/// Two bearings are two readings: which one it is of is asked before it is written, and not before it is checked.
+#[test]
+fn a_reading_of_one_of_several_pieces_is_written_on_the_one_chosen() {
+    let server = Server::start();
+    let phone = Browser::open_on(Phone::SMALL, Profile::fresh(), server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/rotor-bearing-clearance");
+    phone.fill(&textbox("Reading"), "0.06 mm");
+    phone.until_verdict("Meets");
     phone.tap(&button("Write down"));
-    phone.until_notice("Written 2.5 thou");
+    phone.until_says("Choose which one it is of");
+    assert!(phone.words().contains("Meets"), "the verdict stays in sight");
+    phone.tap(&button("Back to the keys"));
+    phone.find(&button("Write down"));
+    assert_eq!(phone.property(&textbox("Reading"), "value"), "0.06 mm", "what was typed stays");
+    phone.write_on("rotor 2");
+    phone.until_notice("Written 0.06 mm on rotor 2: meets");
+    phone.fill(&textbox("Reading"), "0.05 mm");
+    phone.write_on("rotor 1");
+    phone.until_notice("Written 0.05 mm on rotor 1: meets");
+    phone.go("#/work/step/rotor-bearing");
+    let read = phone.until_in(&list("Readings"), "rotor 1");
+    assert_eq!(read.matches("Meets").count(), 2, "neither overwrote the other: {read}");
+    phone.go("#/work/sheet");
+    for words in ["rotor 1 · Rotor bearing, clearance", "rotor 2 · Rotor bearing, clearance"] {
+        phone.until_says(words);
+    }
 }
 
 #[test]

@@ -158,7 +158,7 @@ fn where_nothing_is_kept_the_app_works_says_so_and_offers_the_file() {
     phone.tap(&link("Side seal to corner seal, forced induction").starting());
     phone.tap_keys(&["2", "and a half"]);
     phone.until_verdict("Meets");
-    phone.tap(&button("Write down"));
+    phone.write_on("1F-AB");
     phone.until_notice("On the screen only, not kept: 2½ thou");
     let folder = tempfile::tempdir().expect("a folder for the file");
     phone.downloads_into(folder.path());

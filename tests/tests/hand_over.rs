@@ -39,6 +39,13 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
         phone.until_says(&format!("accept: {why}"));
     }
 
+    // Others may be too close to call.
+    while let Some(accept) = undecided(&phone) {
+        phone.fill(&textbox("Why"), "measured before the rebuild");
+        phone.tap(&button(&accept));
+        phone.until("it is decided", |phone| undecided(phone).as_ref() != Some(&accept));
+    }
+
     phone.tap_screen("Bench");
     phone.tap(&link("What was I doing?").starting());
     let (mut walked, mut measured) = (0, 0);
@@ -83,6 +90,17 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
         assert_eq!((bars(50.0), bars(50.8)), (2, 2), "a bar of 50 mm and of 2 in on either half");
         phone.tap(&button("Without templates"));
     }
+}
+
+/// The key that accepts the first reading nothing was decided of.
+fn undecided(phone: &Browser) -> Option<String> {
+    let name = phone.run(
+        "const open = [...document.querySelectorAll('.finding')]
+             .find((one) => one.innerText.includes('not decided'));
+         return open?.querySelector('button[aria-label^=accept]')?.ariaLabel ?? null;",
+        &[],
+    );
+    name.as_str().map(str::to_owned)
 }
 
 /// Where pictures of the printed sheets go, to be looked at.

@@ -23,8 +23,8 @@ fn with_the_server_dead_a_check_a_conversion_and_a_mark_go_on() {
     phone.tap(&link("Side seal to corner seal, naturally aspirated").starting());
     phone.tap_keys(&["2", "and a half"]);
     phone.until_verdict("Meets");
-    phone.tap(&button("Write down"));
-    phone.until_notice("Written 2½ thou");
+    phone.write_on("1F-AB");
+    phone.until_notice("Written 2½ thou on 1F-AB: meets");
 
     phone.tap_screen("Convert");
     phone.fill(&textbox("Figure"), "0.0025 in");

@@ -35,11 +35,16 @@ fn try_it(phone: &Browser, answer: &str, said: &str) {
     });
 }
 
-/// The strokes the page allows now; none where it gives no number.
-fn allowed(phone: &Browser) -> Option<i64> {
-    let words = phone.words();
-    let (_, behind) = words.split_once("Up to ")?;
-    behind.split(' ').next()?.parse().ok()
+/// The strokes the page says to take now; one, where it says to measure and no leaf can tell more; none where
+/// it knows no rate.
+fn to_take(phone: &Browser) -> Option<i64> {
+    let words = phone.run("return document.querySelector('.grinding')?.innerText ?? ''", &[]);
+    let words = words.as_str().unwrap_or_default();
+    let now = words.split("Take ").nth(1).and_then(|behind| behind.split(' ').next());
+    match now.map(str::parse) {
+        Some(Ok(strokes)) => Some(strokes),
+        _ => words.contains("Measure").then_some(1),
+    }
 }
 
 /// Fits a seal as the page says, and gives how often it was tried.
@@ -59,7 +64,7 @@ fn fit(phone: &Browser, slot: &str, seal: &mut Seal) -> usize {
         }
         let leaf = phone.property(&textbox(LEAF).starting(), "value");
         let leaf = leaf.as_str().unwrap_or_default().to_owned();
-        let strokes = allowed(phone);
+        let strokes = to_take(phone);
         if ground == 0 && tries > 0 && (state.contains("too tight") || leaf.is_empty()) {
             // Without a known rate, as little as can be.
             ground = strokes.unwrap_or(4);

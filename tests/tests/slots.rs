@@ -1,6 +1,6 @@
 //! A seal belongs to one slot: what is written of it is found again.
 
-use pitleaf_tests::{Browser, Server, button, link, list, textbox};
+use pitleaf_tests::{Browser, Server, button, link, list, status, textbox};
 
 #[test]
 fn a_mark_is_found_again_in_two_taps_after_an_hour() {
@@ -17,6 +17,8 @@ fn a_mark_is_found_again_in_two_taps_after_an_hour() {
     phone.tap(&link("Back"));
     phone.tap(&button("Seal is fitted"));
     phone.until_notice("Written 2R-CA: seal fitted");
+    // A tick would say more than is known.
+    phone.until_in(&status("What is known of the gap"), "itted, gap not proved");
     phone.tap(&link("Type a gap measured"));
     phone.tap_keys(&["2", "and a half"]);
     phone.until_verdict("Meets");
