@@ -70,6 +70,7 @@ fn figure() -> impl Strategy<Value = Fact> {
                 text,
                 unit,
                 gauge,
+                instead_of: None,
             })
         })
 }
