@@ -140,7 +140,9 @@ fn slots_marks_ports_passes_and_decisions_stand_in_it() {
         lines,
         [
             "rear Side housing, warp | 0.30 mm\nDoes not meet | accept | one race only",
+            "Rotor 2, face 1 Compression, each face, forced induction | 690 kPa\nToo close to call | not decided | ",
             "Rotor 2, face 2 Compression, each face, forced induction | 560 kPa\nDoes not meet | not decided | ",
+            "Rotor 2, face 3 Compression, each face, forced induction | 700 kPa\nToo close to call | not decided | ",
             "rotor-housing 2 |  | replace | flaked at the spark plugs"
         ],
         "what became of them"
