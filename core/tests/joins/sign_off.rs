@@ -116,6 +116,7 @@ fn a_gap_tried_and_then_typed_is_asked_about_once() {
         text: "0.500".to_owned(),
         unit: Unit::Millimetre,
         gauge: GaugeKind::FeelerLeaf,
+        instead_of: None,
     };
     let facts = [
         Fact::Opened { name: "Kestrel".to_owned(), kind, rotors: 2, demo: false },
