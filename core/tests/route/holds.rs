@@ -398,7 +398,7 @@ fn an_overhanging_corner_seal_is_decided_on() {
     assert_eq!(undecided(&shop), [""; 0], "decided");
     shop.mark("outline-clear", "J.", "");
     let sheet = printed(&shop, Copy::Customer);
-    let decisions = section(&sheet, "Parts past a limit, and what became of parts");
+    let decisions = section(&sheet, "Past a limit or too close to call, and what became of parts");
     let row = &decisions.rows[0].cells;
     assert_eq!(row[2..], ["accept", "one race"], "{row:?}");
     shop.write(to("110"));

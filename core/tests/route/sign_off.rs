@@ -56,15 +56,20 @@ fn open_points_are_named_and_need_a_reason() {
 fn a_compression_past_its_limit_is_named_until_it_is_decided() {
     let mut shop = Shop::new(BuildKind::NaturallyAspirated, 1);
     shop.route(RouteFact::Compression(test("1", ["104", "103", "90"], "psi")));
+    // The others lie within their tester's doubt of the limit.
+    let of_the_third = |shop: &Shop| -> Vec<String> {
+        let open = points(shop).undecided.into_iter();
+        open.filter(|line| line.starts_with("Rotor 1, face 3")).collect()
+    };
     assert_eq!(
-        points(&shop).undecided,
+        of_the_third(&shop),
         [
             "Rotor 1, face 3, Compression, each face, naturally aspirated: 90 psi, limit at least 690\u{a0}kPa"
         ],
         "620 kPa"
     );
     shop.route(decide_on("compression-na", "Rotor 1, face 3", Choice::Machine, "").expect("taken"));
-    assert!(points(&shop).undecided.is_empty(), "decided");
+    assert!(of_the_third(&shop).is_empty(), "decided");
 }
 
 /// Each sort of open point alone asks for a reason: none of them is counted by the others.
