@@ -17,6 +17,9 @@ LETTERS = {"D", "E", "F", "G", "H", "J", "JS", "K", "M", "N", "P", "R", "S", "d"
 # (step's upper end in mm, class): the rule the package's row breaks.
 WRONG = {
     (10, "K6"): "upper less lower deviation is IT6, 9 µm: the package's +2/−6 has only 8",
+    (140, "f6"): "upper less lower deviation is IT6, 25 µm: the package's −43/−48 has only 5",
+    (160, "f6"): "the same",
+    (180, "f6"): "the same",
 }
 
 
