@@ -1,7 +1,7 @@
 //! The builder's settings: what may be lost, and is set again in a moment.
 
 use pitleaf_core::kept::{Json, Kept, Refused};
-use pitleaf_core::quantity::{Dimension, Unit};
+use pitleaf_core::limits::LengthsIn;
 use pitleaf_core::{kept_fields, kept_words};
 
 /// Under which key they are kept.
@@ -56,8 +56,8 @@ pub struct Settings {
     pub build: Option<String>,
     /// Rows on the bench.
     pub favourites: Vec<String>,
-    /// The unit last used of each kind.
-    pub units: Vec<Unit>,
+    /// What lengths are typed and shown in.
+    pub lengths: LengthsIn,
     /// When the book was last saved as a file, and how many entries it had.
     pub carried: Option<(u64, usize)>,
     /// Whether the browser was asked to keep the storage.
@@ -83,7 +83,7 @@ impl Default for Settings {
             ]
             .map(str::to_owned)
             .to_vec(),
-            units: Vec::new(),
+            lengths: LengthsIn::AsWritten,
             carried: None,
             asked_to_keep: false,
         }
@@ -101,11 +101,11 @@ impl Kept for Settings {
             tour,
             build,
             favourites,
-            units,
+            lengths,
             carried,
             asked_to_keep,
         } = self;
-        kept_fields!(@write light, left_handed, buzz, hands, aloud, tour, build, favourites, units, carried, asked_to_keep)
+        kept_fields!(@write light, left_handed, buzz, hands, aloud, tour, build, favourites, lengths, carried, asked_to_keep)
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {
@@ -123,7 +123,7 @@ impl Kept for Settings {
             tour: Kept::or_usual(fields.at("tour"))?,
             build: Kept::or_usual(fields.at("build"))?,
             favourites,
-            units: Kept::or_usual(fields.at("units"))?,
+            lengths: Kept::or_usual(fields.at("lengths"))?,
             carried: Kept::or_usual(fields.at("carried"))?,
             asked_to_keep: Kept::or_usual(fields.at("asked_to_keep"))?,
         })
@@ -131,11 +131,6 @@ impl Kept for Settings {
 }
 
 impl Settings {
-    /// The unit last used of a kind.
-    pub fn unit(&self, dimension: Dimension) -> Option<Unit> {
-        self.units.iter().copied().find(|unit| unit.dimension() == dimension)
-    }
-
     /// Puts a row on the bench, or takes it off.
     pub fn toggle_favourite(&mut self, row: &str) {
         if self.favourites.iter().any(|old| old == row) {
@@ -143,11 +138,5 @@ impl Settings {
         } else {
             self.favourites.push(row.to_owned());
         }
-    }
-
-    /// Remembers a unit as the last used of its kind.
-    pub fn remember(&mut self, unit: Unit) {
-        self.units.retain(|old| old.dimension() != unit.dimension());
-        self.units.push(unit);
     }
 }

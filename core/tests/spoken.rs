@@ -51,7 +51,9 @@ fn figures_with_their_unit_as_a_shop_says_them() {
         ("1.0", Unit::Inch, "one inch"),
         ("2.0", Unit::Thou, "two thou"),
         ("0.05", Unit::Millimetre, "nought point nought five millimetres"),
-        ("-0.5", Unit::Millimetre, "minus nought point five millimetres"),
+        ("-0.5", Unit::Millimetre, "minus half a millimetre"),
+        ("−1", Unit::Millimetre, "minus one millimetre"),
+        ("-0.05", Unit::Millimetre, "minus nought point nought five millimetres"),
         ("105", Unit::NewtonMetre, "one hundred and five newton metres"),
         ("1/8", Unit::Inch, "1/8 inches"),
     ] {

@@ -26,7 +26,7 @@ DIMENSIONS = [
     (0, 9_900, {"N·m": "newton * meter", "lbf·ft": "force_pound * foot", "lbf·in": "force_pound * inch",
                 "kgf·m": "force_kilogram * meter", "kgf·cm": "force_kilogram * centimeter"}),
     (0, 9_900, {"bar": "bar", "psi": "psi", "kPa": "kilopascal", "kgf/cm²": "force_kilogram / centimeter ** 2",
-                "atm": "atm", "inHg": "inch_Hg", "MPa": "megapascal"}),
+                "atm": "atm", "inHg": "inch_Hg", "MPa": "megapascal", "hPa": "hectopascal", "Pa": "pascal"}),
     (0, 990_000, {"mL": "milliliter", "in³": "inch ** 3", "L": "liter", "US fl oz": "fluid_ounce", "US qt": "quart"}),
     (0, 990_000, {"g": "gram", "oz": "ounce", "kg": "kilogram", "lb": "pound"}),
     (0, 990_000, {"N": "newton", "lbf": "force_pound", "kgf": "force_kilogram", "kN": "kilonewton"}),

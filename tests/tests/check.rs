@@ -53,7 +53,11 @@ fn bad_input_gets_its_sentence_and_changes_nothing_else() {
         ("−0", "Can’t read that", "Minus zero is no reading. Type 0, or a value below it."),
         ("1e9", "Can’t read that", "Powers of ten are not read. Write the number out in full."),
         (&digits, "Can’t read that", "Too many digits. At most 12 can be held exactly."),
-        ("", "Limit", "1.5…3.0\u{a0}thou (0.0015…0.0030\u{a0}in). Type the reading."),
+        (
+            "",
+            "Limit",
+            "1.5…3.0\u{a0}thou (0.0015…0.0030\u{a0}in, 0.0381…0.0762\u{a0}mm). Type the reading.",
+        ),
     ] {
         phone.fill(&textbox("Reading"), typed);
         let verdict = phone.until_in(&status("Verdict"), sentence);
@@ -122,6 +126,75 @@ fn ones_own_limit_is_put_in_with_its_page_and_used() {
     phone.reload();
     let tile = phone.text(&link("End play of the eccentric shaft").starting());
     assert!(tile.contains("0.03…0.09\u{a0}mm"), "the bench shows one’s own: {tile}");
+}
+
+/// Too small is as likely a slip as too large, and ends at the grindstone.
+#[test]
+fn a_figure_in_the_wrong_unit_is_read_with_one_touch_or_written_as_it_stands() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/side-seal-gap-na");
+    let typed = |phone: &Browser| phone.property(&textbox("Reading"), "value");
+    for (text, word, key, left) in [
+        ("0.06", "Far off. Was that mm?", "Read as 0.06 mm", "0.06"),
+        (".0025", "Not read that finely in thou.", "Read as .0025 in", ".0025"),
+        ("0.25", "Did the decimal point slip?", "Read as 2.5 thou", "2.5"),
+    ] {
+        phone.tap(&button("thou"));
+        phone.fill(&textbox("Reading"), text);
+        phone.until_in(&status("Verdict"), word);
+        phone.tap(&button(key));
+        phone.until_verdict("Meets");
+        assert_eq!(typed(&phone), left, "{key}");
+    }
+    phone.tap(&button("thou"));
+    phone.fill(&textbox("Reading"), "0.06");
+    phone.until_verdict("Does not meet");
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written 0.06 thou");
+    // A pressure in psi under bar meets an edge it should be asked about.
+    phone.go("#/check/compression-na");
+    phone.tap(&button("bar"));
+    phone.fill(&textbox("Reading"), "105");
+    phone.until_in(&status("Verdict"), "Was that psi?");
+    phone.tap(&button("Read as 105 psi"));
+    phone.until("the unit is psi", |phone| unit_beside(phone) == "psi");
+}
+
+/// The unit that stands beside the big figure.
+fn unit_beside(phone: &Browser) -> String {
+    let unit = phone.run("return document.querySelector('.figure-unit').innerText", &[]);
+    unit.as_str().unwrap_or_default().to_owned()
+}
+
+#[test]
+fn a_unit_pressed_holds_for_its_check_alone_and_one_typed_stands_beside_the_figure() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Merlin");
+    phone.go("#/check/side-seal-gap-na");
+    phone.fill(&textbox("Reading"), ".0025\"");
+    phone.until_verdict("Meets");
+    assert_eq!(unit_beside(&phone), "in", "as typed");
+    phone.tap(&button("thou"));
+    phone.until("the unit pressed", |phone| unit_beside(phone) == "thou");
+    assert_eq!(phone.property(&textbox("Reading"), "value"), ".0025", "takes its place");
+
+    phone.go("#/check/end-play");
+    phone.tap(&button("in"));
+    phone.go("#/check/side-housing-warp");
+    phone.until("in its own unit", |phone| unit_beside(phone) == "mm");
+    phone.tap_screen("Bench");
+    let tile = phone.text(&link("End play of the eccentric shaft").starting());
+    assert!(tile.contains("0.04…0.07\u{a0}mm (1.58…2.75\u{a0}thou)"), "as written: {tile}");
+
+    phone.go("#/settings");
+    phone.tap(&button("thou and in"));
+    phone.go("#/check/end-play");
+    phone.until("in thou", |phone| unit_beside(phone) == "thou");
+    phone.go("#/check/rotor-housing-width");
+    phone.until("a size in inches", |phone| unit_beside(phone) == "in");
 }
 
 #[test]
@@ -325,7 +398,7 @@ fn a_limit_and_a_draft_stay_with_the_engine_they_were_typed_for() {
     phone.until_verdict("Meets");
     // Another engine: neither the limit nor what was typed.
     phone.open_build("Plover");
-    tells(&phone, "0.04…0.07\u{a0}mm. Type the reading.");
+    tells(&phone, "0.04…0.07\u{a0}mm (1.58…2.75\u{a0}thou). Type the reading.");
     assert_eq!(phone.property(&textbox("Reading"), "value"), "", "typed for the other engine");
     phone.go("#/work/sheet");
     phone.until_says("the starter sheet, nothing in it published");

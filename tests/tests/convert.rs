@@ -27,7 +27,7 @@ fn thousandths_are_millimetres_exactly() {
     assert_eq!((rounded.as_str(), beside.as_str()), ("0.0635", "exact"), "in millimetres");
     assert_eq!(figure(&phone, "In every unit", "thou").0, "2.5", "in thousandths");
     let near = phone.text(&table("Nearest"));
-    assert!(near.contains("0 in") && near.contains("0.06 mm"), "fraction and leaf: {near}");
+    assert!(!near.contains("1/64") && near.contains("0.06 mm"), "a leaf, no fraction: {near}");
 }
 
 #[test]
@@ -35,15 +35,40 @@ fn a_foreign_torque_is_read() {
     let server = Server::start();
     let phone = Browser::open(server.url());
     phone.tap_screen("Convert");
-    phone.choose(&combobox("What is measured"), "torque");
+    // Typed under length: the unit says what it is, and the figure stays.
     phone.fill(&textbox("Figure"), "3.5 kgf·m");
     phone.until_in(&table("In every unit"), "N·m");
+    assert_eq!(phone.property(&combobox("What is measured"), "value"), "torque");
+    assert_eq!(phone.property(&textbox("Figure"), "value"), "3.5 kgf·m", "what was typed");
     // 9.80665 N a kilogram-force (NIST SP 811), so 34.323275 N·m; over 1.3558179483314004, 25.3155… lbf·ft.
     let newton_metres = figure(&phone, "In every unit", "N·m");
-    let exact = ("34.323275".to_owned(), "rounded 34.32".to_owned());
+    let exact = ("34.32".to_owned(), "exactly 34.323275".to_owned());
     assert_eq!(newton_metres, exact, "in newton metres");
     let pound_feet = figure(&phone, "In every unit", "lbf·ft");
     assert!(pound_feet.0.starts_with("25.3"), "{pound_feet:?}");
+    // Another unit pressed takes the place of the one typed.
+    phone.tap(&button("N·m"));
+    phone.until("the unit pressed", |phone| phone.property(&textbox("Figure"), "value") == "3.5");
+    assert_eq!(figure(&phone, "In every unit", "N·m").0, "3.5", "in the unit pressed");
+}
+
+#[test]
+fn a_figure_with_two_readings_is_asked_about_and_read_with_one_touch() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.tap_screen("Convert");
+    phone.fill(&textbox("Figure"), "1/64");
+    phone.until_says("Fractions are usually of an inch. Was that in?");
+    phone.tap(&button("Read as 1/64 in"));
+    // 25.4 mm over 64.
+    phone.until_in(&table("In every unit"), "0.396875");
+    phone.until("nothing is asked", |phone| !phone.words().contains("Fractions are usually"));
+    phone.fill(&textbox("Figure"), "1,234 mm");
+    phone.until_says("Read as 1,234. Was that 1234?");
+    phone.tap(&button("Read as 1234 mm"));
+    phone.until("the thousands", |phone| phone.property(&textbox("Figure"), "value") == "1234");
+    phone.fill(&textbox("Figure"), "5 mPa");
+    phone.until_says("“mPa” is not MPa: m is a thousandth, M a million.");
 }
 
 #[test]
@@ -55,6 +80,11 @@ fn a_drawings_limits_round_inward() {
     phone.until_in(&table("Limits in every unit"), "in");
     // ANSI/IEEE 268: 11 ± 0.3 mm is 0.422 to 0.444 in, never 0.421 or 0.445.
     assert_eq!(figure(&phone, "Limits in every unit", "in").0, "0.422…0.444", "in inches");
+    let head = rows(&phone, "Limits in every unit").remove(0);
+    assert_eq!(head, ["Unit", "Hold to", "With a finer gauge"], "what each column is");
+    phone.fill(&textbox("Figure"), "11 +0.3/-0.1 mm");
+    phone.until_in(&table("Limits in every unit"), "10.9");
+    assert_eq!(figure(&phone, "Limits in every unit", "mm").0, "10.9…11.3", "each side its own");
 }
 
 #[test]
@@ -84,12 +114,12 @@ fn an_exact_figure_stands_large_and_the_unit_chosen_stays_here() {
     phone.tap(&button("in"));
     phone.fill(&textbox("Figure"), "1/2");
     phone.until_in(&table("In every unit"), "12.7");
-    let millimetres = ("12.7".to_owned(), "rounded 13".to_owned());
+    let millimetres = ("12.7".to_owned(), "exact".to_owned());
     assert_eq!(figure(&phone, "In every unit", "mm"), millimetres, "half an inch");
     phone.go("#/check/rotor-housing-width");
     let verdict = phone.until_in(&status("Verdict"), "Type the reading.");
-    assert!(verdict.contains("at least 79.94\u{a0}mm. Type"), "in its own unit alone: {verdict}");
-    // Chosen at a check, the limit stands in both.
+    let both = "at least 79.94\u{a0}mm (at least 3.14725\u{a0}in). Type";
+    assert!(verdict.contains(both), "as written, the other unit beside it: {verdict}");
     phone.tap(&button("in"));
     let verdict = phone.until_in(&status("Verdict"), "in (");
     assert!(verdict.contains("at least 3.14725\u{a0}in (at least 79.94\u{a0}mm)"), "{verdict}");

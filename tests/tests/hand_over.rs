@@ -22,9 +22,7 @@ fn the_demo_goes_from_intake_to_a_signed_sheet() {
         phone.tap(&button(&format!("Pass {pass} is done")));
     }
     phone.until_says("All passes done");
-    // Lengths are read in millimetres from here on.
     phone.go("#/check/side-housing-warp/rear");
-    phone.tap(&button("mm"));
     phone.tap_keys(&["0", "Decimal point", "3", "0"]);
     phone.tap(&button("Write down"));
     phone.until_notice("Written 0.30 mm");

@@ -207,7 +207,7 @@ fn a_leaf_is_in_the_unit_the_limit_is_spoken_in_and_an_unlikely_one_is_asked_abo
     // A figure in inches, typed as thou; and a leaf of no thickness to speak of, where no tolerance is typed.
     phone.fill(&textbox("Leaf or stack tried, in thou"), "0.0020");
     phone.tap(&button("Goes"));
-    phone.until_in(&alert(""), "Too fine to be held exactly in “thou”. Check the unit");
+    phone.until_in(&alert(""), "Not read that finely in thou. Check the unit");
     phone.tap(&button("mm"));
     phone.fill(&textbox("Leaf or stack tried, in mm"), "0.0020");
     phone.tap(&button("Goes"));

@@ -14,7 +14,7 @@ use crate::widget::{frame, language_missing, other_language};
 use pitleaf_core::book::{Book, Face, carry, demo};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::language::OTHER;
-use pitleaf_core::limits::{Row, limit_line};
+use pitleaf_core::limits::{Row, limit_line, limit_lines};
 use pitleaf_core::ports::SideHousing;
 use pitleaf_translated::tr;
 use wasm_bindgen_futures::spawn_local;
@@ -200,13 +200,12 @@ fn lasting(app: App) -> Vec<El> {
     lines
 }
 
-/// A favourite: its name and its limit, in the unit last used for it.
+/// A favourite: its name and its limit, as it is written and in the other unit beside it.
 fn tile(app: App, row: &Row) -> El {
-    let spoken = row.spoken_unit();
-    let unit = app.settings.with(|settings| settings.unit(spoken.dimension())).unwrap_or(spoken);
+    let unit = app.settings.with(|settings| row.unit_in(settings.lengths));
     link("tile", &Route::Check { row: row.id.clone(), place: String::new() }.hash())
         .with(text("b", "", &row.what))
-        .with(text("span", "number", &limit_line(&row.limit, unit)))
+        .with(text("span", "number", &limit_lines(&row.limit, unit)))
 }
 
 /// A row in a list: its name, its limit, how sure it is.

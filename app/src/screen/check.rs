@@ -9,13 +9,15 @@ use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, figure_input, frame, help_beside, how_picture, keypad, no_such_limit, rule_picture,
-    say_button, unit_keys, verdict_card,
+    Shown, figure_input, figure_unit, frame, help_beside, how_picture, keypad, meant_keys,
+    no_such_limit, rule_picture, say_button, unit_keys_of, verdict_card,
 };
 use pitleaf_core::book::{EntryId, Fact, Figure, put_right};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::language;
-use pitleaf_core::limits::{GaugeKind, Judged, Row, Sheet, limit_lines, place_words, slip};
+use pitleaf_core::limits::{
+    GaugeKind, Judged, Question, Row, Sheet, limit_lines, place_words, question,
+};
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use pitleaf_core::route::NOT_COMPARED;
 use pitleaf_core::spoken;
@@ -72,6 +74,7 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
     let row = Rc::new(row);
     let reading: Memo<Result<Reading, Fault>> =
         Memo::new(move || Reading::read(&typed.get(), unit.get(), bounds));
+    let in_force = Memo::new(move || typed.with(|typed| Reading::unit_of(typed, unit.get())));
     let judged = {
         let row = SendWrapper::new(row.clone());
         Memo::new(move || {
@@ -115,15 +118,23 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
     let figure = el("div")
         .class("figure-line")
         .with(figure_input(tr!("Reading"), typed).on_enter(move || enter()))
-        .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
+        .with(figure_unit(unit, typed));
+    let questioned = row.clone();
+    let meant = el("div").live(move || {
+        let question = question(&questioned.limit, &typed.get(), unit.get(), bounds);
+        meant_keys(question.map(|asked| asked.ways).unwrap_or_default(), unit, typed)
+            .into_iter()
+            .gather()
+    });
     let ruled = row.clone();
     let rule = el("div").live(move || {
         let hand = judged.get().map(|(reading, judged)| (reading.amount(), judged.verdict.guard));
-        vec![rule_picture(&ruled.limit, unit.get(), hand)]
+        vec![rule_picture(&ruled.limit, in_force.get(), hand)]
     });
     let answer = el("div")
         .class("check-answer")
         .with(figure)
+        .with(meant)
         .with(others)
         .with(rule)
         .with(verdict_card(shown))
@@ -144,7 +155,7 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
         let down = button("key action wide", tr!("Write down"), move || write())
             .disabled(move || reading.with(Result::is_err));
         vec![
-            unit_keys(&shown_units(for_keys.unit.dimension()), unit),
+            unit_keys_of(&shown_units(for_keys.unit.dimension()), unit, typed),
             keypad(typed, extra_keys(&for_keys), [down]),
         ]
     });
@@ -184,9 +195,8 @@ pub(super) fn stay_awake() {
 /// Text and unit as they were left here, kept again with every change.
 pub(super) fn kept(app: App, row: &Row, hash: &str) -> (RwSignal<String>, RwSignal<Unit>) {
     let kept = draft::at(hash);
-    let usual = app.settings.with_untracked(|settings| settings.unit(row.unit.dimension()));
-    let unit =
-        kept.as_ref().and_then(|draft| draft.unit).or(usual).unwrap_or_else(|| row.spoken_unit());
+    let usual = app.settings.with_untracked(|settings| row.unit_in(settings.lengths));
+    let unit = kept.as_ref().and_then(|draft| draft.unit).unwrap_or(usual);
     let (typed, unit) =
         (RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default()), RwSignal::new(unit));
     let hash = hash.to_owned();
@@ -202,19 +212,19 @@ pub(super) fn shown(
     unit: Unit,
 ) -> Shown {
     let limit = &row.limit;
+    let asked = |reading: &Reading| {
+        Question::about(limit, reading).map(|asked| asked.words + " ").unwrap_or_default()
+    };
     match reading {
         Ok(reading) => match sheet.judge(row, reading, gauge) {
             Some(Judged { gauge, verdict }) => {
-                let mut words = verdict.explain(limit, reading, &gauge);
-                if let Some(slip) = slip(limit, reading) {
-                    words = format!("{slip} {words}");
-                }
+                let words = asked(reading) + &verdict.explain(limit, reading, &gauge);
                 Shown { call: Some(verdict.call), word: verdict.call.word().to_owned(), words }
             }
             None if row.needs_conditions().is_some() => Shown {
                 call: None,
                 word: NOT_COMPARED.to_owned(),
-                words: row.needs_conditions().unwrap_or_default(),
+                words: asked(reading) + &row.needs_conditions().unwrap_or_default(),
             },
             None => Shown {
                 call: None,

@@ -6,9 +6,10 @@ use crate::draft;
 use crate::route::Route;
 use crate::signal::*;
 use crate::state::app;
-use crate::widget::{figure_input, frame, help, keypad, switch};
+use crate::widget::{figure_input, frame, help, keypad, meant_keys, switch};
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
+use pitleaf_core::limits::two_readings;
 use pitleaf_core::quantity::{
     Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
     nearest_leaf, nearest_sixty_fourth, places_for, usual_leaves,
@@ -24,26 +25,25 @@ pub fn screen() -> Vec<El> {
         RwSignal::new(kept.as_ref().and_then(|draft| draft.unit).unwrap_or(Unit::Millimetre));
     let typed = RwSignal::new(kept.map(|draft| draft.text).unwrap_or_default());
     follow(move || draft::put(&hash, &typed.get(), Some(unit.get())));
-    let dimension = Memo::new(move || unit.get().dimension());
+    // A unit typed behind the figure goes before the one set, of whatever it is a unit.
+    let in_force =
+        Memo::new(move || typed.with(|typed| Tolerance::unit_behind(typed)).unwrap_or(unit.get()));
+    let dimension = Memo::new(move || in_force.get().dimension());
     let choose = move |event| {
         let wanted = event_target_value(&event);
-        if let Some(dimension) =
-            Dimension::ALL.into_iter().find(|dimension| dimension.name() == wanted)
-        {
-            let remembered = app.settings.with_untracked(|settings| settings.unit(dimension));
-            if let Some(first) = remembered.or_else(|| dimension.units().next()) {
-                unit.set(first);
-            }
+        let chosen = Dimension::ALL.into_iter().find(|dimension| dimension.name() == wanted);
+        if let Some(first) = chosen.and_then(|dimension| dimension.units().next()) {
+            set_unit(first, unit, typed);
         }
     };
-    let figure = el("div")
-        .class("figure-line")
-        .with(figure_input(tr!("Figure"), typed))
-        .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
+    let figure = el("div").class("figure-line").with(figure_input(tr!("Figure"), typed)).with(
+        el("span").class("figure-unit").text_live(move || in_force.get().symbol().to_owned()),
+    );
     let answer = el("div")
         .class("check-answer")
         .with(figure)
-        .live(move || answer(&typed.get(), unit.get()))
+        .live(move || meant(in_force.get(), unit, typed))
+        .live(move || answer(&typed.get(), in_force.get()))
         .with(help(&Calculator::Convert.help()));
     let what = el("select")
         .attr("aria-label", tr!("What is measured"))
@@ -54,7 +54,9 @@ pub fn screen() -> Vec<El> {
                 .attr_live("selected", move || (dimension.get() == choice).then(String::new))
         }))
         .on("change", choose);
-    let units = el("div").class("units-live").live(move || vec![units_of(dimension.get(), unit)]);
+    let units = el("div")
+        .class("units-live")
+        .live(move || vec![units_of(dimension.get(), in_force, unit, typed)]);
     let slash = button("key", "/", move || typed.update(|typed| typed.push('/')))
         .attr("aria-label", tr!("Fraction bar"));
     let clear = button("key", tr!("Clear"), move || typed.set(String::new()));
@@ -74,21 +76,43 @@ pub fn screen() -> Vec<El> {
     )
 }
 
-/// The unit switch. What is chosen here is not remembered: a check speaks in the unit chosen there.
-fn units_of(dimension: Dimension, unit: RwSignal<Unit>) -> El {
+/// Sets a unit in place of one typed.
+fn set_unit(to: Unit, unit: RwSignal<Unit>, typed: RwSignal<String>) {
+    unit.set(to);
+    if let Some(bare) = typed.with_untracked(|typed| Reading::without_unit(typed)) {
+        typed.set(bare);
+    }
+}
+
+/// The unit switch, at the unit typed or else the one set.
+fn units_of(
+    dimension: Dimension,
+    in_force: Memo<Unit>,
+    unit: RwSignal<Unit>,
+    typed: RwSignal<String>,
+) -> El {
     let choices: Vec<(Unit, &str)> =
         dimension.units().take(4).map(|unit| (unit, unit.symbol())).gather();
     switch(
         tr!("Unit"),
         &choices,
-        move |choice| unit.get() == choice,
-        move |choice| unit.set(choice),
+        move |choice| in_force.get() == choice,
+        move |choice| set_unit(choice, unit, typed),
     )
+}
+
+/// What to ask about a figure that can be read in two ways, and a key for the other one.
+fn meant(in_force: Unit, unit: RwSignal<Unit>, typed: RwSignal<String>) -> Vec<El> {
+    let bounds = Bounds::widest(in_force.dimension());
+    let asked = typed.with(|typed| two_readings(typed, in_force, bounds));
+    let Some(asked) = asked else { return Vec::new() };
+    let words = text("p", "caution", &asked.words).attr("role", "status");
+    std::iter::once(words).chain(meant_keys(asked.ways, unit, typed)).gather()
 }
 
 fn answer(typed: &str, unit: Unit) -> Vec<El> {
     let bounds = Bounds::widest(unit.dimension());
-    if typed.contains('±') {
+    if Tolerance::is_typed(typed) {
         return Tolerance::read(typed, unit, bounds)
             .map_or_else(|fault| vec![refusal(&fault)], |tolerance| limits(&tolerance));
     }
@@ -133,23 +157,22 @@ fn every_unit(reading: &Reading) -> El {
     table(tr!("In every unit"), rows)
 }
 
-/// The nearest 64th of an inch and the nearest leaf of a usual set, for lengths.
+/// The nearest 64th of an inch and the nearest leaf of a usual set, where there is one near.
 fn near(amount: Amount, step: Span) -> Option<El> {
-    let (fraction, off_fraction) = nearest_sixty_fourth(amount)?;
-    let fraction = match fraction {
-        (whole, 0, _) => tr!("{whole} in"),
-        (0, numerator, denominator) => format!("{numerator}/{denominator} in"),
-        (whole, numerator, denominator) => format!("{whole} {numerator}/{denominator} in"),
-    };
-    let (leaf, off_leaf) = nearest_leaf(amount, &usual_leaves())?;
-    let leaf = format!("{} mm", leaf.show(Unit::Millimetre, 2, Rounding::Nearest));
-    Some(table(
-        tr!("Nearest"),
-        [
-            row("1/64", &fraction, &off(off_fraction, Unit::Inch, step)),
-            row(tr!("leaf"), &leaf, &off(off_leaf, Unit::Millimetre, step)),
-        ],
-    ))
+    let fraction = nearest_sixty_fourth(amount).map(|(fraction, rest)| {
+        let figure = match fraction {
+            (whole, 0, _) => tr!("{whole} in"),
+            (0, numerator, denominator) => format!("{numerator}/{denominator} in"),
+            (whole, numerator, denominator) => format!("{whole} {numerator}/{denominator} in"),
+        };
+        row("1/64", &figure, &off(rest, Unit::Inch, step))
+    });
+    let leaf = nearest_leaf(amount, &usual_leaves()).map(|(leaf, rest)| {
+        let figure = format!("{} mm", leaf.show(Unit::Millimetre, 2, Rounding::Nearest));
+        row(tr!("leaf"), &figure, &off(rest, Unit::Millimetre, step))
+    });
+    let rows: Vec<El> = fraction.into_iter().chain(leaf).gather();
+    (!rows.is_empty()).then(|| table(tr!("Nearest"), rows))
 }
 
 fn off(rest: Span, unit: Unit, step: Span) -> String {
@@ -169,12 +192,18 @@ fn limits(tolerance: &Tolerance) -> Vec<El> {
     let rows = tolerance.limits().into_iter().map(|(unit, coarse, fine)| {
         row(unit.symbol(), &format!("{}…{}", coarse.0, coarse.1), &format!("{}…{}", fine.0, fine.1))
     });
+    let column = |words: &str| text("th", "", words).attr("scope", "col");
+    let heading = el("tr").class("heading").with_all([
+        column(tr!("Unit")),
+        column(tr!("Hold to")),
+        column(tr!("With a finer gauge")),
+    ]);
     vec![
         text(
             "p",
             "plain",
             tr!("Limits rounded inward: nothing shown here admits what the drawing rejects."),
         ),
-        table(tr!("Limits in every unit"), rows),
+        table(tr!("Limits in every unit"), std::iter::once(heading).chain(rows)),
     ]
 }

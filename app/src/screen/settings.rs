@@ -7,9 +7,10 @@ use crate::settings::{Hands, Light};
 use crate::state::app;
 use crate::widget::{frame, language_missing, other_language, switch};
 use pitleaf_core::language;
+use pitleaf_core::limits::LengthsIn;
 use pitleaf_translated::tr;
 
-/// Light, thumb, hands, keys, ears.
+/// Light, lengths, thumb, hands, keys, ears.
 pub fn screen() -> Vec<El> {
     let app = app();
     let light = switch(
@@ -27,6 +28,16 @@ pub fn screen() -> Vec<El> {
         &[(false, tr!("right")), (true, tr!("left"))],
         move |left| app.settings.with(|settings| settings.left_handed == left),
         move |left| app.set(|settings| settings.left_handed = left),
+    );
+    let lengths = switch(
+        tr!("Lengths"),
+        &[
+            (LengthsIn::AsWritten, tr!("as each limit is written")),
+            (LengthsIn::Millimetre, "mm"),
+            (LengthsIn::Thou, tr!("thou and in")),
+        ],
+        move |lengths| app.settings.with(|settings| settings.lengths == lengths),
+        move |lengths| app.set(|settings| settings.lengths = lengths),
     );
     let buzz = button("unit", tr!("buzz on a press"), move || {
         app.set(|settings| settings.buzz = !settings.buzz)
@@ -61,6 +72,8 @@ pub fn screen() -> Vec<El> {
         language_missing(),
         text("h2", "", tr!("Light")),
         light,
+        text("h2", "", tr!("Lengths")),
+        lengths,
         text("h2", "", tr!("Thumb")),
         thumb,
         text("h2", "", tr!("Hands")),

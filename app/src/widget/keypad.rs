@@ -3,12 +3,13 @@
 use super::frame::icon;
 use super::switch;
 use crate::device;
-use crate::dom::{El, el};
+use crate::dom::{El, button, el};
 use crate::signal::*;
 use crate::state::app;
 use pitleaf_core::gather::Gather;
-use pitleaf_core::language::DECIMAL_SIGN;
-use pitleaf_core::quantity::Unit;
+use pitleaf_core::language::{self, DECIMAL_SIGN};
+use pitleaf_core::limits::Meant;
+use pitleaf_core::quantity::{Reading, Unit};
 use pitleaf_translated::tr;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -78,17 +79,53 @@ pub fn keypad(
         .with_all(last)
 }
 
-/// The unit switch; the unit chosen is remembered for its kind.
+/// The unit switch: it holds for what is typed here, and until that is written.
 pub fn unit_keys(units: &[Unit], unit: RwSignal<Unit>) -> El {
-    let app = app();
     let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).gather();
     switch(
         tr!("Unit"),
         &choices,
         move |choice| unit.get() == choice,
+        move |choice| unit.set(choice),
+    )
+}
+
+/// The unit switch of one field: it stands at the unit typed behind the figure, and a key pressed takes its place.
+pub fn unit_keys_of(units: &[Unit], unit: RwSignal<Unit>, typed: RwSignal<String>) -> El {
+    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).gather();
+    switch(
+        tr!("Unit"),
+        &choices,
+        move |choice| typed.with(|typed| Reading::unit_of(typed, unit.get())) == choice,
         move |choice| {
             unit.set(choice);
-            app.set(|settings| settings.remember(choice));
+            if let Some(bare) = typed.with_untracked(|typed| Reading::without_unit(typed)) {
+                typed.set(bare);
+            }
         },
     )
+}
+
+/// The unit beside a big figure: the one typed behind it, else the one set.
+pub fn figure_unit(unit: RwSignal<Unit>, typed: RwSignal<String>) -> El {
+    el("span").class("figure-unit").text_live(move || {
+        typed.with(|typed| Reading::unit_of(typed, unit.get())).symbol().to_owned()
+    })
+}
+
+/// Keys that read a figure as it may have been meant.
+pub fn meant_keys(ways: Vec<Meant>, unit: RwSignal<Unit>, typed: RwSignal<String>) -> Option<El> {
+    let key = |way: Meant| {
+        let words = way.to_string();
+        button("unit", &words, move || {
+            unit.set(way.unit);
+            typed.set(language::figure(&way.text));
+        })
+    };
+    (!ways.is_empty()).then(|| {
+        el("div")
+            .class("units meant")
+            .attrs(&[("role", "group"), ("aria-label", tr!("How it may have been meant"))])
+            .with_all(ways.into_iter().map(key))
+    })
 }

@@ -160,6 +160,31 @@ kept_words!(Input {
     Other = "other",
 });
 
+/// What lengths are typed and shown in, as the builder set it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum LengthsIn {
+    /// Each limit in the unit its source uses.
+    #[default]
+    AsWritten,
+    /// Millimetres.
+    Millimetre,
+    /// Thou, and inches for sizes.
+    Thou,
+}
+
+kept_words!(LengthsIn { AsWritten = "AsWritten", Millimetre = "Millimetre", Thou = "Thou" });
+
+impl LengthsIn {
+    /// The unit of readings that belong to no row.
+    #[must_use]
+    pub fn unit(self) -> Unit {
+        match self {
+            Self::AsWritten | Self::Millimetre => Unit::Millimetre,
+            Self::Thou => Unit::Thou,
+        }
+    }
+}
+
 /// How the id of a row ends whose one reading stands for a whole set.
 const SPREAD: &str = "-spread";
 
@@ -221,6 +246,18 @@ impl Row {
         match (self.unit, self.input) {
             (Unit::Inch, Input::Gap | Input::Deviation | Input::Height) => Unit::Thou,
             (unit, _) => unit,
+        }
+    }
+
+    /// The unit this row is shown and typed in, where the builder wants lengths in these.
+    #[must_use]
+    pub fn unit_in(&self, lengths: LengthsIn) -> Unit {
+        match (lengths, self.input) {
+            _ if self.unit.dimension() != Dimension::Length => self.spoken_unit(),
+            (LengthsIn::AsWritten, _) => self.spoken_unit(),
+            (LengthsIn::Millimetre, _) => Unit::Millimetre,
+            (LengthsIn::Thou, Input::Size) => Unit::Inch,
+            (LengthsIn::Thou, _) => Unit::Thou,
         }
     }
 

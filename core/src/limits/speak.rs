@@ -1,10 +1,9 @@
 //! A verdict in words, for the screen and for reading out.
 
-use super::{Call, Gauge, Limit, Side, Slip, Verdict};
+use super::{Call, Edge, Gauge, Limit, Side, Verdict};
 use crate::letters::capital;
-use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
+use crate::quantity::{Amount, Dimension, Reading, Rounding, Span, Unit, places_for};
 use pitleaf_translated::translated;
-use std::fmt;
 
 impl Call {
     /// The verdict in a few words.
@@ -121,16 +120,6 @@ impl Verdict {
     }
 }
 
-impl fmt::Display for Slip {
-    #[translated]
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::DecimalPoint(_) => f.write_str("Far off. Did the decimal point slip?"),
-            Self::Unit(unit) => write!(f, "Far off. Was that {}?", unit.symbol()),
-        }
-    }
-}
-
 /// A distance without its sign, with no more decimals than it needs.
 fn short(span: Span, reading: &Reading) -> String {
     let unit = reading.unit();
@@ -160,15 +149,42 @@ fn percent(probability: f64) -> String {
     }
 }
 
-/// A limit in one line in a unit, and behind it as its source wrote it where that is another:
-/// `at least 3.14725 in (at least 79.94 mm)`.
+/// A limit in one line in a unit, and behind it as its source wrote it where that is another, and a length in
+/// the other system of units where neither is of it: `1.5…3.0 thou (0.0015…0.0030 in, 0.0381…0.0762 mm)`.
 #[must_use]
 pub fn limit_lines(limit: &Limit, unit: Unit) -> String {
     let line = limit_line(limit, unit);
-    match limit.unit() {
-        Some(own) if own != unit => format!("{line} ({})", limit_as_written(limit)),
-        _ => line,
+    let Some(own) = limit.unit() else { return line };
+    let mut beside = Vec::new();
+    if own != unit {
+        beside.push(limit_as_written(limit));
     }
+    if is_metric(own) == is_metric(unit)
+        && let Some(other) = other_system(limit, own)
+    {
+        beside.push(limit_line(limit, other));
+    }
+    if beside.is_empty() { line } else { format!("{line} ({})", beside.join(", ")) }
+}
+
+fn is_metric(unit: Unit) -> bool {
+    !matches!(unit, Unit::Inch | Unit::Thou | Unit::Foot)
+}
+
+/// Millimetres for inches; for millimetres thou, or inches where thou would be long: 50 thou and more.
+fn other_system(limit: &Limit, own: Unit) -> Option<Unit> {
+    if own.dimension() != Dimension::Length {
+        return None;
+    }
+    let edges = [&limit.lower, &limit.upper, &limit.wear];
+    let is_long = |edge: &Edge| edge.amount() >= Amount::whole(50, Unit::Thou);
+    Some(if !is_metric(own) {
+        Unit::Millimetre
+    } else if edges.into_iter().flatten().any(is_long) {
+        Unit::Inch
+    } else {
+        Unit::Thou
+    })
 }
 
 /// Where wear ends a part's life: `the wear limit, 0.1 mm`.

@@ -2,6 +2,7 @@
 
 use super::{Amount, Reading, Rounding, Span, Unit, places_for};
 use crate::gather::Gather;
+use crate::language::DECIMAL_SIGN;
 use pitleaf_translated::translated;
 
 /// A reading shown in one unit.
@@ -16,22 +17,16 @@ pub struct Converted {
 }
 
 impl Converted {
-    /// What is shown large, and what is said beside it: the exact figure with the rounded one beside it,
-    /// as long as a phone can show it large, or as the rounded one is no shorter; otherwise the rounded one.
+    /// What is shown large, and what is said beside it: the exact figure where it has at most one decimal
+    /// more than the rounded one, else the rounded one, which is what a tool can be set to.
     #[must_use]
     #[translated]
     pub fn shown(&self) -> (&str, String) {
-        /// Digits and point that fit a phone's column in large figures.
-        const LARGE: usize = 9;
+        let places =
+            |figure: &str| figure.split_once(DECIMAL_SIGN).map_or(0, |(_, part)| part.len());
         match &self.exact {
-            Some(exact) if exact.len() <= LARGE.max(self.rounded.len()) => {
-                // Zeros behind the exact figure are no rounding.
-                let zeros = self.rounded.strip_prefix(exact.as_str());
-                let is_same =
-                    zeros.is_some_and(|rest| rest.chars().all(|c| matches!(c, '.' | ',' | '0')));
-                let beside =
-                    if is_same { "exact".to_owned() } else { format!("rounded {}", self.rounded) };
-                (exact, beside)
+            Some(exact) if places(exact) <= places(&self.rounded) + 1 => {
+                (exact, "exact".to_owned())
             }
             Some(exact) => (&self.rounded, format!("exactly {exact}")),
             None => (&self.rounded, "rounded".to_owned()),
@@ -60,7 +55,8 @@ pub fn conversions(reading: &Reading) -> Conversion {
 
 /// The whole 64th of an inch nearest to a length, reduced, and what remains: length − fraction.
 ///
-/// The fraction comes as (whole inches, numerator, denominator). None below zero and for other dimensions.
+/// The fraction comes as (whole inches, numerator, denominator). None where that is nothing, below zero, and
+/// for other dimensions.
 #[must_use]
 pub fn nearest_sixty_fourth(amount: Amount) -> Option<((i64, i64, i64), Span)> {
     let step = Span::part(64, Unit::Inch)?.ticks();
@@ -68,7 +64,7 @@ pub fn nearest_sixty_fourth(amount: Amount) -> Option<((i64, i64, i64), Span)> {
         return None;
     }
     let count = i64::try_from((amount.ticks() * 2 + step) / (step * 2)).ok()?;
-    let nearest = Amount::exact(count, 64, Unit::Inch)?;
+    let nearest = Amount::exact(count, 64, Unit::Inch).filter(|_| count > 0)?;
     let (whole, mut numerator, mut denominator) = (count / 64, count % 64, 64);
     while numerator % 2 == 0 && denominator > 1 {
         numerator /= 2;
@@ -77,7 +73,8 @@ pub fn nearest_sixty_fourth(amount: Amount) -> Option<((i64, i64, i64), Span)> {
     Some(((whole, numerator, denominator), amount.minus(nearest)))
 }
 
-/// The leaf of a set nearest to a length, and what remains: length − leaf.
+/// The leaf of a set nearest to a length, and what remains: length − leaf; none where more remains than
+/// half the leaf, which no leaf comes near to.
 #[must_use]
 pub fn nearest_leaf(amount: Amount, leaves: &[Amount]) -> Option<(Amount, Span)> {
     leaves
@@ -85,6 +82,7 @@ pub fn nearest_leaf(amount: Amount, leaves: &[Amount]) -> Option<(Amount, Span)>
         .filter(|leaf| leaf.dimension() == amount.dimension())
         .map(|&leaf| (leaf, amount.minus(leaf)))
         .min_by_key(|(_, rest)| rest.ticks().abs())
+        .filter(|(leaf, rest)| rest.ticks().abs() * 2 <= leaf.ticks())
 }
 
 /// The leaves of a usual metric set, 0.03 to 1.00 mm (DIN 2275 series, from memory).

@@ -3,6 +3,7 @@
 use super::show::without_zeros;
 use super::{Amount, Bounds, Dimension, Rounding, Unit};
 use crate::gather::Gather;
+use crate::letters;
 use pitleaf_translated::translated;
 use std::fmt;
 
@@ -30,6 +31,15 @@ pub enum Fault {
     TooFine(Unit),
     /// Letters behind the number that name no unit.
     UnknownUnit(String),
+    /// A unit with m for M, or M for m: off by a factor of 10⁹.
+    Prefix {
+        /// As typed.
+        typed: String,
+        /// The unit it would be.
+        meant: Unit,
+    },
+    /// A pound that is two things: 500 g by German custom, 453.592 37 g as the lb.
+    TwoPounds,
     /// A unit of another kind of thing.
     OtherDimension {
         /// The unit typed.
@@ -52,9 +62,13 @@ impl Fault {
         Self::Unreadable(cut(text))
     }
 
-    /// An unknown unit, cut likewise.
-    pub(super) fn unknown_unit(text: &str) -> Self {
-        Self::UnknownUnit(cut(text))
+    /// What is wrong with a unit that is not taken; an unknown one is cut likewise.
+    pub(super) fn of_unit(text: &str) -> Self {
+        match Unit::with_prefix_mistaken(text) {
+            Some(meant) => Self::Prefix { typed: text.to_owned(), meant },
+            None if letters::lower(text) == "pfund" => Self::TwoPounds,
+            None => Self::UnknownUnit(cut(text)),
+        }
     }
 }
 
@@ -91,11 +105,19 @@ impl fmt::Display for Fault {
             }
             Self::TooFine(unit) => write!(
                 f,
-                "Too fine to be held exactly in “{}”. Check the unit, or write a decimal with fewer digits.",
+                "Not read that finely in {}. Check the unit, or write a decimal with fewer digits.",
                 unit.symbol()
             ),
             Self::UnknownUnit(text) => {
                 write!(f, "“{text}” is no unit known here. Use one from the keys, or none.")
+            }
+            Self::Prefix { typed, meant } => write!(
+                f,
+                "“{typed}” is not {}: m is a thousandth, M a million. Write the unit as on the keys.",
+                meant.symbol()
+            ),
+            Self::TwoPounds => {
+                f.write_str("A “Pfund” is 500 g to some, 453.6 g to others. Write g, kg or lb.")
             }
             Self::OtherDimension { typed, wanted } => write!(
                 f,

@@ -1,6 +1,7 @@
 //! A number as typed: decimal or fraction, exact, with the step of its last digit.
 
 use super::Fault;
+use crate::language::DECIMAL_SIGN;
 
 /// A typed number, `numerator / denominator`, not reduced: the denominator keeps how finely it was given.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,6 +44,30 @@ impl Number {
     #[expect(clippy::cast_precision_loss, reason = "twelve digits fit a float's 53 bits")]
     pub fn value(self) -> f64 {
         self.numerator as f64 / self.denominator as f64
+    }
+
+    /// The whole number, where the sign in a text may part thousands: three digits behind it, at most three
+    /// before, and it is not the language's own decimal sign. It is read as the decimal one all the same.
+    ///
+    /// # Examples
+    /// ```
+    /// # if pitleaf_core::language::IS_GERMAN { return }
+    /// use pitleaf_core::quantity::Number;
+    /// assert_eq!(Number::with_thousands("1,234").as_deref(), Some("1234"));
+    /// assert_eq!(Number::with_thousands("1.234"), None);
+    /// assert_eq!(Number::with_thousands("0,234"), None);
+    /// ```
+    #[must_use]
+    pub fn with_thousands(text: &str) -> Option<String> {
+        let sign = if DECIMAL_SIGN == "." { ',' } else { '.' };
+        let (whole, part) = text.trim().split_once(sign)?;
+        let digits = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit());
+        let is_so = (1..=3).contains(&whole.len())
+            && part.len() == 3
+            && !whole.starts_with('0')
+            && digits(whole)
+            && digits(part);
+        is_so.then(|| format!("{whole}{part}"))
     }
 
     /// Reads `0.002`, `,5`, `-1.25`, `1/64`, `1 1/8`, `1-1/8`, `2½`.

@@ -39,9 +39,12 @@ impl Reading {
             match Unit::named(suffix) {
                 Some(typed) => typed,
                 None if looks_like_exponent(suffix) => return Err(Fault::Exponent),
-                None => return Err(Fault::unknown_unit(suffix)),
+                None => return Err(Fault::of_unit(suffix)),
             }
         };
+        // Degrees behind a temperature are those of the scale that is set.
+        let is_degrees = typed == Unit::Degree && matches!(unit, Unit::Celsius | Unit::Fahrenheit);
+        let typed = if is_degrees && wanted == unit.dimension() { unit } else { typed };
         if typed.dimension() != wanted {
             return Err(Fault::OtherDimension { typed, wanted });
         }
@@ -56,8 +59,37 @@ impl Reading {
     }
 
     /// The unit typed behind a number, if there is one that is known.
-    pub(crate) fn unit_behind(text: &str) -> Option<Unit> {
+    #[must_use]
+    pub fn unit_behind(text: &str) -> Option<Unit> {
         Unit::named(split_unit(text.trim()).1)
+    }
+
+    /// The unit in which a typed text is read: the one behind it, if it is one of what is measured; else the one
+    /// set.
+    ///
+    /// # Examples
+    /// ```
+    /// use pitleaf_core::quantity::{Reading, Unit};
+    /// assert_eq!(Reading::unit_of(".0025\"", Unit::Thou), Unit::Inch);
+    /// assert_eq!(Reading::unit_of("2½", Unit::Thou), Unit::Thou);
+    /// assert_eq!(Reading::unit_of("3 N·m", Unit::Thou), Unit::Thou);
+    /// ```
+    #[must_use]
+    pub fn unit_of(text: &str, set: Unit) -> Unit {
+        let typed = Self::unit_behind(text);
+        typed.filter(|typed| typed.dimension() == set.dimension()).unwrap_or(set)
+    }
+
+    /// A typed text with the unit behind it taken off; none where there is none that is known.
+    #[must_use]
+    pub fn without_unit(text: &str) -> Option<String> {
+        Self::unit_behind(text).map(|_| Self::number_of(text).to_owned())
+    }
+
+    /// A typed text without the letters behind it.
+    #[must_use]
+    pub fn number_of(text: &str) -> &str {
+        split_unit(text.trim()).0
     }
 
     /// A bare number with this unit behind it; none where the text names a unit, or no number stands in it.

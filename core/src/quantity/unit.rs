@@ -1,6 +1,7 @@
 //! The units in use: each a whole number of its dimension's ticks.
 
 use crate::kept::{Json, Kept, Refused};
+use crate::language::IS_GERMAN;
 use crate::letters;
 use pitleaf_translated::translated;
 
@@ -124,19 +125,19 @@ units! {
         /// Metre.
         Metre = 10_000_000_000, 0, "m", ["metre", "meter"];
         /// Foot, 12 in.
-        Foot = 12 * 254_000_000, 0, "ft", ["foot", "feet"];
+        Foot = 12 * 254_000_000, 0, "ft", ["foot", "feet", "fuß"];
     }
     Torque {
         /// Newton metre.
         NewtonMetre = 10_000_000_000_000_000 * MICRO, 0, "N·m", ["nm", "n.m", "n m"];
         /// Pound-force foot, 1.355 817 948 331 400 4 N·m.
-        PoundForceFoot = 13_558_179_483_314_004 * MICRO, 0, "lbf·ft", ["lbft", "lb-ft", "ft-lb", "ftlb", "lb ft", "ft lb", "lbf.ft", "lbf ft", "ft·lbf", "ft-lbs", "lb·ft"];
+        PoundForceFoot = 13_558_179_483_314_004 * MICRO, 0, "lbf·ft", ["lbft", "lb-ft", "ft-lb", "ftlb", "lb ft", "ft lb", "lbf.ft", "lbf ft", "ft·lbf", "ft-lbs", "ft lbs", "ftlbs", "ft.lbs", "ft.lb", "lbs-ft", "lbs ft", "lbsft", "ft lbf", "ft-lbf", "ftlbf", "lb.ft", "lb·ft", "foot pounds", "foot-pounds"];
         /// Pound-force inch, a twelfth of a pound-force foot.
-        PoundForceInch = 1_129_848_290_276_167 * MICRO, 0, "lbf·in", ["lbin", "lb-in", "in-lb", "inlb", "lb in", "in lb", "lbf.in", "lbf in", "in·lbf", "in-lbs", "lb·in"];
+        PoundForceInch = 1_129_848_290_276_167 * MICRO, 0, "lbf·in", ["lbin", "lb-in", "in-lb", "inlb", "lb in", "in lb", "lbf.in", "lbf in", "in·lbf", "in-lbs", "in lbs", "inlbs", "in.lbs", "in.lb", "lb.in", "lb·in", "inch pounds", "inch-pounds"];
         /// Kilogram-force metre, 9.806 65 N·m.
-        KilogramForceMetre = 98_066_500_000_000_000 * MICRO, 0, "kgf·m", ["kgm", "kg-m", "kgf.m", "kgf m", "kg m", "mkg", "kp·m", "kpm", "kg·m"];
+        KilogramForceMetre = 98_066_500_000_000_000 * MICRO, 0, "kgf·m", ["kgm", "kgfm", "kg.m", "kg-m", "kgf.m", "kgf m", "kg m", "mkg", "kp·m", "kpm", "kg·m"];
         /// Kilogram-force centimetre.
-        KilogramForceCentimetre = 980_665_000_000_000 * MICRO, 0, "kgf·cm", ["kgcm", "kg-cm", "kgf.cm", "kgf cm", "kg cm", "kg·cm"];
+        KilogramForceCentimetre = 980_665_000_000_000 * MICRO, 0, "kgf·cm", ["kgcm", "kgfcm", "kg.cm", "kg-cm", "kgf.cm", "kgf cm", "kg cm", "kg·cm"];
     }
     Pressure {
         /// Bar, 100 kPa.
@@ -155,6 +156,8 @@ units! {
         Megapascal = 1_000_000 * PASCAL, 0, "MPa", ["n/mm²", "n/mm2"];
         /// Hectopascal, the millibar of barometers.
         Hectopascal = 100 * PASCAL, 0, "hPa", ["mbar"];
+        /// Pascal, the newton on a square metre.
+        Pascal = PASCAL, 0, "Pa", ["pascal", "n/m²", "n/m2"];
     }
     Volume {
         /// Millilitre, which is the cubic centimetre.
@@ -200,9 +203,9 @@ units! {
     }
     Temperature {
         /// Degree Celsius.
-        Celsius = 9_000_000, 2_458_350_000, "°C", ["c", "degc", "deg c"];
+        Celsius = 9_000_000, 2_458_350_000, "°C", ["c", "degc", "deg c", "celsius", "grad celsius"];
         /// Degree Fahrenheit.
-        Fahrenheit = 5_000_000, 2_298_350_000, "°F", ["f", "degf", "deg f"];
+        Fahrenheit = 5_000_000, 2_298_350_000, "°F", ["f", "degf", "deg f", "fahrenheit", "grad fahrenheit"];
         /// Kelvin.
         Kelvin = 9_000_000, 0, "K", ["kelvin"];
     }
@@ -267,11 +270,27 @@ impl Unit {
         self.row().zero
     }
 
-    /// The unit written as `text`: its symbol, or any spelling a shop uses; case and outer spaces don't count.
+    /// The unit written as `text`: its symbol, or any spelling a shop uses; outer spaces don't count, and case
+    /// only where it changes a prefix: m is milli, M is mega.
     #[must_use]
     pub fn named(text: &str) -> Option<Self> {
         let text = text.trim();
+        Self::in_any_case(text).filter(|unit| !is_other_prefix(text, unit.symbol()))
+    }
+
+    /// The unit whose symbol a text would be with m and M, milli and mega, the other way round.
+    #[must_use]
+    pub fn with_prefix_mistaken(text: &str) -> Option<Self> {
+        let text = text.trim();
+        Self::in_any_case(text).filter(|unit| is_other_prefix(text, unit.symbol()))
+    }
+
+    fn in_any_case(text: &str) -> Option<Self> {
         let lower = letters::lower(text);
+        // “Grad” is the degree in German alone: elsewhere it is a hundredth of a right angle.
+        if IS_GERMAN && lower == "grad" {
+            return Some(Self::Degree);
+        }
         TABLE
             .iter()
             .find(|row| row.symbol == text)
@@ -287,6 +306,16 @@ impl Unit {
     pub fn all() -> impl Iterator<Item = Self> {
         TABLE.iter().map(|row| row.unit)
     }
+}
+
+/// Whether a text is a symbol but for its first letter, which makes it milli for mega or the reverse.
+/// “MM” is how a phone in capitals writes mm; there is no other such unit.
+fn is_other_prefix(text: &str, symbol: &str) -> bool {
+    let first = |text: &str| text.chars().next().filter(|c| matches!(c, 'm' | 'M'));
+    let differs = |symbol: &str| {
+        letters::lower(text) == letters::lower(symbol) && first(text) != first(symbol)
+    };
+    (differs(symbol) && text != "MM") || differs("mbar")
 }
 
 impl Kept for Unit {

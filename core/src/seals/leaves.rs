@@ -3,6 +3,7 @@
 use super::Written;
 use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
+use crate::letters;
 use crate::quantity::without_zeros;
 use crate::quantity::{Amount, Bounds, Dimension, Fault, Rounding, Unit};
 use pitleaf_translated::translated;
@@ -23,6 +24,11 @@ pub fn thickest() -> Amount {
 /// below, so that beyond it the unit is more likely wrong than the gap.
 fn thickest_likely() -> Amount {
     Amount::whole(40, Unit::Thou)
+}
+
+/// The thinnest leaf a gap is likely tried with, 0.01 mm: none thinner is sold as a feeler. From memory.
+fn thinnest_likely() -> Amount {
+    Amount::whole(10, Unit::Micrometre)
 }
 
 /// What is wrong with a leaf, a stack or a set.
@@ -211,13 +217,30 @@ impl Stack {
         &self.0
     }
 
+    /// The units in which a text typed without one is a stack that a gap is likely tried with, other than `unit`.
+    #[must_use]
+    pub fn likely_units(text: &str, unit: Unit) -> Vec<Unit> {
+        let is_bare = !text.contains(|c| letters::is_letter(c) || matches!(c, '"' | '″'));
+        let is_likely = |other: &Unit| {
+            is_bare && Self::read(text, *other).is_ok_and(|stack| stack.doubt().is_none())
+        };
+        let units = [Unit::Millimetre, Unit::Thou, Unit::Inch].into_iter();
+        units.filter(|other| *other != unit).filter(is_likely).gather()
+    }
+
     /// What is to be asked before a trial with it is written down: none where it is no thicker than any gap
-    /// is likely to be.
+    /// is likely to be, and no thinner than any leaf.
     #[must_use]
     #[translated]
     pub fn doubt(&self) -> Option<String> {
         let likely = thickest_likely();
         let symbol = self.0.first().map_or("", |leaf| leaf.unit().symbol());
+        if self.thickness() < thinnest_likely() {
+            return Some(format!(
+                "{self} is thinner than {} mm: no leaf is made so thin. Is {symbol} the right unit?",
+                plain(thinnest_likely(), Unit::Millimetre, Rounding::Nearest),
+            ));
+        }
         (self.thickness() > likely).then(|| {
             format!(
                 "{self} is thicker than {} mm ({} in): more than any such gap. Is {symbol} the right unit?",

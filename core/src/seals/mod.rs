@@ -62,8 +62,8 @@ pub use set::{Matched, SetCheck, SetFault, match_by_height, match_by_weight};
 pub use set_words::set_readings;
 pub use spread::SpreadCheck;
 pub use state::{
-    SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row, leaf_set, slot_report, stages,
-    trials,
+    SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row, last_leaf_unit, leaf_set,
+    slot_report, stages, trials,
 };
 pub use trial::{Outcome, Trial, TrialFault};
 pub use usual_sets::{USUAL_SETS, UsualSet};

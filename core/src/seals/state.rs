@@ -1,6 +1,6 @@
 //! What a book's entries say of each slot: its trials, its gap, and how far its seal has come.
 
-use super::{Answer, Bracket, Contradiction, Drawing, History, LeafSet, Stage, Trial};
+use super::{Answer, Bracket, Contradiction, Drawing, History, Leaf, LeafSet, Stage, Trial};
 use crate::book::{Book, BuildId, Entry, EntryId, Fact, Figure, Slot, Subject};
 use crate::gather::Gather;
 use crate::limits::{BuildKind, Call, Part, Row, Sheet, Side};
@@ -223,6 +223,16 @@ fn seals_of<'book>(
         }
     }
     seals
+}
+
+/// The unit of the leaf last tried in any slot of a build: the leaves in the builder's hand.
+#[must_use]
+pub fn last_leaf_unit(book: &Book, build: &BuildId) -> Option<Unit> {
+    let mut lines = book.lines(build).rev().filter(|line| !line.withdrawn);
+    lines.find_map(|line| match &line.entry.fact {
+        Fact::Trial { seen, .. } => seen.leaves()?.leaves().first().map(Leaf::unit),
+        _ => None,
+    })
 }
 
 /// Every grinding of a build with the gaps before and after, seal by seal over all slots: what tells how fast the hand is.

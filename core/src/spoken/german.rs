@@ -111,6 +111,7 @@ fn named(unit: Unit) -> (&'static str, bool, &'static str) {
         Unit::InchOfMercury => alike("Zoll Quecksilbersäule"),
         Unit::Megapascal => alike("Megapascal"),
         Unit::Hectopascal => alike("Hektopascal"),
+        Unit::Pascal => alike("Pascal"),
         Unit::Millilitre => alike("Milliliter"),
         Unit::CubicInch => alike("Kubikzoll"),
         Unit::Litre => alike("Liter"),

@@ -30,6 +30,7 @@ pub fn of_unit(unit: Unit) -> (&'static str, &'static str) {
         Unit::InchOfMercury => ("inch of mercury", "inches of mercury"),
         Unit::Megapascal => ("megapascal", "megapascals"),
         Unit::Hectopascal => ("hectopascal", "hectopascals"),
+        Unit::Pascal => ("pascal", "pascals"),
         Unit::Millilitre => ("millilitre", "millilitres"),
         Unit::CubicInch => ("cubic inch", "cubic inches"),
         Unit::Litre => ("litre", "litres"),
@@ -66,6 +67,9 @@ pub fn of_unit(unit: Unit) -> (&'static str, &'static str) {
 /// A figure with its unit: “two and a half thou”, “half a millimetre”, “one inch”.
 #[must_use]
 pub fn quantity(text: &str, unit: Unit) -> String {
+    if let Some(above) = text.strip_prefix(['-', '−']) {
+        return format!("minus {}", quantity(above, unit));
+    }
     if IS_GERMAN {
         return german::quantity(text, unit);
     }

@@ -11,6 +11,7 @@ mod properties;
 mod rule;
 mod slips;
 mod starter;
+mod unit_in_hand;
 mod wear;
 mod words;
 

@@ -54,10 +54,24 @@ fn a_doubt_has_two_digits_rounded_up_and_no_fewer_decimals_than_the_reading() {
 fn a_limit_stands_in_its_own_unit_beside_any_other() {
     let least = limit("79.94", "", Millimetre);
     for (unit, lines) in [
-        (Millimetre, "at least 79.94\u{a0}mm"),
+        (Millimetre, "at least 79.94\u{a0}mm (at least 3.14725\u{a0}in)"),
         (Inch, "at least 3.14725\u{a0}in (at least 79.94\u{a0}mm)"),
     ] {
         assert_eq!(limit_lines(&least, unit), lines, "in {}", unit.symbol());
+    }
+    // 0.0381 and 0.0762 mm exactly; 0.04 mm is 1.5748 thou, 0.07 mm 2.7559, rounded inward.
+    let gap = limit("0.0015", "0.0030", Inch);
+    let play = limit("0.04", "0.07", Millimetre);
+    let torque = limit("32", "38", NewtonMetre);
+    for (limit, unit, lines) in [
+        (&gap, Thou, "1.5…3.0\u{a0}thou (0.0015…0.0030\u{a0}in, 0.0381…0.0762\u{a0}mm)"),
+        (&gap, Inch, "0.0015…0.0030\u{a0}in (0.0381…0.0762\u{a0}mm)"),
+        (&gap, Millimetre, "0.0381…0.0762\u{a0}mm (0.0015…0.0030\u{a0}in)"),
+        (&play, Millimetre, "0.04…0.07\u{a0}mm (1.58…2.75\u{a0}thou)"),
+        (&play, Thou, "1.58…2.75\u{a0}thou (0.04…0.07\u{a0}mm)"),
+        (&torque, NewtonMetre, "32…38\u{a0}N·m"),
+    ] {
+        assert_eq!(limit_lines(limit, unit), lines, "in {}", unit.symbol());
     }
     let told = explained(&least, "3.15", Inch, GaugeKind::OutsideMicrometer);
     says(&told, "The limit as written: at least 79.94\u{a0}mm.");

@@ -55,15 +55,17 @@ fn the_nearest_sixty_fourth_comes_reduced_with_what_remains() {
         ("10 mm", (0, 25, 64), 78.125),
         ("25.4 mm", (1, 0, 1), 0.0),
         ("0.5 mm", (0, 1, 64), 103.125),
-        ("0 mm", (0, 0, 1), 0.0),
         ("63.5 mm", (2, 1, 2), 0.0),
         ("0.3 mm", (0, 1, 64), -96.875),
-        ("0.1 mm", (0, 0, 1), 100.0),
     ] {
         let (got, remains) = nearest_sixty_fourth(read(text, Millimetre).amount()).unwrap();
         assert_eq!(got, fraction, "{text}");
         let remains = remains.value(Micrometre);
         assert!((remains - rest).abs() < 1e-9, "{text}: {remains} µm remain, wanted {rest}");
+    }
+    for nothing in ["0 mm", "0.1 mm"] {
+        let amount = read(nothing, Millimetre).amount();
+        assert_eq!(nearest_sixty_fourth(amount), None, "{nothing}: nothing is no fraction");
     }
     assert_eq!(nearest_sixty_fourth(read("-1 mm", Millimetre).amount()), None, "below zero");
     assert_eq!(nearest_sixty_fourth(read("1 N·m", NewtonMetre).amount()), None, "a torque");
@@ -75,12 +77,19 @@ fn the_nearest_leaf_comes_with_what_remains() {
     let leaves: Vec<Amount> =
         (1..=20).map(|count| Amount::exact(count * 5, 100, Millimetre).unwrap()).collect();
     for (text, leaf, rest) in
-        [("2.5 thou", "0.05", 13.5), ("0.08", "0.10", -20.0), ("3", "1.00", 2000.0)]
+        [("2.5 thou", "0.05", 13.5), ("0.08", "0.10", -20.0), ("1.5", "1.00", 500.0)]
     {
         let (got, remains) = nearest_leaf(read(text, Millimetre).amount(), &leaves).unwrap();
         assert_eq!(got, read(leaf, Millimetre).amount(), "{text}");
         let remains = remains.value(Micrometre);
         assert!((remains - rest).abs() < 1e-9, "{text}: {remains} µm remain, wanted {rest}");
+    }
+    for far in ["3", "1.51", "0.02", "0"] {
+        assert_eq!(
+            nearest_leaf(read(far, Millimetre).amount(), &leaves),
+            None,
+            "{far}: no leaf near"
+        );
     }
     assert_eq!(nearest_leaf(read("1", Gram).amount(), &leaves), None, "a mass has no leaf");
 }
@@ -128,15 +137,16 @@ fn shown(text: &str, unit: Unit, large: &str, beside: &str) {
 }
 
 #[test]
-fn an_exact_figure_is_shown_large_where_it_fits() {
-    shown("1/2 in", Millimetre, "12.7", "rounded 13");
+fn what_a_tool_can_be_set_to_is_shown_large() {
+    shown("1/2 in", Millimetre, "12.7", "exact");
+    shown("1 3/4 in", Millimetre, "44.45", "exact");
+    shown("0.0025 in", Millimetre, "0.0635", "exact");
     shown("1/2 in", Inch, "0.5", "exact");
     shown("1/2 in", Foot, "0.042", "rounded");
     shown("2.0 thou", Thou, "2", "exact");
     shown("100 mm", Metre, "0.1", "exact");
-    shown("3.5 kgf·m", NewtonMetre, "34.323275", "rounded 34.32");
+    shown("3.5 kgf·m", NewtonMetre, "34.32", "exactly 34.323275");
     shown("98765432.1 µm", Metre, "98.7654321", "exact");
-    // Ten digits behind the point are more than the column holds.
     shown("1/128 in", Metre, "0.00020", "exactly 0.0001984375");
-    shown("1/128 in", Millimetre, "0.1984375", "rounded 0.20");
+    shown("1/128 in", Millimetre, "0.20", "exactly 0.1984375");
 }

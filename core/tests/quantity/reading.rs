@@ -52,7 +52,19 @@ fn lengths_are_read_as_typed() {
 const UNITS: &[(&str, Unit, Unit)] = &[
     ("25 lb-ft", NewtonMetre, PoundForceFoot),
     ("25 ft-lbs", NewtonMetre, PoundForceFoot),
+    ("25 ft lbs", NewtonMetre, PoundForceFoot),
+    ("25 ftlbs", NewtonMetre, PoundForceFoot),
     ("300 in-lb", NewtonMetre, PoundForceInch),
+    ("300 in lbs", NewtonMetre, PoundForceInch),
+    ("3.5 kgfm", NewtonMetre, KilogramForceMetre),
+    ("3.5 kgm", NewtonMetre, KilogramForceMetre),
+    ("3.5 KGM", NewtonMetre, KilogramForceMetre),
+    ("6900 Pa", Bar, Pascal),
+    ("5 MPa", Bar, Megapascal),
+    ("5 Mpa", Bar, Megapascal),
+    ("80°", Celsius, Celsius),
+    ("180°", Fahrenheit, Fahrenheit),
+    ("80 Grad Celsius", Fahrenheit, Celsius),
     ("3,5 kgf·m", NewtonMetre, KilogramForceMetre),
     ("3.5 kg-m", NewtonMetre, KilogramForceMetre),
     ("34 Nm", PoundForceFoot, NewtonMetre),
@@ -84,6 +96,32 @@ fn the_number_stands_apart_from_its_unit() {
         [("2 thou", "2"), (".002in", ".002"), ("1 1/8 in", "1 1/8"), ("0,05", "0,05")]
     {
         assert_eq!(read(text, Millimetre).number(), number, "{text:?}");
+    }
+}
+
+/// What SI writes with another prefix is never read as ours: BIPM, The International System of Units,
+/// 9th edition (2019), table 7 (m 10⁻³, M 10⁶) and 3.1 (prefix symbols keep their case).
+#[test]
+fn no_prefix_is_read_as_another() {
+    for unit in Unit::all() {
+        let symbol = unit.symbol();
+        let other = match symbol.chars().next() {
+            Some('m') => symbol.replacen('m', "M", 1),
+            Some('M') => symbol.replacen('M', "m", 1),
+            _ => continue,
+        };
+        assert_eq!(Unit::named(&other), None, "{other} is not {symbol}");
+        assert_eq!(Unit::with_prefix_mistaken(&other), Some(unit), "and that is said");
+    }
+    assert_eq!(Unit::named("Mbar"), None, "nor that of the bar");
+    for (text, unit) in [
+        ("mbar", Hectopascal),
+        ("MM", Millimetre),
+        ("KPA", Kilopascal),
+        ("CM", Centimetre),
+        ("Mil", Thou),
+    ] {
+        assert_eq!(Unit::named(text), Some(unit), "{text}: no prefix changes");
     }
 }
 

@@ -3,7 +3,9 @@
 use super::read;
 use Unit::*;
 use pitleaf_core::limits::{Edge, Limit};
-use pitleaf_core::quantity::{Amount, Rounding, Unit, places_for, thou_words};
+use pitleaf_core::quantity::{
+    Amount, Bounds, Dimension, Rounding, Tolerance, Unit, places_for, thou_words,
+};
 
 /// NIST SP 811 (2008), B.7.1: 6.974 951 5 to three, five and seven digits; ties to the even digit.
 #[test]
@@ -35,6 +37,53 @@ fn limits_round_inward() {
     assert_eq!(lower.show(Inch, 3, Rounding::Up), "0.422", "lower");
     assert_eq!(upper.show(Inch, 3, Rounding::Nearest), "0.445", "what nearest would admit");
     assert_eq!(lower.show(Inch, 3, Rounding::Nearest), "0.421", "what nearest would admit");
+}
+
+/// ISO 129-1 writes deviations with their signs behind the size: the limits are the sums.
+#[test]
+fn a_drawings_tolerance_is_read_in_each_of_its_forms() {
+    for (text, unit, lower, upper) in [
+        ("11±0.3", Millimetre, "10.7", "11.3"),
+        ("11 +/- 0.3", Millimetre, "10.7", "11.3"),
+        ("11 +- 0,3", Millimetre, "10.7", "11.3"),
+        ("11 +0.3/-0.1", Millimetre, "10.9", "11.3"),
+        ("11 +0.3 -0.1", Millimetre, "10.9", "11.3"),
+        ("11 -0.1 +0.3", Millimetre, "10.9", "11.3"),
+        ("11 + 0.3 / − 0.1 mm", Inch, "10.9", "11.3"),
+        ("11 mm ± 0.3", Inch, "10.7", "11.3"),
+        ("11 +0.3/-0", Millimetre, "11", "11.3"),
+        ("11 +0.3 +0.1", Millimetre, "11.1", "11.3"),
+        ("-5 +0.3/-0.1", Millimetre, "−5.1", "−4.7"),
+        ("1-1/8 in +0.01/-0.01", Millimetre, "28.321", "28.829"),
+    ] {
+        assert!(Tolerance::is_typed(text), "{text}: seen");
+        let read = Tolerance::read(text, unit, Bounds::widest(Dimension::Length));
+        let (low, high) = read.unwrap_or_else(|fault| panic!("{text}: {fault}")).edges();
+        let shown = [low, high].map(|edge| edge.exact_figure(Millimetre, 6).expect("exact"));
+        assert_eq!(shown, [lower, upper], "{text}");
+    }
+    for text in ["11", "-11", "1-1/8", "1e+9", "1 1/8", "", "+3", "--", "abc"] {
+        assert!(!Tolerance::is_typed(text), "{text}: no tolerance");
+    }
+    let torque = Tolerance::read("35 +2/-3", NewtonMetre, Bounds::widest(Dimension::Torque));
+    let (low, high) = torque.expect("a torque has a tolerance too").edges();
+    assert_eq!((low, high), (read("32", NewtonMetre).amount(), read("37", NewtonMetre).amount()));
+}
+
+/// No text makes it panic, and what comes out is in order.
+#[test]
+fn any_tolerance_is_read_or_refused() {
+    const PIECES: [&str; 12] = ["1", "0.3", "+", "-", "−", "/", "±", " ", "mm", "½", "é", "\u{a0}"];
+    for number in 0..PIECES.len().pow(4) {
+        let text: String = (0..4_u32)
+            .map(|place| PIECES[number / PIECES.len().pow(place) % PIECES.len()])
+            .collect();
+        if let Ok(tolerance) = Tolerance::read(&text, Millimetre, Bounds::widest(Dimension::Length))
+        {
+            let (low, high) = tolerance.edges();
+            assert!(low <= high, "{text}");
+        }
+    }
 }
 
 #[test]

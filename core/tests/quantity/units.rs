@@ -41,6 +41,7 @@ const DEFINED: &[Row] = &[
     (Metre, Millimetre, "1000", ""),
     (Megapascal, Kilopascal, "1000", ""),
     (Hectopascal, Kilopascal, "0.1", ""),
+    (Kilopascal, Pascal, "1000", ""),
     (Litre, Millilitre, "1000", ""),
     (Kilogram, Gram, "1000", ""),
     (Kilonewton, Newton, "1000", ""),

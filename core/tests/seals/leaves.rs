@@ -173,6 +173,33 @@ fn a_trial_bounds_the_gap_by_every_leaf_s_doubt() {
     assert_eq!(set_of_micrometres(&[50], 3).leaves().len(), 1);
 }
 
+/// “Does not go” of such a leaf would send a good seal to the grindstone.
+#[test]
+fn a_leaf_thinner_than_any_is_asked_about_and_read_in_a_likelier_unit() {
+    use Unit::{Inch, Millimetre, Thou};
+    let doubt = |text: &str, unit: Unit| Stack::read(text, unit).expect("a stack").doubt();
+    assert_eq!(
+        doubt("0.25", Thou).as_deref(),
+        Some("0.25 thou is thinner than 0.01 mm: no leaf is made so thin. Is thou the right unit?"),
+        "a quarter of a millimetre, typed as thou"
+    );
+    for (text, unit) in [("0.01", Millimetre), ("0.4", Thou), ("0.0004", Inch)] {
+        assert_eq!(doubt(text, unit), None, "{text} {}", unit.symbol());
+    }
+    for (text, unit, likely) in [
+        ("0.25", Thou, &[Millimetre][..]),
+        ("0.0020", Thou, &[Inch]),
+        ("2", Millimetre, &[Thou]),
+        ("2", Inch, &[Thou]),
+        ("0.05 + 0.1", Thou, &[Millimetre]),
+        ("0.25 thou", Thou, &[]),
+        ("0.002\"", Thou, &[]),
+        ("abc", Thou, &[]),
+    ] {
+        assert_eq!(Stack::likely_units(text, unit), likely, "{text} under {}", unit.symbol());
+    }
+}
+
 #[test]
 fn a_leaf_thicker_than_any_gap_is_asked_about() {
     use Unit::{Inch, Millimetre, Thou};

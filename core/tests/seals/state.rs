@@ -6,8 +6,8 @@ use pitleaf_core::kept;
 use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
-    Bracket, Drawing, GrindingWords, GroundBy, Outcome, SlotState, Step, engine_report, leaf_set,
-    removal_for, slot_report, stages,
+    Bracket, Drawing, GrindingWords, GroundBy, Outcome, SlotState, Stack, Step, Trial,
+    engine_report, last_leaf_unit, leaf_set, removal_for, slot_report, stages, usual_tolerance,
 };
 use std::collections::HashSet;
 
@@ -93,6 +93,34 @@ fn a_slot_goes_from_not_measured_to_fitted() {
     // Two stages: the first has an open end, the second took [0, 33) to [57, 93) in four strokes.
     let known = removal_for(&[], &stages(&pen.book, &build(), 2), GroundBy::Strokes).unwrap();
     assert_eq!((known.fastest.removed.value(Unit::Micrometre), known.fastest.strokes), (93.0, 4));
+}
+
+/// Whoever tries metric leaves on one slot tries them on the next.
+#[test]
+fn the_next_slot_follows_the_leaf_last_tried() {
+    let mut pen = Pen::new();
+    let last = |pen: &Pen| last_leaf_unit(&pen.book, &build());
+    assert_eq!(last(&pen), None, "nothing tried");
+    let inch = Stack::read("2", Unit::Thou).unwrap();
+    let tolerance = usual_tolerance().unwrap();
+    let seen = Trial::with_leaves(Outcome::Goes, inch, tolerance, None).unwrap();
+    pen.write(Fact::Trial { slot: slot(), seen });
+    assert_eq!(last(&pen), Some(Unit::Thou), "thou");
+    let other = Slot::new(2, Face::Rear, 1).unwrap();
+    let metric = Stack::read("0.05", Unit::Millimetre).unwrap();
+    let tolerance = usual_tolerance().unwrap();
+    let seen = Trial::with_leaves(Outcome::DoesNotGo, metric, tolerance, None).unwrap();
+    let id = pen.write(Fact::Trial { slot: other, seen });
+    pen.tried(Outcome::WillNotEnter, &[], None);
+    assert_eq!(
+        last(&pen),
+        Some(Unit::Millimetre),
+        "mm on another slot, and a trial without a leaf"
+    );
+    pen.write(Fact::Withdrawn { entry: id });
+    assert_eq!(last(&pen), Some(Unit::Thou), "a withdrawn trial is none");
+    let elsewhere = EntryId("e99".into());
+    assert_eq!(last_leaf_unit(&pen.book, &elsewhere), None, "another build’s leaves are its own");
 }
 
 #[test]

@@ -14,7 +14,6 @@ use crate::widget::frame;
 use findings::{findings, with_bench};
 use pitleaf_core::faces::{Survey, piece_words, report};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::quantity::{Dimension, Unit};
 use pitleaf_translated::tr;
 pub use survey::survey_screen;
 
@@ -65,8 +64,7 @@ fn pieces(app: App, survey: Survey) -> El {
 pub fn stack_screen() -> Vec<El> {
     let app = app();
     let page = el("main").class("page").live(move || {
-        let unit = app.settings.with(|settings| settings.unit(Dimension::Length));
-        let unit = unit.unwrap_or(Unit::Millimetre);
+        let unit = app.settings.with(|settings| settings.lengths.unit());
         findings(app, &with_bench(app, false, |bench| report::stack(bench, unit)))
     });
     frame(|| tr!("The stack as measured").to_owned(), move || app.build_name(), true, page)

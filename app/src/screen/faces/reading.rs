@@ -4,7 +4,7 @@ use super::picture::where_to_read;
 use super::survey::Work;
 use crate::dom::{El, button, el, text};
 use crate::screen::check::check_frame;
-use crate::widget::{figure_input, help_beside, how_picture, keypad, unit_keys};
+use crate::widget::{figure_input, figure_unit, help_beside, how_picture, keypad, unit_keys_of};
 use pitleaf_core::calculators::Calculator;
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Reading, Unit};
@@ -23,12 +23,11 @@ pub fn reading_view(work: &Work) -> El {
         let at = named.at.get();
         tr!("{} of {count}: {}", at + 1, named.places[at].said())
     });
-    let unit = work.unit;
     let enter = work.clone();
     let figure = el("div")
         .class("figure-line")
         .with(figure_input(tr!("Reading"), work.typed).on_enter(move || enter.on()))
-        .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
+        .with(figure_unit(work.unit, work.typed));
     let fault = work.clone();
     let column = el("div")
         .class("survey-column")
@@ -61,7 +60,11 @@ pub fn reading_view(work: &Work) -> El {
     });
     let keys = el("div")
         .class("check-keys")
-        .with(unit_keys(&[Unit::Thou, Unit::Inch, Unit::Millimetre, Unit::Micrometre], work.unit))
+        .with(unit_keys_of(
+            &[Unit::Thou, Unit::Inch, Unit::Millimetre, Unit::Micrometre],
+            work.unit,
+            work.typed,
+        ))
         .with(keypad(work.typed, extra, [on]));
     check_frame(work.app, answer, keys)
 }

@@ -14,7 +14,7 @@ use pitleaf_core::book::Fact;
 use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
-use pitleaf_core::quantity::{Dimension, Reading, Unit};
+use pitleaf_core::quantity::{Reading, Unit};
 use pitleaf_core::trochoid::Trochoid;
 use std::cell::Cell;
 use std::rc::Rc;
@@ -75,9 +75,8 @@ impl InHand {
         let bore = Memo::new(move || engine(app).geometry().bore());
         let places: Rc<[Place]> = survey.places(bore.get_untracked()).into();
         let draft = draft::at(&hash);
-        let usual = app.settings.with_untracked(|settings| settings.unit(Dimension::Length));
-        let unit = draft.as_ref().and_then(|draft| draft.unit).or(usual);
-        let unit = unit.unwrap_or(Unit::Millimetre);
+        let usual = app.settings.with_untracked(|settings| settings.lengths.unit());
+        let unit = draft.as_ref().and_then(|draft| draft.unit).unwrap_or(usual);
         let kept = draft.as_ref().and_then(|draft| kept::read::<Kept>(&draft.text).ok());
         let (mut kept, less) = kept.unwrap_or_else(|| {
             let inches = matches!(unit, Unit::Inch | Unit::Thou);

@@ -9,12 +9,12 @@ use crate::route::Route;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, call_mark, figure_input, frame, help_beside, keypad, no_such_limit, rule_picture,
-    unit_keys, verdict_card,
+    Shown, call_mark, figure_input, figure_unit, frame, help_beside, keypad, meant_keys,
+    no_such_limit, rule_picture, unit_keys_of, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::limits::{Gauge, Row};
+use pitleaf_core::limits::{Gauge, Row, question};
 use pitleaf_core::quantity::{Amount, Fault, Reading, Span, Unit};
 use pitleaf_core::seals::{Place, SetCheck, SpreadCheck, Step, set_readings};
 use pitleaf_translated::tr;
@@ -88,7 +88,16 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
         .class("figure-line")
         .with(el("b").class("set-place").text_live(here.clone()))
         .with(figure_input(tr!("Reading"), typed).on_enter(move || enter.write()))
-        .with(el("span").class("figure-unit").text_live(move || unit.get().symbol().to_owned()));
+        .with(figure_unit(unit, typed));
+    let meant = el("div").live({
+        let (limit, bounds) = (row.limit.clone(), row.bounds());
+        move || {
+            let question = question(&limit, &typed.get(), unit.get(), bounds);
+            meant_keys(question.map(|asked| asked.ways).unwrap_or_default(), unit, typed)
+                .into_iter()
+                .gather()
+        }
+    });
     let card = {
         let m = SendWrapper::new(m.clone());
         Memo::new(move || m.shown())
@@ -115,6 +124,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     let mut answer = el("div")
         .class("check-answer")
         .with(figure)
+        .with(meant)
         .with(rule)
         .with(verdict_card(card))
         .live(move || whole.whole())
@@ -141,7 +151,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
     }
     let keys = el("div")
         .class("check-keys")
-        .with(unit_keys(&shown_units(row.unit.dimension()), unit))
+        .with(unit_keys_of(&shown_units(row.unit.dimension()), unit, typed))
         .with(keypad(typed, extra_keys(&row), [down]));
     let what = row.what.clone();
     let under = move || {

@@ -12,7 +12,8 @@ use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
-    Ground, GroundBy, LeafFault, Outcome, Stack, Step, Trial, TrialFault, usual_tolerance,
+    Ground, GroundBy, LeafFault, Outcome, Stack, Step, Trial, TrialFault, last_leaf_unit,
+    usual_tolerance,
 };
 use pitleaf_translated::tr;
 
@@ -37,11 +38,12 @@ pub(super) struct TrialKeys {
     known: Memo<Option<SlotAnswer>>,
 }
 
-/// The unit a leaf is typed in where none is chosen: that of the leaves on the bench, else the one the limit
-/// is spoken in on this page.
+/// The unit a leaf is typed in where none is chosen: that of the last trial in any slot, else of the leaves on
+/// the bench, else the one the limit is spoken in on this page.
 fn usual_unit(app: App, spoken: Option<Unit>) -> Unit {
-    let leaf = leaves_on_bench(app).and_then(|set| set.leaves().first().map(|leaf| leaf.unit()));
-    leaf.or(spoken).unwrap_or(Unit::Millimetre)
+    let tried = app.build().and_then(|build| app.book.with(|book| last_leaf_unit(book, &build)));
+    let leaf = || leaves_on_bench(app)?.leaves().first().map(|leaf| leaf.unit());
+    tried.or_else(leaf).or(spoken).unwrap_or(Unit::Millimetre)
 }
 
 /// Parts leaf and count in the draft.
@@ -147,14 +149,19 @@ impl TrialKeys {
         vec![
             self.leaves(),
             fault.text_live(move || self.fault.get().unwrap_or_default()).live(move || {
+                let units = self.fault.with(Option::is_some).then(|| {
+                    self.leaf
+                        .with_untracked(|leaf| Stack::likely_units(leaf, self.unit.get_untracked()))
+                });
+                let read = units.into_iter().flatten().map(|unit| {
+                    let words = tr!("Read as {}", unit.symbol());
+                    button("unit", &words, move || self.unit.set(unit))
+                });
                 let asked = self.asked.get().into_iter();
-                asked
-                    .map(|outcome| {
-                        button("quiet", tr!("Write it all the same"), move || {
-                            self.write(outcome, true)
-                        })
-                    })
-                    .gather()
+                let anyway = asked.map(|outcome| {
+                    button("quiet", tr!("Write it all the same"), move || self.write(outcome, true))
+                });
+                read.chain(anyway).gather()
             }),
             self.leaf_line(),
             self.ground_line(),
