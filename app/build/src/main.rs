@@ -1,13 +1,13 @@
 //! From cargo to a finished folder for a static host.
 //!
 //! ```text
-//! pitleaf-build build                          write `dist`
+//! pitleaf-build build [--small]                write `dist`; smaller, by means of [`small`]
 //! pitleaf-build serve [--port N] [--dir DIR]   serve it on loopback; port 0 takes any free one
 //! pitleaf-build sizes [--dir DIR] [BUDGET…]     count the bytes of each language; fail above BUDGET (brotli)
 //! ```
 //!
-//! The way of a build, for each language: cargo ([`compile`]) → wasm-bindgen ([`bindings`]) → wasm-opt ([`optimise`])
-//! → names shared by both, and terser ([`script`]) → names by the hash of the final bytes, page, service worker ([`site`]) → `dist`.
+//! The way of a build, for each language: cargo ([`compile`]) → wasm-bindgen ([`bindings`]) → wasm-opt and terser
+//! ([`optimise`]) → names by the hash of the final bytes, page, service worker ([`site`]) → `dist`.
 
 mod arguments;
 mod bindings;
@@ -16,10 +16,10 @@ mod fonts;
 mod hash;
 mod language;
 mod optimise;
-mod script;
 mod serve;
 mod site;
 mod sizes;
+mod small;
 mod stylesheet;
 mod template;
 mod workspace;
@@ -43,7 +43,7 @@ fn main() -> ExitCode {
 fn run() -> Result<()> {
     let workspace = Workspace::here();
     match arguments::parse(std::env::args().skip(1))? {
-        Command::Build => build(&workspace),
+        Command::Build { small } => build(&workspace, small),
         Command::Serve { port, dir } => serve::serve(&dir.unwrap_or(workspace.dist()), port),
         Command::Sizes { dir, budgets } => {
             sizes::report(&dir.unwrap_or(workspace.dist()), &budgets)
@@ -51,13 +51,16 @@ fn run() -> Result<()> {
     }
 }
 
-fn build(workspace: &Workspace) -> Result<()> {
+fn build(workspace: &Workspace, small: bool) -> Result<()> {
+    if !small && !compile::can_compile() {
+        println!("the toolchain in use lacks {}; trying --small", compile::TARGET);
+        return build(workspace, true);
+    }
     let mut sites = Vec::new();
     for language in Language::ALL {
-        let compiled = compile::compile(workspace, language)?;
-        let bound = bindings::bind(workspace, &compiled)?;
-        let (wasm, names) = optimise::optimise(workspace, &bound.wasm)?;
-        let script = script::shorten(workspace, &bound.script, &names)?;
+        let (wasm, script) =
+            if small { small_half(workspace, language)? } else { half(workspace, language)? };
+        let script = optimise::script(workspace, &script)?;
         let source = site::Source::read(workspace, wasm, script, language)?;
         sites.push((language, site::assemble(&source)?));
     }
@@ -65,4 +68,21 @@ fn build(workspace: &Workspace) -> Result<()> {
     let count: usize = sites.iter().map(|(_, site)| site.files().len()).sum();
     println!("built {count} files in {}", workspace.dist().display());
     Ok(())
+}
+
+/// Module and script of a language.
+fn half(workspace: &Workspace, language: Language) -> Result<(Vec<u8>, String)> {
+    let compiled = compile::compile(workspace, language)?;
+    let bound = bindings::bind(workspace, &compiled)?;
+    let (wasm, _) = optimise::module(workspace, &bound.wasm, &[])?;
+    Ok((wasm, bound.script))
+}
+
+/// The same, smaller.
+fn small_half(workspace: &Workspace, language: Language) -> Result<(Vec<u8>, String)> {
+    let compiled = small::compile(workspace, language)?;
+    let bound = bindings::bind(workspace, &compiled)?;
+    let (wasm, printed) = optimise::module(workspace, &bound.wasm, &small::SHORTEN)?;
+    let script = small::shorten(&bound.script, &small::Names::read(&printed)?)?;
+    Ok((wasm, script))
 }

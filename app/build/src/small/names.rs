@@ -1,11 +1,7 @@
-//! The module's script made small: what nothing calls taken out, the names shared with the module
-//! shortened, the rest by terser.
+//! The names that the module shares with its script, shortened in both; what nothing calls taken out.
 
-use crate::workspace::Workspace;
 use anyhow::{Context, Result, ensure};
 use std::collections::BTreeMap;
-use std::fs;
-use std::process::Command;
 
 /// Classes for streams of server functions, which Leptos brings along and the app does not have. Their
 /// exports start with the same word in small letters.
@@ -18,10 +14,10 @@ pub(crate) struct Names {
     exports: BTreeMap<String, String>,
 }
 
-/// wasm-opt's argument that takes out the exports only unused classes call.
-pub(crate) fn without_unused_exports() -> String {
-    format!("--remove-exports=*{}*", UNUSED.to_lowercase())
-}
+/// What wasm-opt is told so that it shortens the names, prints them, and takes out the exports that only
+/// [`UNUSED`] classes call.
+pub(crate) const SHORTEN: [&str; 2] =
+    ["--remove-exports=*intounderlying*", "--minify-imports-and-exports-and-modules"];
 
 impl Names {
     /// Reads what wasm-opt prints: `["./app_bg.js", "long", "a"],` for an import, `["long", "b"],`
@@ -45,25 +41,12 @@ impl Names {
     }
 }
 
-/// Makes the script of a module with shortened names.
+/// The script of a module with shortened names, without what nothing calls.
 ///
 /// # Errors
-/// node or the npm packages are missing, or the script does not look as expected.
-pub(crate) fn shorten(workspace: &Workspace, script: &str, names: &Names) -> Result<String> {
-    let script = renamed(&without_unused(script)?, names)?;
-    let folder = workspace.target().join("pitleaf-build");
-    let (long, short) = (folder.join("long.js"), folder.join("short.js"));
-    fs::write(&long, script).with_context(|| format!("{} can't be written", long.display()))?;
-    let tool = workspace.node_modules().join("terser/bin/terser");
-    ensure!(tool.exists(), "terser is missing; run app/setup, which fetches it from npm");
-    let status = Command::new("node")
-        .arg(&tool)
-        .args(["--module", "--ecma", "2020", "--compress", "passes=2", "--mangle", "--output"])
-        .args([&short, &long])
-        .status()
-        .context("node could not be started; run app/setup")?;
-    ensure!(status.success(), "terser refused {}", long.display());
-    fs::read_to_string(&short).with_context(|| format!("{} can't be read", short.display()))
+/// The script does not look as expected.
+pub(crate) fn shorten(script: &str, names: &Names) -> Result<String> {
+    renamed(&without_unused(script)?, names)
 }
 
 /// The script without the classes that nothing makes.
