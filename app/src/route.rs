@@ -47,6 +47,8 @@ pub enum Route {
     Survey(Survey, String),
     /// The stack as measured.
     Stack,
+    /// What was done to a face, in every build.
+    FaceLedger(String),
     /// Joints: threads, clamp, fits, oil.
     Joints(Job),
     /// A slot's mark, in words and drawn.
@@ -119,6 +121,7 @@ impl Route {
             ["slot", slot] => Self::Slot(Slot::named(slot)?),
             ["faces"] => Self::Faces,
             ["faces", "stack"] => Self::Stack,
+            ["faces", "ledger", piece] => Self::FaceLedger(plain(piece)?),
             ["faces", survey] => Self::Survey(Survey::named(survey)?, String::new()),
             ["faces", survey, piece] => Self::Survey(Survey::named(survey)?, plain(piece)?),
             ["joints", ref job @ ..] => Self::Joints(Job::read(job)?),
@@ -152,6 +155,7 @@ impl Route {
             Self::Slot(slot) => format!("#/slot/{slot}"),
             Self::Faces => "#/faces".to_owned(),
             Self::Stack => "#/faces/stack".to_owned(),
+            Self::FaceLedger(piece) => format!("#/faces/ledger/{piece}"),
             Self::Survey(survey, piece) if piece.is_empty() => format!("#/faces/{}", survey.word()),
             Self::Survey(survey, piece) => format!("#/faces/{}/{piece}", survey.word()),
             Self::Joints(job) => format!("#/joints{}", job.path()),
@@ -188,6 +192,7 @@ impl Route {
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Survey(..) | Self::Stack => Self::Faces,
+            Self::FaceLedger(piece) => Self::Survey(Survey::Lapping, piece),
             Self::Mark(slot) | Self::HotGap(Some(slot)) => Self::Slot(*slot),
             Self::Set(_) => Self::Sets,
             Self::SealTable
@@ -240,6 +245,7 @@ mod tests {
             Route::Survey(Survey::Flatness, "intermediate-1-rear".into()),
             Route::Survey(Survey::EndPlay, String::new()),
             Route::Stack,
+            Route::FaceLedger("intermediate-1-rear".into()),
             Route::Mark(slot),
             Route::Leaves,
             Route::HotGap(None),

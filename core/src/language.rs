@@ -85,6 +85,8 @@ const PARTS: &[(&str, &str)] = &[
     ("flatness wanted", tr!("flatness wanted")),
     ("case depth", tr!("case depth")),
     ("growth in hardening", tr!("growth in hardening")),
+    ("finish after hardening", tr!("finish after hardening")),
+    ("compound layer", tr!("compound layer")),
     ("least", tr!("least")),
     ("most", tr!("most")),
 ];

@@ -59,6 +59,7 @@ pub const PLACES: &[(&str, &str)] = &[
     ("faces-straightedge", "#/faces/straightedge/front"),
     ("faces-straightedge-read", "#/faces/straightedge/rear"),
     ("faces-lapping", "#/faces/lapping/front"),
+    ("faces-ledger", "#/faces/ledger/front"),
     ("faces-width", "#/faces/housing-width/rotor-1"),
     ("faces-rotor-read", "#/faces/rotor-width/rotor-2"),
     ("faces-strip-read", "#/faces/plastic-gauge/rotor-1"),

@@ -99,7 +99,7 @@ fn the_spacer_is_chosen_and_the_end_play_measured_again() {
     for text in ["0.10", "0.11", "0.10", "8.000"] {
         read(&phone, text);
     }
-    phone.until_says("Predicted, with 7.950 mm.");
+    phone.until_says("Predicted, with 7.950 mm: that would be within the limit.");
     phone.tap(&button("Write down"));
     phone.until_notice("4 readings");
     phone.tap(&button("Fit this one"));
@@ -222,10 +222,51 @@ fn a_straightedge_brackets_and_a_lapping_plan_says_what_goes() {
         "0.080 mm · 3.15 thou",
         "test the hardness there",
         "−0.070 mm to −0.050 mm",
-        "Lap, then harden.",
+        "Lap, then harden",
+        "Rough lap, harden, then a light finish",
     ] {
         assert!(plan.contains(wanted), "{wanted} is missing in {plan}");
     }
+}
+
+/// A housing that comes back in another build brings with it what came off it before.
+#[test]
+fn what_was_lapped_off_comes_back_with_the_casting_mark() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    let mark = textbox("Casting mark");
+    let write = |figure: (&str, &str), operation: &str| {
+        phone.tap(&button(operation));
+        phone.tap(&button("mm"));
+        phone.fill(&textbox(figure.0), figure.1);
+        phone.tap(&button("Write down"));
+        phone.until_notice("Written front");
+    };
+    phone.open_build("Kestrel");
+    phone.go("#/faces/lapping/front");
+    phone.tap(&button("Show result"));
+    phone.tap(&link("What was done to this face"));
+    phone.until_says("The book has nothing of a face of this mark yet.");
+    phone.tap(&button("Write down"));
+    phone.until_says("Give the mark cast into the housing");
+    phone.fill(&mark, "R5 A");
+    phone.fill(&textbox("Least depth"), "0.10");
+    phone.fill(&textbox("Greatest depth"), "0.15");
+    write(("Taken off before", "0.02"), "came in");
+    write(("Taken off", "0.06"), "lapped");
+    phone.until_says("Off since it was hardened: 0.080 mm");
+    phone.until_says("Some is left everywhere.");
+
+    phone.go("#/open");
+    phone.open_build("Harrier");
+    phone.go("#/faces/ledger/front");
+    phone.fill(&mark, "r5 a");
+    phone.until_says("Off since it was hardened: 0.080 mm");
+    write(("Taken off", "0.08"), "lapped");
+    phone.until_says("Off since it was hardened: 0.160 mm");
+    phone.until_says("Gone where most came off");
+    phone.go("#/work/decisions");
+    phone.until_says("front Side housing, taken off a face by lapping");
 }
 
 /// Widths of the whole engine: 3 × 50 and 2 × 80 mm make 310.

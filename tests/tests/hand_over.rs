@@ -180,6 +180,7 @@ const READ: &[(&str, &str, &str)] = &[
     ("side-housing-lapped-off", "mm", "0.04"),
     ("side-housing-roughness", "µm", "0.4"),
     ("side-housing-step-side-seal", "mm", "0.03"),
+    ("side-housing-thickness-spread", "mm", "0.01"),
     ("side-housing-warp", "mm", "0.02"),
     ("side-seal-gap-fi", "mm", "0.07"),
     ("side-seal-slot-clearance", "mm", "0.05"),
@@ -234,7 +235,9 @@ fn walk(phone: &Browser) -> usize {
         pieces.iter().for_each(|piece| measure(phone, piece));
         phone.until_says("The book has it so.");
         let read = phone.text(&list("Readings"));
-        assert!(read.matches("Meets").count() >= pieces.len(), "{here}: {read}");
+        // What lapping takes off has no limit of its own: it is read, and has no verdict.
+        let answer = if here.contains("/lapped-off") { "Read" } else { "Meets" };
+        assert!(read.matches(answer).count() >= pieces.len(), "{here}: {read}");
         phone.tap_screen("Bench");
         phone.tap(&link("What was I doing?").starting());
         phone.until("the next step", |phone| phone.place() != "#/");

@@ -129,7 +129,11 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
     let ruled = row.clone();
     let rule = el("div").live(move || {
         let hand = judged.get().map(|(reading, judged)| (reading.amount(), judged.verdict.guard));
-        vec![rule_picture(&ruled.limit, in_force.get(), hand)]
+        let is_to_keep = ruled.limit.has_edge();
+        is_to_keep
+            .then(|| rule_picture(&ruled.limit, in_force.get(), hand))
+            .into_iter()
+            .gather()
     });
     let answer = el("div")
         .class("check-answer")

@@ -43,6 +43,7 @@ pub fn of(route: Route) -> Vec<El> {
         Route::Faces => faces::screen(),
         Route::Survey(survey, piece) => faces::survey_screen(survey, &piece),
         Route::Stack => faces::stack_screen(),
+        Route::FaceLedger(piece) => faces::ledger_screen(&piece),
         Route::Joints(job) => joints::screen(&job),
         Route::Seals(rotor, face) => seals::face_screen(rotor, face),
         Route::SealTable => seals::table_screen(),

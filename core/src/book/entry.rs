@@ -1,8 +1,8 @@
 //! An entry: one small fact about a build, written once and never changed.
 
 use super::Slot;
-use crate::faces::ReadingSet;
 use crate::faces::report::SpacerChoice;
+use crate::faces::{FaceWork, ReadingSet};
 use crate::kept::{Json, Kept, Refused};
 use crate::language;
 use crate::limits::{BuildKind, Edge, GaugeKind, PermissibleError, Row};
@@ -124,6 +124,8 @@ pub enum Fact {
     Readings(ReadingSet),
     /// A spacer was chosen for the end play.
     Spacer(SpacerChoice),
+    /// Something was done to a face of a side housing: lapped, hardened, finished; or how it came in.
+    FaceWork(FaceWork),
     /// A note.
     Note {
         /// About which part or place; may be empty.
@@ -225,6 +227,7 @@ kept_variants!(Fact {
     "gauge" = Gauge { kind, resolution, error },
     "readings" = Readings(inside),
     "spacer" = Spacer(inside),
+    "face-work" = FaceWork(inside),
     "note" = Note { about: or_usual, words },
     "tightening-order" = TighteningOrder { joint, order, shares, torque, unit, elsewhere: left_out, circle: left_out, places: left_out },
     "tightened" = Tightened { joint, pass, of, torque, unit },

@@ -81,6 +81,7 @@ impl Fact {
             Self::Route(fact) => Some(Subject::Route(fact.subject())),
             Self::SignedOff { .. } | Self::Reopened { .. } => Some(Subject::SignOff),
             Self::Opened { .. }
+            | Self::FaceWork(_)
             | Self::Note { .. }
             | Self::Withdrawn { .. }
             | Self::Restored { .. } => None,
@@ -92,7 +93,7 @@ impl Fact {
     /// Whether it belongs to the shop and holds for every build.
     #[must_use]
     pub fn is_of_the_shop(&self) -> bool {
-        matches!(self, Self::Limit(_) | Self::Leaves(_) | Self::Gauge { .. })
+        matches!(self, Self::Limit(_) | Self::Leaves(_) | Self::Gauge { .. } | Self::FaceWork(_))
             || matches!(self, Self::Readings(set) if set.of == Survey::Spacers)
     }
 }

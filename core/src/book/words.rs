@@ -1,6 +1,7 @@
 //! An entry in words: one line for the book's pages and its search.
 
 use super::{Book, Entry, Fact, Figure};
+use crate::faces::piece_words;
 use crate::gather::Gather;
 use crate::language::{inside, said};
 use crate::letters::{self, capital};
@@ -120,6 +121,10 @@ impl Entry {
             Fact::Spacer(choice) => plain(
                 "Spacer chosen",
                 format!("{}, predicted {}", said(&choice.spacer), choice.predicted),
+            ),
+            Fact::FaceWork(work) => plain(
+                &format!("{} · face of mark {}", piece_words(&work.piece), work.mark),
+                work.to_string(),
             ),
             Fact::Note { about, words } => {
                 plain(if about.is_empty() { "Note" } else { about }, words.clone())

@@ -10,7 +10,7 @@ use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 /// A length with its standard uncertainty (one standard deviation).
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Measured {
     /// The best estimate.
     pub value: Length,

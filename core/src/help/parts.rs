@@ -105,7 +105,7 @@ pub(super) const TOPICS: &[Topic] = &[
         id: "side-housing-lapped-off",
         title: "What lapping takes off",
         rows: &["side-housing-lapped-off"],
-        what: "How much was taken off one face, in all the times it was lapped.",
+        what: "How much was taken off one face. What counts is the sum over all the times since it was hardened.",
         why: "The face is hard only to a small depth. Below that it must be hardened again, or it wears away within hours.",
     },
     Topic {

@@ -200,7 +200,8 @@ fn limit_as_written(limit: &Limit) -> String {
     limit.unit().map_or_else(String::new, |unit| limit_line(limit, unit))
 }
 
-/// A limit in one line: `0.0015 … 0.0040 in`, rounded inward where the unit is not its own.
+/// A limit in one line: `0.0015 … 0.0040 in`, rounded inward where the unit is not its own; that there is none
+/// where it has no edge.
 #[must_use]
 #[translated]
 pub fn limit_line(limit: &Limit, unit: Unit) -> String {
@@ -211,8 +212,9 @@ pub fn limit_line(limit: &Limit, unit: Unit) -> String {
         (Some(lower), Some(upper)) => format!("{lower}…{upper}\u{a0}{symbol}"),
         (Some(lower), None) => format!("at least {lower}\u{a0}{symbol}"),
         (None, Some(upper)) => format!("at most {upper}\u{a0}{symbol}"),
-        (None, None) => limit.wear.as_ref().map_or_else(String::new, |edge| {
-            format!("worn at {} {symbol}", edge.show(unit, Rounding::Nearest))
-        }),
+        (None, None) => limit.wear.as_ref().map_or_else(
+            || "no limit".to_owned(),
+            |edge| format!("worn at {} {symbol}", edge.show(unit, Rounding::Nearest)),
+        ),
     }
 }

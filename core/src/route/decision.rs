@@ -5,8 +5,8 @@ use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
 use super::{Choice, Open, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Slot, Subject, call};
-use crate::faces::ReadingSet;
-use crate::faces::report::{on_bench, report};
+use crate::faces::report::{LAPPED_OFF, on_bench, report};
+use crate::faces::{Ledger, ReadingSet, Survey};
 use crate::gather::Gather;
 use crate::language;
 use crate::limits::{Call, Row, Sheet, limit_line, place_words};
@@ -144,13 +144,26 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
         // What a spacer would give is a prediction, and no reading.
         for found in found.unwrap_or_default().into_iter().filter(|found| found.offer.is_none()) {
             let row = found.row.as_deref().and_then(|row| sheet.row(row));
-            if let (Some(row), Some(call)) = (row, found.call) {
+            if let (Some(row), Some(call), false) = (row, found.call, found.is_predicted) {
                 let (place, reading) = (set.piece.clone(), found.figure);
                 all.push(Read { row, place, reading, call, order: entry.order });
             }
         }
     }
+    all.extend(skins(book, build, sheet));
     all
+}
+
+/// Faces lapped through their case, or perhaps: by all that was done to them in every build.
+fn skins<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<Read<'book>> {
+    let Some((_, _, rotors, _)) = book.opening(build) else { return Vec::new() };
+    let skin = |place: String| {
+        let ledger = Ledger::of(book, build, sheet, &place)?;
+        let (row, reading) = (sheet.row(LAPPED_OFF)?, ledger.off_words());
+        let order = ledger.lines.last()?.entry.order;
+        Some(Read { row, place, reading, call: ledger.call()?, order })
+    };
+    Survey::Lapping.pieces(rotors).into_iter().filter_map(skin).gather()
 }
 
 /// Whether a gap was typed before the slot's last trial or fresh seal, which tell more of it as it is now.

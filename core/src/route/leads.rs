@@ -15,6 +15,8 @@ pub enum LeadsTo {
     Slots(u8, Face),
     /// The end play.
     EndPlay,
+    /// Faces: what came off each.
+    Faces,
     /// The customer's words and the engine.
     Description,
     /// The compression of the first rotor.
@@ -28,7 +30,7 @@ pub enum LeadsTo {
 }
 
 /// The steps of the usual route that are done elsewhere, by their ids.
-pub const STEPS: [(&str, LeadsTo); 13] = [
+pub const STEPS: [(&str, LeadsTo); 14] = [
     ("dowels-known", LeadsTo::OilFeed),
     ("tightened", LeadsTo::TighteningOrder),
     ("slots-marked", LeadsTo::Slots(1, Face::Front)),
@@ -39,6 +41,7 @@ pub const STEPS: [(&str, LeadsTo); 13] = [
     ("compression-after", LeadsTo::Compression),
     ("fates", LeadsTo::Decisions),
     ("agreed", LeadsTo::Decisions),
+    ("lapped-off", LeadsTo::Faces),
     ("outline-drawn", LeadsTo::Ports),
     ("outline-clear", LeadsTo::Ports),
     ("handed-over", LeadsTo::BuildSheet),

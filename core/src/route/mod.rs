@@ -39,7 +39,7 @@ pub use file::{FileFault, MOST_BYTES, read, write};
 pub use leads::{LeadsTo, STEPS as LEADING_STEPS};
 pub use outlines::{Cut, OVERHANG, cuts};
 use pitleaf_translated::tr;
-pub use progress::{Progress, Refusal, Standing, State};
+pub use progress::{Piece, Progress, Refusal, Standing, State};
 pub use routing::{Edit, Routing, RoutingFault};
 pub use sheet::{BuildSheet, Copy, Row, Section};
 pub use sign_off::{Open, OpenPoints, SignFault};

@@ -6,6 +6,8 @@ use super::fact::{subject_left, subject_of_step};
 use super::own_route::OwnRoute;
 use super::{RouteFact, Routing, Stage, Station};
 use crate::book::{Book, BuildId, Entry, EntryId, Fact, Subject, call};
+use crate::faces::report::LAPPED_OFF;
+use crate::faces::{Survey, is_lapped};
 use crate::gather::Gather;
 use crate::limits::{Call, Sheet};
 use crate::order::InOrder;
@@ -68,8 +70,19 @@ pub struct Standing {
     pub why: String,
     /// What the book answers, for a hold that it answers.
     pub answer: String,
-    /// The pieces it is read on, with the verdict on each that was read.
-    pub pieces: Vec<(String, Option<Call>)>,
+    /// The pieces it is read on.
+    pub pieces: Vec<Piece>,
+}
+
+/// A piece that a station is read on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Piece {
+    /// Its name; empty where there is only one.
+    pub name: String,
+    /// Whether it was read.
+    pub is_read: bool,
+    /// The verdict; none where it was not read, or its row has no limit.
+    pub call: Option<Call>,
 }
 
 /// A build's route with everything the book says of it.
@@ -210,7 +223,7 @@ impl Progress {
         if !standing.answer.is_empty() {
             return Err(Refusal::Book(standing.answer.clone()));
         }
-        let read = standing.pieces.iter().filter(|(_, call)| call.is_some()).count();
+        let read = standing.pieces.iter().filter(|piece| piece.is_read).count();
         if read < standing.pieces.len() {
             return Err(Refusal::NotRead(read, standing.pieces.len()));
         }
@@ -237,7 +250,7 @@ fn standing(
         _ => None,
     });
     let row = station.row().and_then(|row| sheet.row(row));
-    let pieces: Vec<(String, Option<Call>)> = row.map_or_else(Vec::new, |row| {
+    let pieces: Vec<Piece> = row.map_or_else(Vec::new, |row| {
         let is_again = before.iter().any(|other| {
             other.station.row() == station.row() && other.station.place == station.place
         });
@@ -246,11 +259,20 @@ fn standing(
             let entry = book.current(build, &subject)?;
             let Fact::Figure(figure) = &entry.fact else { return None };
             let counts = !is_again || is_behind(book, build, &station, before, entry);
-            counts.then(|| call(figure, sheet)).flatten()
+            let is_readable = !row.limit.has_edge() && figure.reading().is_ok();
+            let call = call(figure, sheet);
+            (counts && (call.is_some() || is_readable)).then_some(call)
         };
-        station.pieces(row, rotors).into_iter().map(|piece| (piece.clone(), read(&piece))).gather()
+        let faces = Survey::Lapping.pieces(rotors);
+        let piece = |name: String| {
+            let call = read(&name);
+            let is_read =
+                call.is_some() || (row.id == LAPPED_OFF && is_lapped(book, build, &name, &faces));
+            Piece { name, is_read, call: call.flatten() }
+        };
+        station.pieces(row, rotors).into_iter().map(piece).gather()
     });
-    let is_read = !pieces.is_empty() && pieces.iter().all(|(_, call)| call.is_some());
+    let is_read = !pieces.is_empty() && pieces.iter().all(|piece| piece.is_read);
     let (answers, answer) = match station.step.kind {
         super::Kind::Hold(answer) => asked(book, build, rotors, answer, before),
         _ => (None, String::new()),
@@ -301,9 +323,9 @@ pub(super) fn done_by<'book>(
     standing: &Standing,
 ) -> Option<&'book Entry> {
     let marked = standing.done.as_ref().and_then(|id| book.entry(id));
-    let read = standing.pieces.iter().filter_map(|(piece, _)| {
+    let read = standing.pieces.iter().filter_map(|piece| {
         let row = standing.station.row()?.to_owned();
-        book.current(build, &Subject::Figure(row, piece.clone()))
+        book.current(build, &Subject::Figure(row, piece.name.clone()))
     });
     marked.into_iter().chain(read).max_by_key(|entry| entry.place())
 }

@@ -5,6 +5,7 @@ mod end_play;
 mod flatness;
 mod lapping;
 mod leaves;
+mod ledger;
 mod own_places;
 mod relief;
 mod runout;

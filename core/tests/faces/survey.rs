@@ -2,7 +2,7 @@
 
 use super::read;
 use pitleaf_core::faces::report::{Bench, Finding, SpacerChoice, direction, report, stack};
-use pitleaf_core::faces::{LANDS, Place, ReadingSet, Sense, Survey, piece_words};
+use pitleaf_core::faces::{LANDS, Place, ReadingSet, Sense, Skin, Survey, piece_words};
 use pitleaf_core::kept;
 use pitleaf_core::limits::{BuildKind, Call, Edge, Gauge, GaugeKind, Sheet, Side};
 use pitleaf_core::quantity::{Unit, usual_leaves};
@@ -27,6 +27,7 @@ fn bench<'a>(sheet: &'a Sheet, set: &'a dyn Fn(Survey, &str) -> Option<ReadingSe
         chosen: None,
         set,
         order: &|_, _| None,
+        skin: &|_| Skin::default(),
     }
 }
 
@@ -252,14 +253,46 @@ fn lapping_says_what_goes_and_in_which_order() {
     let case = finding(&all, "Hardened case left");
     assert_eq!(case.figure, "0.000 mm to 0.120 mm", "case");
     assert!(case.says.contains("test the hardness there"), "{}", case.says);
-    assert_eq!(
-        finding(&all, "Change of the stack’s length").figure,
-        "−0.080 mm · −3.15 thou",
-        "stack"
+    let in_all = finding(&all, "Off since it was hardened, this included");
+    assert!(in_all.says.starts_with("At least: what came off before is not known."), "{in_all:?}");
+    let changes = |all: &[Finding]| {
+        ["Lapped, hardened last", "Finished after hardening"].map(|order| {
+            let what = format!("{order}: change of the stack’s length");
+            finding(all, &what).figure.clone()
+        })
+    };
+    assert_eq!(changes(&all), ["−0.080 mm · −3.15 thou", ""], "no growth, no finish given");
+    // By hand: 0.08 off, 0.01 to 0.03 grown, and then 0.006 finished off of a layer of 0.010 to 0.020.
+    let texts = ["0.05", "0.08", "0.01", "0.05", "0.20", "0.01", "0.03", "0.006", "0.010", "0.020"];
+    let both = with(&set(Survey::Lapping, "front", &texts), &[], None);
+    assert_eq!(changes(&both), ["−0.070 mm to −0.050 mm", "−0.076 mm to −0.056 mm"], "both orders");
+    let layer = finding(&both, "Finished after hardening: change of the stack’s length");
+    assert_eq!(layer.says, "0.004 mm to 0.014 mm of the compound layer stays.");
+    assert!(
+        finding(&all, "Order").says.contains("Rough lap, harden, then a light finish"),
+        "order"
     );
-    assert!(finding(&all, "Order").says.starts_with("Lap, then harden."), "order");
     let empty = with(&set(Survey::Lapping, "front", &[]), &[], None);
     assert_eq!(empty[0].says, "Read the face first, or type its flatness.", "nothing known");
+}
+
+/// A plan is of what is not done yet, and without the case's depth it can say nothing of the case.
+#[test]
+fn a_lapping_plan_has_no_verdict_and_no_case_without_its_depth() {
+    for texts in [["0.05", "0.00", "0.01", "", ""], ["0.05", "0.00", "0.01", "0.30", "0.50"]] {
+        let all = with(&set(Survey::Lapping, "front", &texts), &[], None);
+        for found in &all {
+            assert_eq!((found.call, found.is_predicted), (None, true), "{found:?}");
+        }
+        let case = finding(&all, "Hardened case left");
+        if texts[3].is_empty() {
+            assert!(case.figure.is_empty(), "{case:?}");
+            assert!(case.says.starts_with("Can’t say: the case depth is not given."), "{case:?}");
+            assert!(case.says.ends_with("ask for hardening again at any removal."), "{case:?}");
+        } else {
+            assert!(case.says.starts_with("It may be gone"), "not known what came off: {case:?}");
+        }
+    }
 }
 
 #[test]
@@ -382,6 +415,31 @@ fn runout_points_to_its_high_side() {
         seven[0].says, "Read all 8 places: the direction needs them evenly spaced.",
         "one short"
     );
+}
+
+/// By hand: 0.115 mm with 8.00 in; each spacer at hand adds what it is thicker, and 0.040 to 0.070 is the limit.
+#[test]
+fn a_spacer_not_fitted_has_no_verdict_and_says_what_it_would_give() {
+    let play = set(Survey::EndPlay, "", &["0.115", "", "", "8.00"]);
+    let all = with(&play, &[set(Survey::Spacers, "", &["8.02", "7.98", "7.88", "7.94"])], None);
+    let told = |spacer: &str| {
+        let found = finding(&all, spacer);
+        assert_eq!((found.call, found.row.as_deref()), (None, None), "{spacer} is no reading");
+        assert!(found.is_predicted, "{spacer}");
+        (found.figure.as_str(), found.says.rsplit(": ").next().unwrap_or_default())
+    };
+    assert_eq!(told("spacer A"), ("0.135 mm · 5.31 thou", "that would be too much."));
+    assert_eq!(told("spacer C"), ("−0.005 mm · −0.20 thou", "that would be too little."));
+    assert_eq!(told("spacer D"), ("0.055 mm · 2.17 thou", "that would be within the limit."));
+    assert!(all.iter().all(|found| found.what != "Spacer to fit"), "one of them fits");
+    let none = with(&play, &[set(Survey::Spacers, "", &["8.02", "8.04", "8.10"])], None);
+    assert_eq!(none[1].says, "None of the spacers at hand fits.", "said before they are listed");
+    assert_eq!(
+        finding(&none, "Thickness to order or grind").figure,
+        "7.940 mm · 0.31260 in",
+        "what would"
+    );
+    assert_eq!(none[0].call, Some(Call::DoesNotMeet(Side::Above)), "the play that was read");
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Every hold, tried and refused once, on the way through a whole build.
 
-use super::Shop;
 use super::sheet::{section, sheet as printed};
+use super::{Shop, unread};
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::joints::bolts::Bolts;
 use pitleaf_core::joints::plan::Plan;
@@ -210,7 +210,7 @@ fn a_reading_as_it_came_closes_no_later_step_and_no_hold() {
     shop.mark("front-bolt", "J.", "the wrench is out of the house");
     answer(&mut shop, "passes-complete");
     assert_ne!(standing(&shop, "end-play").state, State::Done, "read before the front bolt");
-    assert_eq!(standing(&shop, "end-play").pieces, [(String::new(), None)], "no verdict of then");
+    assert_eq!(standing(&shop, "end-play").pieces, [unread("")], "no verdict of then");
     assert_ne!(standing(&shop, "end-play-last").state, State::Done, "read before the passes");
     shop.read("end-play", "", "0.055", Unit::Millimetre);
     assert_eq!(standing(&shop, "end-play").state, State::Done, "read again");

@@ -8,6 +8,7 @@ mod edits;
 mod fact;
 mod file;
 mod holds;
+mod measured_last;
 mod one_verdict;
 mod progress;
 mod sheet;
@@ -17,7 +18,12 @@ mod usual;
 use pitleaf_core::book::{Book, Entry, EntryId, FORMAT, Fact, Figure};
 use pitleaf_core::limits::{BuildKind, GaugeKind, Sheet};
 use pitleaf_core::quantity::Unit;
-use pitleaf_core::route::{Progress, RouteFact};
+use pitleaf_core::route::{Piece, Progress, RouteFact};
+
+/// A piece that nobody has read yet.
+fn unread(name: &str) -> Piece {
+    Piece { name: name.to_owned(), is_read: false, call: None }
+}
 
 /// A book with one build, written to entry by entry.
 struct Shop {

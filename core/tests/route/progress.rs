@@ -1,6 +1,6 @@
 //! Where a build stands, and where it was left.
 
-use super::Shop;
+use super::{Shop, unread};
 use pitleaf_core::book::{Fact, Slot};
 use pitleaf_core::limits::{BuildKind, Call};
 use pitleaf_core::quantity::Unit;
@@ -55,19 +55,19 @@ fn a_measure_is_done_once_every_piece_is_read_and_shows_each_verdict() {
         let progress = shop.progress();
         progress.standings[progress.place(key).expect("a step")].clone()
     };
-    assert_eq!(standing(&shop, "side-warp/rear").pieces, [("rear".to_owned(), None)], "its piece");
+    assert_eq!(standing(&shop, "side-warp/rear").pieces, [unread("rear")], "its piece");
     shop.read("side-housing-warp", "rear", "0.02", Unit::Millimetre);
     assert_eq!(standing(&shop, "side-warp/rear").state, State::Done, "read");
     assert_eq!(standing(&shop, "side-warp/front").state, State::Ready, "not yet");
     let gaps = standing(&shop, "side-gap-na/1F").pieces;
-    let names: Vec<&str> = gaps.iter().map(|(name, _)| name.as_str()).collect();
+    let names: Vec<&str> = gaps.iter().map(|piece| piece.name.as_str()).collect();
     assert_eq!(names, ["1F-AB", "1F-BC", "1F-CA"], "the slots of its face");
     for slot in Slot::of_face(1, pitleaf_core::book::Face::Front) {
         shop.read("side-seal-gap-na", &slot.to_string(), "0.0022", Unit::Inch);
     }
     let gaps = standing(&shop, "side-gap-na/1F");
     assert_eq!(gaps.state, State::Done, "three read");
-    assert!(gaps.pieces.iter().all(|(_, call)| *call == Some(Call::Meets)), "{:?}", gaps.pieces);
+    assert!(gaps.pieces.iter().all(|piece| piece.call == Some(Call::Meets)), "{:?}", gaps.pieces);
     shop.withdraw_last();
     assert_ne!(standing(&shop, "side-gap-na/1F").state, State::Done, "one was withdrawn");
 }

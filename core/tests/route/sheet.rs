@@ -2,12 +2,13 @@
 
 use super::Shop;
 use pitleaf_core::book::{Face, Fact, Slot, Subject};
+use pitleaf_core::faces::{ReadingSet, Survey};
 use pitleaf_core::joints::bolts::Bolts;
 use pitleaf_core::joints::plan::Plan;
 use pitleaf_core::limits::{BuildKind, decide, limit_line};
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::route::{
-    BuildSheet, Choice, Copy, HOW_COMPARED, RouteFact, Row, Section, decide_on,
+    BuildSheet, Choice, Copy, HOW_COMPARED, RouteFact, Row, Section, decide_on, past_limits,
 };
 use pitleaf_core::seals::Drawing;
 use pitleaf_core::trochoid::TypedEngine;
@@ -283,7 +284,33 @@ fn what_the_customer_said_the_sign_off_and_the_foot_stand_in_it() {
     );
 }
 
-/// A withdrawn reading, and one written over, stand in it no longer.
+/// What a spacer would give was not measured: it fails nobody's engine, and is no open point.
+#[test]
+fn what_is_only_predicted_stands_on_no_sheet() {
+    let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
+    let typed = |of, texts: &[&str]| {
+        let texts: Vec<String> = texts.iter().map(|text| (*text).to_owned()).collect();
+        Fact::Readings(ReadingSet::typed(of, "", Unit::Millimetre, &texts))
+    };
+    shop.write(typed(Survey::Spacers, &["8.02", "8.04"]));
+    shop.write(typed(Survey::EndPlay, &["0.115", "0.115", "0.115", "8.00"]));
+    for copy in [Copy::Customer, Copy::Shop] {
+        let printed = sheet(&shop, copy);
+        let found = &section(&printed, "Surveys").rows;
+        let play = found.iter().filter(|line| line.cells[1].starts_with("0.115 mm"));
+        assert!(play.count() > 0, "the play that was read: {found:?}");
+        for line in found {
+            assert!(!line.cells[0].contains("spacer"), "{line:?}");
+            assert!(line.call.is_none() || line.cells[1].starts_with("0.115 mm"), "{line:?}");
+        }
+    }
+    let limits = shop.sheet();
+    let past = past_limits(&shop.book, &shop.build, &limits);
+    let past: Vec<_> = past.iter().map(|past| past.reading.as_str()).collect();
+    assert_eq!(past, ["0.115 mm · 4.53 thou"], "the reading alone");
+}
+
+/// A withdrawn reading stands in it no longer; one written over stands beside the later.
 #[test]
 fn it_follows_the_book() {
     let mut shop = Shop::new(BuildKind::NaturallyAspirated, 2);
@@ -297,7 +324,7 @@ fn it_follows_the_book() {
             .map(|line| line.cells[1].clone())
             .collect::<Vec<_>>()
     };
-    assert_eq!(read(&shop), ["0.060 mm"], "the later alone");
+    assert_eq!(read(&shop), ["0.060 mm\nwas 0.050 mm"], "the later, and what it was before");
     shop.withdraw_last();
     assert_eq!(read(&shop), ["0.050 mm"], "the one before it");
     let subject = Subject::Route(RouteFact::LeftAt { step: String::new() }.subject());

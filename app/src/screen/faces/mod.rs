@@ -1,6 +1,7 @@
 //! Faces, widths, bores, runout and end play: what is measured before stacking.
 
 mod findings;
+mod ledger;
 mod picture;
 mod reading;
 mod result;
@@ -12,6 +13,7 @@ use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
 use findings::{findings, with_bench};
+pub use ledger::ledger_screen;
 use pitleaf_core::faces::{Survey, piece_words, report};
 use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;

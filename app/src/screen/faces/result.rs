@@ -48,6 +48,7 @@ pub fn result_view(work: &Work) -> El {
         .with(el("div").live(move || result_picture(&pictured)))
         .with(el("div").attr("role", "status").live(report))
         .with_all(beside(work))
+        .with_all(ledger(work))
         .with(text("h2", "", tr!("Readings")))
         .with(readings(work))
         .with(text("p", "how", work.survey.how()))
@@ -66,10 +67,21 @@ fn sense(work: &Work) -> Option<El> {
     matches!(work.survey, Survey::EndPlay | Survey::Spacers).then(|| {
         switch(
             tr!("What a thicker spacer does"),
-            &[(false, tr!("thicker gives more")), (true, tr!("thicker gives less"))],
+            &[
+                (false, tr!("thicker gives more end play")),
+                (true, tr!("thicker gives less end play")),
+            ],
             move |choice| less.get() == choice,
             move |choice| less.set(choice),
         )
+    })
+}
+
+/// The way to what was done to the face so far.
+fn ledger(work: &Work) -> Option<El> {
+    (work.survey == Survey::Lapping).then(|| {
+        link("plate-link", &Route::FaceLedger(work.piece.to_string()).hash())
+            .text(tr!("What was done to this face"))
     })
 }
 

@@ -114,12 +114,19 @@ fn mark_place(app: App, key: &str) {
 fn pieces(standing: &Standing) -> Option<El> {
     let row = standing.station.row()?;
     let key = standing.station.key();
-    let lines = standing.pieces.iter().map(|(piece, call)| {
-        let to = WorkPlace::Check(row.to_owned(), piece.clone(), key.clone());
-        let words = call.map_or(tr!("Read it"), |call| call.word());
-        let name =
-            if piece.is_empty() { tr!("The reading").to_owned() } else { place_words(piece) };
-        super::way("entry", to).with(call_mark(*call)).with(
+    let lines = standing.pieces.iter().map(|piece| {
+        let to = WorkPlace::Check(row.to_owned(), piece.name.clone(), key.clone());
+        let words = match piece.call {
+            Some(call) => call.word(),
+            None if piece.is_read => tr!("Read"),
+            None => tr!("Read it"),
+        };
+        let name = if piece.name.is_empty() {
+            tr!("The reading").to_owned()
+        } else {
+            place_words(&piece.name)
+        };
+        super::way("entry", to).with(call_mark(piece.call)).with(
             el("span")
                 .class("entry-words")
                 .with(text("b", "", &name))
@@ -136,6 +143,7 @@ fn where_done(standing: &Standing) -> Option<El> {
         LeadsTo::TighteningOrder => (tr!("Tightening order"), Route::Joints(Job::Order)),
         LeadsTo::Slots(rotor, face) => (tr!("Seal slots"), Route::Seals(rotor, face)),
         LeadsTo::EndPlay => (tr!("End play"), Route::Faces),
+        LeadsTo::Faces => (tr!("Faces and fits"), Route::Faces),
         LeadsTo::Description => (tr!("Customer and engine"), Route::Work(WorkPlace::Describe)),
         LeadsTo::Compression => (tr!("Compression"), Route::Work(WorkPlace::Compression(1))),
         LeadsTo::Decisions => (tr!("Decisions"), Route::Work(WorkPlace::Decisions)),

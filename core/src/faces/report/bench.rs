@@ -2,7 +2,7 @@
 
 use super::SpacerChoice;
 use crate::book::{Book, BuildId, Subject};
-use crate::faces::{ReadingSet, Sense, Survey, Taken};
+use crate::faces::{Ledger, ReadingSet, Sense, Skin, Survey, Taken};
 use crate::gather::Gather;
 use crate::limits::{BuildKind, Row, Sheet};
 use crate::quantity::{Amount, usual_leaves};
@@ -29,6 +29,8 @@ pub struct Bench<'a> {
     pub set: &'a dyn Fn(Survey, &str) -> Option<ReadingSet>,
     /// When that was written, by the order of its entry.
     pub order: &'a dyn Fn(Survey, &str) -> Option<u64>,
+    /// The skin of a face, by what is written of it in every build.
+    pub skin: &'a dyn Fn(&str) -> Skin,
 }
 
 impl<'a> Bench<'a> {
@@ -78,6 +80,10 @@ pub fn on_bench<T>(
         order: &|of, piece| {
             let subject = Subject::Readings(of, piece.to_owned());
             book.current(build?, &subject).map(|entry| entry.order)
+        },
+        skin: &|piece| {
+            let ledger = build.and_then(|build| Ledger::of(book, build, sheet, piece));
+            ledger.map(|ledger| ledger.skin).unwrap_or_default()
         },
     })
 }

@@ -3,7 +3,7 @@
 use super::finding::{both, figure};
 use super::{Bench, Finding};
 use crate::faces::{
-    Closing, Measured, Refusal, Sense, Spacer, Survey, Taken, choose, close, end_play,
+    Choice, Closing, Measured, Refusal, Sense, Spacer, Survey, Taken, choose, close, end_play,
     ideal_thickness,
 };
 use crate::gather::Gather;
@@ -112,18 +112,28 @@ pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Fi
     };
     let at_hand =
         other(Survey::Spacers).map(|spacers| at_hand(&spacers, micrometer)).unwrap_or_default();
+    let mut proved = false;
     match choose(&play, &fitted, &at_hand, bench.sense, &row.limit) {
-        Ok(choices) => findings.extend(choices.iter().map(|choice| {
-            let spacer = &at_hand[choice.spacer];
-            let mut finding = Finding::measured(&said(&spacer.mark), &choice.predicted, unit)
-                .saying(&format!("Predicted, with {}.", figure(spacer.thickness.value, unit)));
-            finding.call = Some(choice.verdict.call);
-            if !matches!(choice.verdict.call, Call::DoesNotMeet(_)) {
-                finding.offer =
-                    SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense).map(Box::new);
+        Ok(choices) => {
+            let fits = |choice: &Choice| !matches!(choice.verdict.call, Call::DoesNotMeet(_));
+            proved = choices.iter().any(|choice| choice.verdict.call == Call::Meets);
+            if !choices.iter().any(fits) {
+                findings.push(predicted(Finding::new(
+                    what,
+                    String::new(),
+                    "None of the spacers at hand fits.".to_owned(),
+                )));
             }
-            finding
-        })),
+            findings.extend(choices.iter().map(|choice| {
+                let spacer = &at_hand[choice.spacer];
+                let mut finding = with_spacer(spacer, choice, unit);
+                if fits(choice) {
+                    finding.offer = SpacerChoice::of(&spacer.mark, &choice.predicted, bench.sense)
+                        .map(Box::new);
+                }
+                finding
+            }));
+        }
         Err(_) if at_hand.is_empty() => {
             findings.push(Finding::new(
                 what,
@@ -133,8 +143,26 @@ pub(super) fn report(survey: Survey, taken: &Taken, bench: &Bench<'_>) -> Vec<Fi
         }
         Err(refusal) => findings.push(Finding::refused(what, refusal)),
     }
-    findings.extend(ideal(&play, &fitted, row, bench, unit, &findings));
+    findings.extend(ideal(&play, &fitted, row, bench, unit, proved));
     findings
+}
+
+/// What a spacer would give. A prediction is no reading: it says how it would stand, and has no verdict.
+#[translated]
+fn with_spacer(spacer: &Spacer, choice: &Choice, unit: Unit) -> Finding {
+    let stands = match choice.verdict.call {
+        Call::Meets => "that would be within the limit",
+        Call::TooClose => "that would be too close to the limit’s edge to call",
+        Call::DoesNotMeet(Side::Below) => "that would be too little",
+        Call::DoesNotMeet(Side::Above) => "that would be too much",
+    };
+    let with = figure(spacer.thickness.value, unit);
+    let finding = Finding::measured(&said(&spacer.mark), &choice.predicted, unit);
+    predicted(finding.saying(&format!("Predicted, with {with}: {stands}.")))
+}
+
+fn predicted(finding: Finding) -> Finding {
+    Finding { is_predicted: true, ..finding }
 }
 
 fn at_hand(spacers: &Taken, measured: impl Fn(&Reading) -> Option<Measured>) -> Vec<Spacer> {
@@ -153,17 +181,15 @@ fn ideal(
     row: &Row,
     bench: &Bench<'_>,
     unit: Unit,
-    so_far: &[Finding],
+    proved: bool,
 ) -> Option<Finding> {
-    let done =
-        so_far.iter().any(|finding| finding.offer.is_some() && finding.call == Some(Call::Meets));
     let wanted = ideal_thickness(play, fitted, bench.sense, &row.limit)?;
-    (!done).then(|| {
-        Finding::new(
+    (!proved).then(|| {
+        predicted(Finding::new(
             "Thickness to order or grind",
             both(wanted, unit),
             "Brings the end play to the middle of its limit.".to_owned(),
-        )
+        ))
     })
 }
 

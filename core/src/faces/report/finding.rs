@@ -25,6 +25,8 @@ pub struct Finding {
     pub row: Option<String>,
     /// A spacer to choose, where this line offers one.
     pub offer: Option<Box<SpacerChoice>>,
+    /// Worked out for something not done yet: no reading, so it has no verdict and no place on a build sheet.
+    pub is_predicted: bool,
 }
 
 /// A length with its unit, to about a micrometre: 0.001 mm, 0.01 thou, 0.00001 in, 1 µm.
@@ -44,7 +46,7 @@ pub fn figure(length: Length, unit: Unit) -> String {
 }
 
 /// A length in the unit read and in the other system: thou for what is small, inches for a size.
-pub(super) fn both(length: Length, unit: Unit) -> String {
+pub(crate) fn both(length: Length, unit: Unit) -> String {
     let other = match unit {
         Unit::Inch | Unit::Thou | Unit::Foot => Unit::Millimetre,
         _ if mm(length).abs() < 1.0 => Unit::Thou,
@@ -55,7 +57,8 @@ pub(super) fn both(length: Length, unit: Unit) -> String {
 
 impl Finding {
     pub(crate) fn new(what: &str, figure: String, says: String) -> Self {
-        Self { what: what.to_owned(), figure, says, call: None, row: None, offer: None }
+        let what = what.to_owned();
+        Self { what, figure, says, call: None, row: None, offer: None, is_predicted: false }
     }
 
     /// Why something could not be found.

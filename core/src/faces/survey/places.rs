@@ -67,6 +67,9 @@ impl Survey {
                 "case depth, most",
                 "growth in hardening, least",
                 "growth in hardening, most",
+                "finish after hardening",
+                "compound layer, least",
+                "compound layer, most",
             ]),
             Self::RotorWidth => {
                 self.list(&["corner A", "flank AB", "corner B", "flank BC", "corner C", "flank CA"])

@@ -44,7 +44,7 @@ pub(super) const ROWS: &[Row] = &[
     Row {
         word: "lapping",
         name: "Lapping plan",
-        how: "What is not typed is taken from the flatness written down. The case depth is the hardener’s range; leave it empty if nobody knows.",
+        how: "What is not typed is taken from the flatness written down, and from what was done to this face before. Case depth and compound layer are the hardener’s figures (NHD and CLT, ISO 18203); leave empty what nobody knows.",
         caution: "lapping paste and its dust stay out of eyes, lungs and bearings. Wash the part until a white cloth stays white.",
         gauge: Other,
         bounds: &Bounds::DEVIATION,

@@ -58,9 +58,8 @@ pub(super) const LINES: &[Line] = &[
         what: "Side housing, taken off a face by lapping",
         how: "Thickness before less thickness after, at the same places.",
         input: Input::Deviation,
-        upper: "0.10",
         source: Kind::CommonPractice,
-        note: "Hardened skins are thin and differ: past this, ask for hardening again. End play and oil passages change with it.",
+        note: "No figure holds for every face: how deep it was hardened decides, and what came off in all the times it was lapped. The lapping plan of the face adds that up. Where the depth is not known, ask for hardening again at any removal.",
         words: "resurfacing grinding machining nitriding hardening skin stock removal case depth nitrocarburising",
         ..MICROMETER
     },

@@ -1,8 +1,9 @@
 //! What was measured: limits, slots, compression, end play, surveys.
 
 use super::{Copy, Row, Section, Source, row};
-use crate::book::{Entry, Figure, Slot};
-use crate::faces::report::{Finding, on_bench, report};
+use crate::book::{Entry, Fact, Figure, Slot};
+use crate::faces::report::{Finding, LAPPED_OFF, on_bench, report, skin_left};
+use crate::faces::{Ledger, Survey, piece_words};
 use crate::gather::Gather;
 use crate::language::said;
 use crate::limits::{Call, Limit, limit_line, place_words};
@@ -46,7 +47,7 @@ fn converted(reading: &Reading) -> String {
 
 /// A limit in the unit read, and in the other system.
 fn limit(limit: &Limit, unit: Unit) -> String {
-    let both = std::iter::once(unit).chain(other(unit));
+    let both = std::iter::once(unit).chain(other(unit).filter(|_| limit.has_edge()));
     both.map(|unit| limit_line(limit, unit)).gather::<Vec<_>>().join("\n")
 }
 
@@ -82,6 +83,7 @@ impl Source<'_> {
             self.compression(),
             self.end_play(),
             self.surveys(),
+            self.faces(),
         ]
     }
 
@@ -116,7 +118,7 @@ impl Source<'_> {
         Some(Row {
             cells: vec![
                 format!("{place}{}", what.what),
-                format!("{} {}", figure.text, unit.symbol()),
+                format!("{} {}{}", figure.text, unit.symbol(), self.before(entry)),
                 converted(&reading),
                 limit(&what.limit, unit),
                 says,
@@ -130,6 +132,23 @@ impl Source<'_> {
             call,
             drawing: None,
         })
+    }
+
+    /// What was read there before, first to last: the engine as it came, beside the engine as built.
+    #[translated]
+    fn before(&self, latest: &Entry) -> String {
+        let Some(subject) = latest.fact.subject() else { return String::new() };
+        let mut words = String::new();
+        for line in self.book.history(self.build, &subject) {
+            if let Fact::Figure(figure) = &line.entry.fact
+                && !line.withdrawn
+                && line.entry.id != latest.id
+            {
+                words.push('\n');
+                words.push_str(&format!("was {} {}", figure.text, figure.unit.symbol()));
+            }
+        }
+        words
     }
 
     /// Every slot that has a mark, a gap or a seal.
@@ -279,8 +298,8 @@ impl Source<'_> {
                 Ok(found) => found,
                 Err(fault) => vec![Finding::new("", String::new(), fault.to_string())],
             };
-            // Spacers at hand are offers, and no findings. What was read stands beside the first.
-            let found = found.iter().filter(|found| found.offer.is_none());
+            // What is predicted was not found. What was read stands beside the first.
+            let found = found.iter().filter(|found| !found.is_predicted);
             rows.extend(found.enumerate().map(|(at, found)| {
                 let once = |text: &str| if at == 0 { text.to_owned() } else { String::new() };
                 let what = if found.what.is_empty() { "" } else { " · " };
@@ -302,6 +321,52 @@ impl Source<'_> {
             heading: "Surveys",
             heads: &["Of", "Found", "Verdict", "Beside it", "As read, place by place", "Gauge"],
             whole: &[1],
+            rows,
+            ..Section::default()
+        }
+    }
+
+    /// The ledger of each face whose mark is known: what was done to it in every build, and the skin it has now.
+    #[translated]
+    fn faces(&self) -> Section {
+        let mut rows = Vec::new();
+        for piece in Survey::Lapping.pieces(self.rotors) {
+            let Some(ledger) = Ledger::of(self.book, self.build, self.sheet, &piece) else {
+                continue;
+            };
+            let done = ledger.lines.iter().map(|line| {
+                let build = self.book.opening(&line.entry.build).map_or("", |(name, ..)| name);
+                format!("{build}: {}", line.work)
+            });
+            let (left, call) = (skin_left(&ledger.skin, Unit::Millimetre), ledger.call());
+            let order = ledger.lines.last().map_or(0, |line| line.entry.order);
+            let decision = decided(self.book, self.build, (LAPPED_OFF, &piece), order);
+            rows.push(Row {
+                cells: vec![
+                    piece_words(&piece),
+                    ledger.mark.clone(),
+                    done.gather::<Vec<_>>().join("\n"),
+                    ledger.off_words(),
+                    left.figure,
+                    left.says,
+                    verdict(call, decision),
+                ],
+                call,
+                drawing: None,
+            });
+        }
+        Section {
+            heading: "Faces lapped and hardened",
+            heads: &[
+                "Face",
+                "Mark",
+                "What was done",
+                "Off since hardened",
+                "Case left",
+                "Beside it",
+                "Verdict",
+            ],
+            whole: &[3],
             rows,
             ..Section::default()
         }

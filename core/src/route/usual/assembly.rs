@@ -9,7 +9,7 @@ pub(super) const MOCK_UP: &[Line] = &[
         id: "dry-stack",
         words: "Stacked once without seals and sealant, tightened at a low torque",
         care: "Two people or a hoist for shaft and housings: fingers go between faces.",
-        needs: "washed-again hardened",
+        needs: "washed-again warp-as-built step-as-built thickness-as-built roughness-as-built rotor-bearing-as-built main-bearing-as-built",
         ..DO
     },
     Line {

@@ -99,6 +99,29 @@ pub(super) const MACHINING: &[Line] = &[
         needs: "studs-machined",
         ..HOLD
     },
+    Line {
+        id: "bearings-pressed",
+        words: "New bearings pressed in where it was decided: lug and oil hole meet theirs, none stands proud",
+        care: "A shell cocked in the press can shatter: start it square, stand aside, goggles on.",
+        needs: "parts-checked",
+        ..DO
+    },
+    Line {
+        id: "rotor-bearing-as-built",
+        kind: Sort::Measure("rotor-bearing-clearance"),
+        words: "Rotor bearings, clearance on their journals, with the shells that stay in",
+        care: "Pressing closes a bore: what was measured before it no longer holds.",
+        needs: "bearings-pressed",
+        ..DO
+    },
+    Line {
+        id: "main-bearing-as-built",
+        kind: Sort::Measure("main-bearing-clearance"),
+        words: "Main bearings, clearance on their journals, with the shells that stay in",
+        care: "Pressing closes a bore: what was measured before it no longer holds.",
+        needs: "bearings-pressed",
+        ..DO
+    },
 ];
 
 #[translated(words, care)]
@@ -107,8 +130,8 @@ pub(super) const LAPPING: &[Line] = &[
         id: "lapped-off",
         kind: Sort::Measure("side-housing-lapped-off"),
         each: Each::SideHousing,
-        words: "How much was taken off the face",
-        care: "Past the hardened case the face wears away within hours.",
+        words: "How much was taken off each face, by its casting mark",
+        care: "Past the hardened case the face wears away within hours, and what came off in earlier builds counts too.",
         needs: "fates ports-washed passages-open",
         ..DO
     },
@@ -123,9 +146,42 @@ pub(super) const LAPPING: &[Line] = &[
     Line {
         id: "hardened",
         kind: Sort::Hold(Answer::Builder),
-        words: "Faces lapped through their case are hardened again, and flat after it",
+        words: "Faces lapped through their case, or perhaps, are hardened again, and finished where that was agreed",
+        care: "Hardening adds height, roughens and can bend a face: all is measured again after it.",
         needs: "roughness",
         ..HOLD
+    },
+    Line {
+        id: "warp-as-built",
+        kind: Sort::Measure("side-housing-warp"),
+        each: Each::SideHousing,
+        words: "Warp of the running face, after the last thing done to it",
+        needs: "hardened",
+        ..DO
+    },
+    Line {
+        id: "step-as-built",
+        kind: Sort::Measure("side-housing-step-side-seal"),
+        each: Each::SideHousing,
+        words: "Step left by the side seals, after the last thing done to the face",
+        needs: "hardened",
+        ..DO
+    },
+    Line {
+        id: "thickness-as-built",
+        kind: Sort::Measure("side-housing-thickness-spread"),
+        each: Each::SideHousing,
+        words: "Thickness beside every bolt hole, spread, after the last thing done to the faces",
+        needs: "hardened",
+        ..DO
+    },
+    Line {
+        id: "roughness-as-built",
+        kind: Sort::Measure("side-housing-roughness"),
+        each: Each::SideHousing,
+        words: "Roughness of the face that the seals will run on",
+        needs: "hardened",
+        ..DO
     },
 ];
 
@@ -136,7 +192,7 @@ pub(super) const BALANCING: &[Line] = &[
         kind: Sort::Measure("rotor-mass-spread"),
         when: When::SeveralRotors,
         words: "Rotors weighed with their bearings, heavier less lighter",
-        needs: "fates",
+        needs: "fates bearings-pressed",
         ..DO
     },
     Line {
