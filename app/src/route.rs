@@ -192,7 +192,7 @@ impl Route {
             Self::OwnLimit(row) => Self::Check { row: row.clone(), place: String::new() },
             Self::Slot(slot) => Self::Seals(slot.rotor(), slot.face()),
             Self::Survey(..) | Self::Stack => Self::Faces,
-            Self::FaceLedger(piece) => Self::Survey(Survey::Lapping, piece),
+            Self::FaceLedger(piece) => Self::Survey(Survey::Lapping, piece.clone()),
             Self::Mark(slot) | Self::HotGap(Some(slot)) => Self::Slot(*slot),
             Self::Set(_) => Self::Sets,
             Self::SealTable

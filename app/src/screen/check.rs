@@ -9,8 +9,8 @@ use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{
-    Shown, figure_input, figure_unit, frame, help_beside, how_picture, keypad, meant_keys,
-    no_such_limit, rule_picture, say_button, unit_keys_of, verdict_card,
+    Shown, call_mark, figure_input, figure_unit, frame, help_beside, how_picture, keypad,
+    meant_keys, no_such_limit, rule_picture, say_button, unit_keys_of, verdict_card,
 };
 use pitleaf_core::book::{EntryId, Fact, Figure, put_right};
 use pitleaf_core::gather::Gather;
@@ -20,6 +20,7 @@ use pitleaf_core::limits::{
 };
 use pitleaf_core::quantity::{Dimension, Fault, Reading, Unit, thou_words};
 use pitleaf_core::route::NOT_COMPARED;
+use pitleaf_core::route::pairs_with;
 use pitleaf_core::spoken;
 use pitleaf_translated::tr;
 use send_wrapper::SendWrapper;
@@ -130,10 +131,7 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
     let rule = el("div").live(move || {
         let hand = judged.get().map(|(reading, judged)| (reading.amount(), judged.verdict.guard));
         let is_to_keep = ruled.limit.has_edge();
-        is_to_keep
-            .then(|| rule_picture(&ruled.limit, in_force.get(), hand))
-            .into_iter()
-            .gather()
+        is_to_keep.then(|| rule_picture(&ruled.limit, in_force.get(), hand)).into_iter().gather()
     });
     let answer = el("div")
         .class("check-answer")
@@ -142,6 +140,7 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
         .with(others)
         .with(rule)
         .with(verdict_card(shown))
+        .with(together(app, &row, place, reading, kind, in_force))
         .with_all(say_button(app, spoken))
         .with_all(wrong.as_ref().map(|(_, figure)| {
             text("p", "plain", &tr!("In place of {}, which stays in the book.", figure.shown()))
@@ -173,6 +172,39 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
             .join(" · ")
     };
     frame(move || what.clone(), under, true, check_frame(app, answer, keys))
+}
+
+/// What the reading makes with that of the part that runs in it, or that it runs in.
+fn together(
+    app: App,
+    row: &Row,
+    place: RwSignal<String>,
+    reading: Memo<Result<Reading, Fault>>,
+    gauge: RwSignal<GaugeKind>,
+    unit: Memo<Unit>,
+) -> El {
+    let row = row.id.clone();
+    let list = el("ul").class("findings").attr("aria-label", tr!("Together"));
+    list.live(move || {
+        let (Some(build), Ok(reading)) = (app.build(), reading.get()) else { return Vec::new() };
+        app.book.with(|book| {
+            app.sheet.with(|sheet| {
+                let place = place.get();
+                let of = (row.as_str(), place.as_str());
+                let found = pairs_with(book, &build, sheet, of, &reading, gauge.get());
+                let lines = found.iter().map(|pair| {
+                    let words = el("div").class("finding-words").with(text(
+                        "span",
+                        "",
+                        &pair.words(unit.get()),
+                    ));
+                    let mark = call_mark(Some(pair.together.verdict.call));
+                    el("li").class("finding").with(mark).with(words)
+                });
+                lines.gather()
+            })
+        })
+    })
 }
 
 /// Answer above, keys below; beside each other where the screen is wide.

@@ -91,10 +91,11 @@ impl Ledger<'_> {
     }
 }
 
-/// Whether a lapping is written down for every face of a housing in a build.
+/// Whether a lapping is written down for a face in a build, or for every face of a housing.
 #[must_use]
-pub(crate) fn is_lapped(book: &Book, build: &BuildId, housing: &str, faces: &[String]) -> bool {
-    let mut faces = faces.iter().filter(|face| housing_of(face) == housing).peekable();
+pub(crate) fn is_lapped(book: &Book, build: &BuildId, piece: &str, faces: &[String]) -> bool {
+    let is_of = |face: &&String| **face == piece || housing_of(face) == piece;
+    let mut faces = faces.iter().filter(is_of).peekable();
     faces.peek().is_some()
         && faces.all(|face| {
             works(book).any(|(entry, work)| {
@@ -119,15 +120,17 @@ fn works(book: &Book) -> impl DoubleEndedIterator<Item = (&Entry, &FaceWork)> {
     })
 }
 
-/// What was typed against the row of the sheet for the housing of a face.
+/// What was typed against the row of the sheet for a face; older books name its housing alone.
 fn typed<'book>(
     book: &'book Book,
     build: &BuildId,
     piece: &str,
     mark: &str,
 ) -> Option<LedgerLine<'book>> {
-    let subject = Subject::Figure(LAPPED_OFF.to_owned(), housing_of(piece).to_owned());
-    let entry = book.current(build, &subject)?;
+    let at = |place: &str| {
+        book.current(build, &Subject::Figure(LAPPED_OFF.to_owned(), place.to_owned()))
+    };
+    let entry = at(piece).or_else(|| at(housing_of(piece)))?;
     let Fact::Figure(figure) = &entry.fact else { return None };
     let off = Written::read(&figure.text, figure.unit, &Bounds::DEVIATION).ok()?;
     let work = FaceWork {

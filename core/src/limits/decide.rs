@@ -65,10 +65,13 @@ pub fn decide(limit: &Limit, reading: &Reading, gauge: &Gauge) -> Verdict {
     let unit = reading.unit();
     let uncertainty = gauge.uncertainty(reading, unit);
     let verdict = judge(limit, reading.amount(), unit, uncertainty, reading.step());
-    if gauge.is_stated(unit.dimension()) {
-        verdict
-    } else {
-        Verdict { call: Call::TooClose, conformity: 0.0, is_stated: false, ..verdict }
+    if gauge.is_stated(unit.dimension()) { verdict } else { verdict.unstated() }
+}
+
+impl Verdict {
+    /// The same of a gauge of which nothing is stated: it proves nothing.
+    pub(super) fn unstated(self) -> Self {
+        Self { call: Call::TooClose, conformity: 0.0, is_stated: false, ..self }
     }
 }
 

@@ -3,6 +3,7 @@
 
 use super::compression::{Finding, record_in};
 use super::fact::subject_of_decision;
+use super::pairs::pairs;
 use super::{Choice, Open, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Slot, Subject, call};
 use crate::faces::report::{LAPPED_OFF, on_bench, report};
@@ -151,6 +152,10 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
         }
     }
     all.extend(skins(book, build, sheet));
+    for pair in pairs(book, build, sheet) {
+        let (reading, call) = (pair.figure(pair.row.unit), pair.together.verdict.call);
+        all.push(Read { row: pair.row, place: pair.place, reading, call, order: pair.order });
+    }
     all
 }
 

@@ -259,7 +259,7 @@ fn standing(
             let entry = book.current(build, &subject)?;
             let Fact::Figure(figure) = &entry.fact else { return None };
             let counts = !is_again || is_behind(book, build, &station, before, entry);
-            let is_readable = !row.limit.has_edge() && figure.reading().is_ok();
+            let is_readable = !row.is_judged_bare() && figure.reading().is_ok();
             let call = call(figure, sheet);
             (counts && (call.is_some() || is_readable)).then_some(call)
         };

@@ -4,7 +4,7 @@ use super::file::sample;
 use super::{entry, id};
 use pitleaf_core::book::{Book, BuildId, Entry, Fact, Slot, csv, demo};
 use pitleaf_core::faces::report::{SpacerChoice, on_bench, report, stack};
-use pitleaf_core::faces::{ReadingSet, Survey};
+use pitleaf_core::faces::{FaceWork, Operation, ReadingSet, Survey};
 use pitleaf_core::find::Finder;
 use pitleaf_core::joints::oil_feed::Feed;
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
@@ -30,6 +30,10 @@ fn survey(of: Survey, piece: &str, texts: &[&str]) -> Fact {
     Fact::Readings(ReadingSet::typed(of, piece, Unit::Millimetre, &texts))
 }
 
+fn face(piece: &str, operation: Operation, texts: [&str; 3]) -> FaceWork {
+    FaceWork::typed(piece, "R5", operation, Unit::Millimetre, texts).expect("what can be written")
+}
+
 /// An entry of every kind there is, and of those that lead to most, several.
 pub(super) fn full() -> Vec<Entry> {
     let starter = Sheet::starter();
@@ -52,6 +56,9 @@ pub(super) fn full() -> Vec<Entry> {
             uncertainty: length("0.004"),
             thicker_gives_less: true,
         }),
+        Fact::FaceWork(face("front", Operation::CameIn, ["0.12", "0.10", "0.15"])),
+        Fact::FaceWork(face("front", Operation::Lapped, ["0.06", "", ""])),
+        Fact::FaceWork(face("intermediate-1-rear", Operation::Hardened, ["", "0.3", ""])),
         Fact::PortFace(PortFace::usual(SideHousing::Front)),
         LooseKind::SideSealLength.fact(1, &read("32.51")),
         slot_length_fact(slot, &read("32.55")),

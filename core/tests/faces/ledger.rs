@@ -147,6 +147,7 @@ fn a_figure_checked_against_the_row_counts_once() {
             text: "1½".to_owned(),
             unit: Unit::Thou,
             gauge: GaugeKind::OutsideMicrometer,
+            instead_of: None,
         })
     };
     shop.write("only", figure("front"));
@@ -156,6 +157,9 @@ fn a_figure_checked_against_the_row_counts_once() {
     // 1½ thou are 38.1 µm; the housing came in after it was typed, and the more counts all the same.
     assert_eq!(shop.off("only", "front").0, 38.1, "typed");
     assert_eq!(shop.off("only", "intermediate-1-rear").0, 38.1, "of its housing");
+    shop.write("only", figure("intermediate-1-front"));
+    shop.done("only", ("intermediate-1-front", "B"), Operation::CameIn, ["0", "", ""]);
+    assert_eq!(shop.off("only", "intermediate-1-front").0, 38.1, "of the face, not of both");
     shop.done("only", ("front", "A"), Operation::Lapped, ["0.05", "", ""]);
     assert_eq!(shop.off("only", "front").0, 50.0, "its own, once");
 }

@@ -1,7 +1,7 @@
 //! What a sign-off asks about is what the sheet shows as not met or too close to call, and what was decided stands on both.
 
 use super::books::{BUILDS, build, config, entries, folded};
-use super::sheet::{printed, section};
+use super::sheet::{as_read, printed, section};
 use pitleaf_core::book::{Book, BuildId, Slot};
 use pitleaf_core::limits::{BuildKind, Call, place_words};
 use pitleaf_core::route::{OpenPoints, Past, past_limits};
@@ -18,7 +18,7 @@ fn not_met(book: &Book, of: &BuildId) -> BTreeSet<(String, String)> {
     let mut found = BTreeSet::new();
     for line in section(&sheet, "Readings against their limits").rows {
         if is_open(line.call) && !line.cells[0].ends_with(&row.what) {
-            found.insert((line.cells[0].replace(" · ", " "), line.cells[1].clone()));
+            found.insert((line.cells[0].replace(" · ", " "), as_read(&line).to_owned()));
         }
     }
     for line in section(&sheet, "Side-seal slots").rows {

@@ -10,6 +10,7 @@ mod file;
 mod holds;
 mod measured_last;
 mod one_verdict;
+mod pairs;
 mod progress;
 mod sheet;
 mod sign_off;

@@ -87,7 +87,7 @@ fn a_step_for_several_places_is_done_at_each_of_them() {
     shop.read("rotor-bearing-clearance", "rotor-2", "0.06", Unit::Millimetre);
     assert_eq!(standing(&shop, "rotor-bearing").state, State::Done, "both");
     let pieces = |key: &str| -> Vec<String> {
-        standing(&shop, key).pieces.into_iter().map(|(piece, _)| piece).collect()
+        standing(&shop, key).pieces.into_iter().map(|piece| piece.name).collect()
     };
     assert_eq!(pieces("main-bearing"), ["main-front", "main-rear"]);
     assert_eq!(pieces("side-warp/front"), ["front"], "and no other housing’s");

@@ -12,7 +12,7 @@ use pitleaf_core::book::Fact;
 use pitleaf_core::faces::report::skin_left;
 use pitleaf_core::faces::{FaceWork, Ledger, Operation, piece_words};
 use pitleaf_core::gather::Gather;
-use pitleaf_core::quantity::{Dimension, Unit};
+use pitleaf_core::quantity::Unit;
 use pitleaf_translated::tr;
 use std::rc::Rc;
 
@@ -33,7 +33,7 @@ struct Typed {
 pub fn ledger_screen(piece: &str) -> Vec<El> {
     let app = app();
     let piece: Rc<str> = piece.into();
-    let unit = app.settings.with_untracked(|settings| settings.unit(Dimension::Length));
+    let unit = app.settings.with_untracked(|settings| settings.lengths.unit());
     let known = mark_of(app, &piece);
     let typed = Typed {
         mark: RwSignal::new(known.clone()),
@@ -42,7 +42,7 @@ pub fn ledger_screen(piece: &str) -> Vec<El> {
         } else {
             Operation::Lapped
         }),
-        unit: RwSignal::new(unit.unwrap_or(Unit::Millimetre)),
+        unit: RwSignal::new(unit),
         texts: [(); 3].map(|()| RwSignal::new(String::new())),
     };
     let [figure, least, most] = typed.texts;

@@ -148,7 +148,13 @@ mod tests {
                     assert!(Edge::read(text, line.unit).is_ok(), "{}: {text:?}", line.id);
                 }
             }
-            assert_eq!(row(part, line).faults(), [], "{}", line.id);
+            // What lapping takes off goes by the depth of each face's case.
+            let faults = if line.id == "side-housing-lapped-off" {
+                vec![super::super::RowFault::NoEdge]
+            } else {
+                Vec::new()
+            };
+            assert_eq!(row(part, line).faults(), faults, "{}", line.id);
         }
     }
 

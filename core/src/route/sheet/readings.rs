@@ -10,6 +10,7 @@ use crate::limits::{Call, Limit, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, is_of_earlier_seal, surveys};
+use crate::route::pairs::pairs;
 use crate::route::{Choice, HOW_COMPARED, NOT_COMPARED, TypedTest, decision_words};
 use crate::seals::{SIDE_SEAL_GAP, gap_row, slot_report};
 use pitleaf_translated::{tr, translated};
@@ -79,6 +80,7 @@ impl Source<'_> {
                     .gather(),
                 ..Section::default()
             },
+            self.pairs(),
             self.slots(),
             self.compression(),
             self.end_play(),
@@ -149,6 +151,48 @@ impl Source<'_> {
             }
         }
         words
+    }
+
+    /// Parts that run in each other, of which both were read.
+    #[translated]
+    fn pairs(&self) -> Section {
+        let rows = pairs(self.book, self.build, self.sheet).into_iter().map(|pair| {
+            let (row, unit) = (pair.row, pair.row.unit);
+            let call = pair.together.verdict.call;
+            let of = (row.id.as_str(), pair.place.as_str());
+            let name = format!("{} · {}", place_words(&pair.place), row.what);
+            let name = name.trim_start_matches(" · ").to_owned();
+            let guard = pair.together.verdict.guard;
+            let doubt = guard.show(unit, places_for(guard, unit), Rounding::Up);
+            Row {
+                cells: vec![
+                    name,
+                    pair.figure(unit),
+                    other(unit).map_or_else(String::new, |unit| pair.figure(unit)),
+                    limit(&row.limit, unit),
+                    verdict(Some(call), decided(self.book, self.build, of, pair.order)),
+                    format!("±{doubt} {}", unit.symbol()),
+                    row.source.kind().to_owned(),
+                ],
+                call: Some(call),
+                drawing: None,
+            }
+        });
+        Section {
+            heading: "Parts that run in each other",
+            heads: &[
+                "Outside less inside",
+                "Together",
+                "Converted",
+                "Limit",
+                "Verdict",
+                "Both gauges’ doubt",
+                "Source",
+            ],
+            whole: &[1, 2, 3],
+            rows: rows.gather(),
+            ..Section::default()
+        }
     }
 
     /// Every slot that has a mark, a gap or a seal.
