@@ -211,11 +211,12 @@ impl fmt::Display for Meant {
 /// The units in which a refused figure makes sense, those that fit the limit first.
 fn readable_in(limit: &Limit, typed: &str, unit: Unit, bounds: &'static Bounds) -> Vec<Meant> {
     let text = Reading::number_of(typed);
+    let Ok(number) = Number::read(text) else { return Vec::new() };
     let reach = Reach::of(limit);
     let near: Vec<(Amount, Meant)> = unit
         .dimension()
         .units()
-        .filter(|other| *other != unit && is_usual(*other))
+        .filter(|other| *other != unit && is_usual(*other) && is_written_so(number, *other))
         .filter_map(|other| {
             let amount = Reading::read(text, other, bounds).ok()?.amount();
             let is_likely = reach.as_ref().is_none_or(|reach| reach.holds(amount));

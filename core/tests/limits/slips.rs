@@ -98,6 +98,14 @@ fn a_refused_figure_offers_the_unit_it_makes_sense_in() {
     assert_eq!(got, (none.clone(), vec!["Read as 79.94 mm".to_owned()]), "a width");
     let got = refused(&gap, "2½", &Bounds::GAP);
     assert_eq!(got, (none, vec!["Read as 2½ thou".to_owned()]), "a gap");
+    let typed = asked(&gap, ".0025 thou", Millimetre, &Bounds::GAP);
+    assert_eq!(typed.1, ["Read as .0025 in"], "the unit typed gives way as the one set does");
+    let warp = refused(&limit("", "0.40", Millimetre), "0.5", &Bounds::DEVIATION);
+    assert_eq!(
+        warp.1,
+        ["Read as 0.5 thou", "Read as 0.5 mm"],
+        "what meets stands before what is near"
+    );
     for text in ["", "abc", "1..2", "-2", "2 furlongs", "3 N·m"] {
         assert_eq!(question(&gap, text, Inch, &Bounds::GAP), None, "{text:?}: no unit mends it");
     }

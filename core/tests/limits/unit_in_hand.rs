@@ -60,6 +60,7 @@ fn what_is_written_is_what_was_read() {
             assert_eq!(read(&bare, hand).unit(), hand, "{typed}: a unit pressed takes its place");
         }
     }
+    assert_eq!(Reading::unit_of("3 N·m", Thou), Thou, "a torque is no unit of a gap");
     assert_eq!(Reading::without_unit("2½"), None, "nothing to take off");
     assert_eq!(Reading::without_unit("11 mm ± 0.3"), None, "nothing typed is lost");
 }
