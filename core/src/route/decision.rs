@@ -142,8 +142,8 @@ fn read<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<R
     }
     for (entry, set) in surveys(book, build) {
         let found = on_bench(book, Some(build), sheet, None, |bench| report(set, bench));
-        // What a spacer would give is a prediction, and no reading.
-        for found in found.unwrap_or_default().into_iter().filter(|found| found.offer.is_none()) {
+        // What a spacer would give is a prediction: it names no row.
+        for found in found.unwrap_or_default() {
             let row = found.row.as_deref().and_then(|row| sheet.row(row));
             if let (Some(row), Some(call), false) = (row, found.call, found.is_predicted) {
                 let (place, reading) = (set.piece.clone(), found.figure);

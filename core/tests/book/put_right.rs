@@ -78,6 +78,15 @@ fn undone_the_old_figure_counts_again_and_redone_the_new_one() {
     assert_eq!(book.fate(&id("wrong")).as_deref(), Some("put right by 0.0025 in"));
 }
 
+/// The right one withdrawn by itself puts nothing right any more.
+#[test]
+fn a_correction_that_is_withdrawn_puts_nothing_right() {
+    let mut book = corrected();
+    written(&mut book, &["gone-2"], vec![Fact::Withdrawn { entry: id("right") }]);
+    assert_eq!(in_force(&book), Vec::<String>::new(), "neither counts");
+    assert_eq!(book.fate(&id("wrong")).as_deref(), Some("withdrawn"));
+}
+
 #[test]
 fn what_was_only_withdrawn_is_called_so() {
     let mut book = book([opened(), entry("wrong", 2, figure("0.00025"))]);

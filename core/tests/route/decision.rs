@@ -276,6 +276,10 @@ fn a_seal_fitted_without_a_proof_is_open_at_the_sign_off() {
     let said = open(&shop);
     assert_eq!(said.len(), 1);
     assert!(said[0].words.starts_with("1F-BC: can’t say yet, gap "), "{}", said[0].words);
+    // Typed from a gauge, and on the edge: one reading, named once.
+    shop.read("side-seal-gap-na", "1F-BC", "0.0030", Unit::Inch);
+    assert_eq!(decisions(&shop), [("1F-BC".to_owned(), None)], "too close to call");
+    assert!(open(&shop).is_empty(), "and not once more: {:?}", open(&shop));
     shop.write(Fact::Fitted { slot, fitted: false });
     assert!(open(&shop).is_empty(), "out again");
 }
