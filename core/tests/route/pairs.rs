@@ -78,7 +78,7 @@ fn a_seal_and_a_bore_that_meet_alone_do_not_meet_together() {
     assert_eq!(found[0].together.verdict.call, Call::DoesNotMeet(Side::Below), "too tight");
     assert_eq!(
         found[0].words(Unit::Millimetre),
-        "Corner seal in its bore, clearance: Does not meet. Together 0.015 mm, limit 0.020…0.048\u{a0}mm. With rotor 1 · Rotor, corner-seal bore: 11.008 mm.",
+        "Corner seal in its bore, clearance: Does not meet. Together 0.015 mm, limit 0.020…0.048\u{a0}mm (0.788…1.889\u{a0}thou). With rotor 1 · Rotor, corner-seal bore: 11.008 mm.",
         "what the check says"
     );
     assert_eq!(check(&shop, ("corner-seal-diameter", "2F-A"), "10.993"), [], "of another rotor");
