@@ -6,8 +6,8 @@ use std::path::PathBuf;
 /// What a person can ask of the tool.
 #[derive(Debug, PartialEq)]
 pub(crate) enum Command {
-    /// Compile and write the finished folder; smaller, by means the tools do not promise to keep.
-    Build { small: bool },
+    /// Compile and write the finished folder.
+    Build,
     /// Serve a finished folder on loopback; port 0 takes any free one.
     Serve { port: u16, dir: Option<PathBuf> },
     /// Count each language's bytes and compare them with its budget of brotli bytes; the last holds for all
@@ -18,7 +18,8 @@ pub(crate) enum Command {
 /// Bytes after brotli that the whole app may take, fonts included.
 const BUDGET: usize = 650_000;
 
-const USAGE: &str = "usage: pitleaf-build build [--small] | serve [--port N] [--dir DIR] | sizes [--dir DIR] [BUDGET…]";
+const USAGE: &str =
+    "usage: pitleaf-build build | serve [--port N] [--dir DIR] | sizes [--dir DIR] [BUDGET…]";
 
 /// Reads the arguments after the program's name.
 ///
@@ -27,10 +28,9 @@ const USAGE: &str = "usage: pitleaf-build build [--small] | serve [--port N] [--
 pub(crate) fn parse(arguments: impl IntoIterator<Item = String>) -> Result<Command> {
     let mut words = arguments.into_iter();
     let command = words.next().context(USAGE)?;
-    let (mut small, mut port, mut dir, mut budgets) = (false, 0, None, Vec::new());
+    let (mut port, mut dir, mut budgets) = (0, None, Vec::new());
     while let Some(word) = words.next() {
         match (command.as_str(), word.as_str()) {
-            ("build", "--small") => small = true,
             ("serve", "--port") => port = number(words.next(), "--port")?,
             ("serve" | "sizes", "--dir") => {
                 dir = Some(words.next().context("--dir needs a folder after it")?.into());
@@ -43,7 +43,7 @@ pub(crate) fn parse(arguments: impl IntoIterator<Item = String>) -> Result<Comma
         budgets.push(BUDGET);
     }
     match command.as_str() {
-        "build" => Ok(Command::Build { small }),
+        "build" => Ok(Command::Build),
         "serve" => Ok(Command::Serve { port, dir }),
         "sizes" => Ok(Command::Sizes { dir, budgets }),
         _ => bail!("there is no command {command:?}; {USAGE}"),
@@ -67,8 +67,7 @@ mod tests {
 
     #[test]
     fn commands_take_their_options() {
-        assert_eq!(parsed("build"), Ok(Command::Build { small: false }), "build");
-        assert_eq!(parsed("build --small"), Ok(Command::Build { small: true }), "smaller");
+        assert_eq!(parsed("build"), Ok(Command::Build), "build");
         assert_eq!(parsed("serve"), Ok(Command::Serve { port: 0, dir: None }), "serve");
         assert_eq!(
             parsed("serve --dir old --port 8321"),

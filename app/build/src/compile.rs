@@ -1,36 +1,35 @@
 //! Cargo to WebAssembly, by the toolchain in use.
 
 use crate::language::Language;
+use crate::own_library;
 use crate::workspace::Workspace;
 use anyhow::{Context, Result, ensure};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
 /// What the phone runs.
-pub(crate) const TARGET: &str = "wasm32-unknown-unknown";
+const TARGET: &str = "wasm32-unknown-unknown";
 
 /// Whether the toolchain in use has the target's standard library.
-pub(crate) fn can_compile() -> bool {
+fn has_library() -> bool {
     ask(Command::new("rustc"), &["--print", "sysroot"])
-        .is_some_and(|sysroot| has_library(Path::new(&sysroot)))
+        .is_some_and(|sysroot| is_in(Path::new(&sysroot)))
 }
 
-fn has_library(sysroot: &Path) -> bool {
+fn is_in(sysroot: &Path) -> bool {
     sysroot.join("lib/rustlib").join(TARGET).join("lib").is_dir()
 }
 
 /// Compiles the app and gives the path of its module.
 ///
 /// # Errors
-/// The app does not compile.
+/// No compiler here can make WebAssembly, or the app does not compile.
 pub(crate) fn compile(workspace: &Workspace, language: Language) -> Result<PathBuf> {
-    // A panic's place names a file: not by this machine's path.
-    let home = std::env::var_os("HOME").map(PathBuf::from).unwrap_or_default();
-    let cargo_home =
-        std::env::var_os("CARGO_HOME").map_or_else(|| home.join(".cargo"), PathBuf::from);
-    let flags = [(cargo_home, "/cargo"), (workspace.at(""), "/pitleaf/")]
-        .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()));
-    build(Command::new("cargo"), workspace, language, &flags)
+    if has_library() {
+        return build(Command::new("cargo"), workspace, language);
+    }
+    println!("the toolchain in use has no library for {TARGET}; looking for its source");
+    own_library::compile(workspace, language)
 }
 
 /// Runs cargo, with whatever the caller has told it beyond.
@@ -41,8 +40,13 @@ pub(crate) fn build(
     mut cargo: Command,
     workspace: &Workspace,
     language: Language,
-    flags: &[String],
 ) -> Result<PathBuf> {
+    // A panic's place names a file: not by this machine's path.
+    let home = std::env::var_os("HOME").map(PathBuf::from).unwrap_or_default();
+    let cargo_home =
+        std::env::var_os("CARGO_HOME").map_or_else(|| home.join(".cargo"), PathBuf::from);
+    let flags = [(cargo_home, "/cargo"), (workspace.at(""), "/pitleaf/")]
+        .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()));
     let target = workspace.target();
     cargo
         .current_dir(workspace.at("."))
@@ -81,9 +85,9 @@ mod tests {
     #[test]
     fn a_sysroot_without_the_targets_library_can_not_compile() {
         let root = tempfile::tempdir().expect("a folder for this test");
-        assert!(!has_library(root.path()), "an empty sysroot");
+        assert!(!is_in(root.path()), "an empty sysroot");
         let library = root.path().join("lib/rustlib").join(TARGET).join("lib");
         fs::create_dir_all(library).expect("library folder");
-        assert!(has_library(root.path()), "with the library");
+        assert!(is_in(root.path()), "with the library");
     }
 }

@@ -1,7 +1,7 @@
 //! From cargo to a finished folder for a static host.
 //!
 //! ```text
-//! pitleaf-build build [--small]                write `dist`; smaller, by means of [`small`]
+//! pitleaf-build build                          write `dist`
 //! pitleaf-build serve [--port N] [--dir DIR]   serve it on loopback; port 0 takes any free one
 //! pitleaf-build sizes [--dir DIR] [BUDGET…]     count the bytes of each language; fail above BUDGET (brotli)
 //! ```
@@ -16,10 +16,10 @@ mod fonts;
 mod hash;
 mod language;
 mod optimise;
+mod own_library;
 mod serve;
 mod site;
 mod sizes;
-mod small;
 mod stylesheet;
 mod template;
 mod workspace;
@@ -43,7 +43,7 @@ fn main() -> ExitCode {
 fn run() -> Result<()> {
     let workspace = Workspace::here();
     match arguments::parse(std::env::args().skip(1))? {
-        Command::Build { small } => build(&workspace, small),
+        Command::Build => build(&workspace),
         Command::Serve { port, dir } => serve::serve(&dir.unwrap_or(workspace.dist()), port),
         Command::Sizes { dir, budgets } => {
             sizes::report(&dir.unwrap_or(workspace.dist()), &budgets)
@@ -51,16 +51,13 @@ fn run() -> Result<()> {
     }
 }
 
-fn build(workspace: &Workspace, small: bool) -> Result<()> {
-    if !small && !compile::can_compile() {
-        println!("the toolchain in use lacks {}; trying --small", compile::TARGET);
-        return build(workspace, true);
-    }
+fn build(workspace: &Workspace) -> Result<()> {
     let mut sites = Vec::new();
     for language in Language::ALL {
-        let (wasm, script) =
-            if small { small_half(workspace, language)? } else { half(workspace, language)? };
-        let script = optimise::script(workspace, &script)?;
+        let compiled = compile::compile(workspace, language)?;
+        let bound = bindings::bind(workspace, &compiled)?;
+        let wasm = optimise::module(workspace, &bound.wasm)?;
+        let script = optimise::script(workspace, &bound.script)?;
         let source = site::Source::read(workspace, wasm, script, language)?;
         sites.push((language, site::assemble(&source)?));
     }
@@ -68,21 +65,4 @@ fn build(workspace: &Workspace, small: bool) -> Result<()> {
     let count: usize = sites.iter().map(|(_, site)| site.files().len()).sum();
     println!("built {count} files in {}", workspace.dist().display());
     Ok(())
-}
-
-/// Module and script of a language.
-fn half(workspace: &Workspace, language: Language) -> Result<(Vec<u8>, String)> {
-    let compiled = compile::compile(workspace, language)?;
-    let bound = bindings::bind(workspace, &compiled)?;
-    let (wasm, _) = optimise::module(workspace, &bound.wasm, &[])?;
-    Ok((wasm, bound.script))
-}
-
-/// The same, smaller.
-fn small_half(workspace: &Workspace, language: Language) -> Result<(Vec<u8>, String)> {
-    let compiled = small::compile(workspace, language)?;
-    let bound = bindings::bind(workspace, &compiled)?;
-    let (wasm, printed) = optimise::module(workspace, &bound.wasm, &small::SHORTEN)?;
-    let script = small::shorten(&bound.script, &small::Names::read(&printed)?)?;
-    Ok((wasm, script))
 }

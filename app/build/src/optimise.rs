@@ -4,35 +4,28 @@ use crate::workspace::Workspace;
 use anyhow::{Context, Result, ensure};
 use std::fs;
 use std::path::Path;
-use std::process::{Command, Stdio};
+use std::process::Command;
 
-/// Optimises a module for size; gives its bytes, and what wasm-opt printed.
+/// Optimises a module for size.
 ///
 /// Never with `--all-features`: browsers refuse the module it makes.
 ///
 /// # Errors
 /// node or the npm packages are missing, or wasm-opt refuses the module.
-pub(crate) fn module(
-    workspace: &Workspace,
-    module: &Path,
-    further: &[&str],
-) -> Result<(Vec<u8>, String)> {
+pub(crate) fn module(workspace: &Workspace, module: &Path) -> Result<Vec<u8>> {
     let tool = workspace.node_modules().join("binaryen/bin/wasm-opt");
     ensure!(tool.exists(), "wasm-opt is missing; run app/setup, which fetches it from npm");
     let small = module.with_file_name("optimised.wasm");
-    let output = Command::new("node")
+    let status = Command::new("node")
         .arg(&tool)
         // The first kilobyte is the far end of the stack, so no address of data lies there.
         .args(["-Oz", "--low-memory-unused", "--strip-debug", "--strip-producers"])
-        .args(further)
         .arg("-o")
         .args([&small, module])
-        .stderr(Stdio::inherit())
-        .output()
+        .status()
         .context("node could not be started; run app/setup")?;
-    ensure!(output.status.success(), "wasm-opt refused {}", module.display());
-    let wasm = fs::read(&small).with_context(|| format!("{} can't be read", small.display()))?;
-    Ok((wasm, String::from_utf8_lossy(&output.stdout).into_owned()))
+    ensure!(status.success(), "wasm-opt refused {}", module.display());
+    fs::read(&small).with_context(|| format!("{} can't be read", small.display()))
 }
 
 /// A module script, made small.

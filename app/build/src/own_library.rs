@@ -1,30 +1,18 @@
-//! A smaller download, by means that the tools do not promise to keep: `pitleaf-build build --small`.
+//! Where no toolchain here has the standard library for WebAssembly, but one has its source, as Debian's
+//! packages do: the library is compiled along.
 //!
-//! - The standard library is compiled along, without what only a panic's words need: cargo's unstable
-//!   `-Zbuild-std`, which a stable compiler takes only if told that this is wanted. It also makes the app
-//!   where a compiler has the library's source, but not the library.
-//! - The names that module and script share, with sixteen digits of hash each, are shortened ([`names`]):
-//!   this reads what wasm-bindgen and wasm-opt write, which they may write otherwise in their next version.
-//!
-//! What it saves stands in DEVELOPERS.md. Nothing else of the build rests on it.
-
-mod names;
+//! Cargo calls that unstable (`-Zbuild-std`), and a stable compiler takes it only if told that this is
+//! wanted. Nothing else of the build rests on it.
 
 use crate::compile::{ask, build};
 use crate::language::Language;
 use crate::workspace::Workspace;
 use anyhow::{Context, Result};
-pub(crate) use names::{Names, SHORTEN, shorten};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
 /// The oldest minor version of Rust 1 that the workspace compiles with, from its manifest.
 const RUST: &str = env!("CARGO_PKG_RUST_VERSION");
-
-/// A panic ends the page at once, without words or places: the start script says so in a sentence. `{:?}`
-/// prints nothing, so no sentence may rest on it.
-const FLAGS: [&str; 4] =
-    ["-Zunstable-options", "-Cpanic=immediate-abort", "-Zlocation-detail=none", "-Zfmt-debug=none"];
 
 /// Compiles the app with a standard library of its own and gives the path of its module.
 ///
@@ -44,10 +32,8 @@ pub(crate) fn compile(workspace: &Workspace, language: Language) -> Result<PathB
              run app/setup, which adds one of them",
         )?;
     let mut cargo = tool(bin, "cargo");
-    cargo
-        .env("RUSTC_BOOTSTRAP", "1")
-        .args(["-Zbuild-std=std", "-Zbuild-std-features=optimize_for_size"]);
-    build(cargo, workspace, language, &FLAGS.map(str::to_owned))
+    cargo.env("RUSTC_BOOTSTRAP", "1").arg("-Zbuild-std=std,panic_abort");
+    build(cargo, workspace, language)
 }
 
 /// A tool from `bin`, or from the path.
