@@ -2,7 +2,6 @@
 
 use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
 use pitleaf_core::book::EntryId;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language;
 use pitleaf_translated::tr;
 use wasm_bindgen::prelude::*;
@@ -50,7 +49,7 @@ pub fn new_id() -> EntryId {
         bytes
             .iter()
             .map(|byte| char::from(LETTERS[usize::from(byte % 32)]))
-            .gather::<String>()
+            .collect::<String>()
             .into(),
     )
 }

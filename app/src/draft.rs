@@ -8,7 +8,6 @@ use crate::route::{PortsPlace, Route};
 use crate::signal::*;
 use crate::state::App;
 use crate::store::keep;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::kept_fields;
 use pitleaf_core::quantity::Unit;
@@ -151,7 +150,7 @@ pub fn form_in(
         field.set(text);
     }
     follow(move || {
-        let texts: Vec<String> = fields.iter().map(|field| field.get()).gather();
+        let texts: Vec<String> = fields.iter().map(|field| field.get()).collect();
         let is_known = texts == known();
         let text = if is_known { String::new() } else { kept::write(&texts) };
         put(&hash, &text, unit.map(RwSignal::get));

@@ -6,7 +6,6 @@ use crate::store::{Channel, Database, Fault, persist};
 use js_sys::{Array, Uint8Array};
 use pitleaf_core::book::Book;
 use pitleaf_core::book::written::{self, Damage};
-use pitleaf_core::gather::Gather;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::spawn_local;
 
@@ -69,7 +68,7 @@ impl App {
                 key: device::words(&keys.get(place)),
                 why: damage.to_string(),
             };
-            self.aside.set(damaged.into_iter().map(aside).gather());
+            self.aside.set(damaged.into_iter().map(aside).collect());
         } else if records.length() >= SHEAF {
             // The next opening will be the quicker for it; if it fails, nothing is lost.
             spawn_local(bind(database.clone(), records, behind));

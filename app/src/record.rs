@@ -8,7 +8,6 @@ use crate::state::{App, Keeping, Notice};
 use leptos::prelude::set_timeout_with_handle;
 use pitleaf_core::book::written;
 use pitleaf_core::book::{Book, BuildId, Entry, EntryId, FORMAT, Fact};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::RouteFact;
@@ -90,7 +89,7 @@ impl App {
         let entries = (order..)
             .zip(facts)
             .map(|(order, fact)| entry(device::new_id(), build.clone(), order, fact))
-            .gather();
+            .collect();
         self.send(written, entries, said, then);
     }
 
@@ -174,7 +173,7 @@ impl App {
         if !self.add(&entries).await {
             return;
         }
-        let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).gather();
+        let ids: Vec<EntryId> = entries.iter().map(|entry| entry.id.clone()).collect();
         self.take(entries);
         // What has no words of its own leaves the line as it is.
         if !said.is_empty() {
@@ -191,7 +190,7 @@ impl App {
     /// Puts entries on the disk and tells the other tabs; false, and the line says why, if that fails.
     async fn add(self, entries: &[Entry]) -> bool {
         let Some((database, channel)) = self.store.get_untracked() else { return true };
-        let records: Vec<_> = entries.iter().map(written::record).gather();
+        let records: Vec<_> = entries.iter().map(written::record).collect();
         let slow = set_timeout_with_handle(move || self.wrong(SLOW), PATIENCE);
         let result = database.add(&records).await;
         if let Ok(slow) = slow {

@@ -4,7 +4,6 @@ mod found;
 mod ports;
 mod work;
 
-use pitleaf_core::gather::Gather;
 pub use ports::PortsPlace;
 pub use work::WorkPlace;
 
@@ -91,7 +90,7 @@ impl Route {
     /// Reads what stands behind `#`; anything unknown leads to the bench.
     pub fn read(hash: &str) -> Self {
         let path = hash.trim_start_matches('#').trim_start_matches('/');
-        let pieces: Vec<&str> = path.split('/').gather();
+        let pieces: Vec<&str> = path.split('/').collect();
         Self::of_pieces(&pieces).unwrap_or(Self::Bench)
     }
 

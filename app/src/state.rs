@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::store::{Channel, Database, Fault, keep};
 use crate::trail::Trail;
 use pitleaf_core::book::{Book, BuildId, Coming, EntryId};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{BuildKind, GaugeKind, Row, Sheet};
 use pitleaf_core::seals::{Leaf, leaf_set};
 use pitleaf_translated::tr;
@@ -108,7 +107,7 @@ impl App {
         let behind = Memo::new(move || {
             let build = in_hand(book, settings);
             let ids = book.with(|book| {
-                book.behind_sheet(build.as_ref()).map(|entry| entry.id.clone()).gather::<Vec<_>>()
+                book.behind_sheet(build.as_ref()).map(|entry| entry.id.clone()).collect::<Vec<_>>()
             });
             (build, ids)
         });

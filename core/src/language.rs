@@ -2,7 +2,6 @@
 //!
 //! Texts come translated out of the compiler (`pitleaf-translated`). Here is what else differs.
 
-use crate::gather::Gather;
 use crate::letters::lower;
 use pitleaf_translated::tr;
 
@@ -102,7 +101,7 @@ pub fn said(key: &str) -> String {
         return key.to_owned();
     }
     let pieces = key.split(", ").map(|piece| {
-        let words: Vec<&str> = piece.split(' ').gather();
+        let words: Vec<&str> = piece.split(' ').collect();
         let mut said: Vec<&str> = Vec::new();
         let mut at = 0;
         while at < words.len() {
@@ -117,5 +116,5 @@ pub fn said(key: &str) -> String {
         }
         said.join(" ")
     });
-    pieces.gather::<Vec<_>>().join(", ")
+    pieces.collect::<Vec<_>>().join(", ")
 }

@@ -1,11 +1,9 @@
 //! Letters in lower case, for finding words: the alphabets of the shop, without all of Unicode's tables,
 //! which came to several kilobytes on the phone.
 
-use crate::gather::Gather;
-
 /// A text in lower case: basic Latin, and the accented letters of Western Europe.
 pub(crate) fn lower(text: &str) -> String {
-    text.chars().map(lower_letter).gather()
+    text.chars().map(lower_letter).collect()
 }
 
 fn lower_letter(letter: char) -> char {
@@ -39,7 +37,7 @@ const SIGNS: &str = "½¼¾⅛⅜⅝⅞⅓⅔±−–—·×÷°′″…“”�
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| {
-        std::iter::once(first.to_ascii_uppercase()).chain(letters).gather()
+        std::iter::once(first.to_ascii_uppercase()).chain(letters).collect()
     })
 }
 

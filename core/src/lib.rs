@@ -5,7 +5,6 @@
 //! - [`quantity`]: text as typed → an exact amount, and back, in any unit.
 //! - [`calculators`] and [`help`]: what each answers; what a figure is, how to measure it, why it matters.
 //! - [`find`]: one search over everything.
-//! - [`gather`] and [`order`]: `collect` and `sort_by` in little code.
 //! - [`language`] and [`letters`]: what differs between English and German besides the texts; letter cases.
 //! - [`kept`]: how all of it stands in JSON.
 //! - [`limits`]: limit rows, their sources, gauges, and the verdict on a reading.
@@ -25,13 +24,11 @@ pub mod calculators;
 mod decimal;
 pub mod faces;
 pub mod find;
-pub mod gather;
 pub mod help;
 pub mod joints;
 pub mod language;
 pub mod letters;
 pub mod limits;
-pub mod order;
 pub mod ports;
 pub mod quantity;
 pub mod route;

@@ -1,7 +1,6 @@
 //! The places of the build's work.
 
 use super::plain;
-use pitleaf_core::gather::Gather;
 
 /// A screen of the work.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -40,7 +39,7 @@ impl WorkPlace {
     pub fn read(pieces: &[&str]) -> Option<Self> {
         let key = |pieces: &[&str]| -> Option<String> {
             let known = matches!(pieces.len(), 1 | 2);
-            let plain: Option<Vec<String>> = pieces.iter().map(|piece| plain(piece)).gather();
+            let plain: Option<Vec<String>> = pieces.iter().map(|piece| plain(piece)).collect();
             known.then_some(plain?.join("/"))
         };
         Some(match *pieces {

@@ -12,7 +12,6 @@ use crate::store::persist;
 use crate::update::version;
 use crate::widget::{frame, language_missing, other_language};
 use pitleaf_core::book::{Book, Face, carry, demo};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language::OTHER;
 use pitleaf_core::limits::{Row, limit_line, limit_lines};
 use pitleaf_core::ports::SideHousing;
@@ -50,7 +49,7 @@ pub fn screen() -> Vec<El> {
     };
     let page = el("main")
         .class("page")
-        .live(move || lasting(app).into_iter().chain(joints::held(app)).gather())
+        .live(move || lasting(app).into_iter().chain(joints::held(app)).collect())
         .with(link("to-find", &Route::Find.hash()).text(tr!("Find anything: warp, torque, M10…")))
         .live(move || resting(app));
     frame(title, under, false, page)
@@ -93,7 +92,7 @@ fn resting(app: App) -> Vec<El> {
     if let Some(build) = &build {
         let last: Vec<_> = app.book.with(|book| {
             let lines = book.lines(build).rev().filter(|line| !line.entry.fact.is_bookmark());
-            lines.take(3).map(|line| line.entry.id.clone()).gather()
+            lines.take(3).map(|line| line.entry.id.clone()).collect()
         });
         shown.push(text("h2", "", tr!("Last written")));
         shown.push(list("entries", tr!("Last written"), last.into_iter().map(entry_line)));
@@ -155,7 +154,7 @@ pub(super) fn favourites(app: App) -> Vec<Row> {
     app.sheet.with(|sheet| {
         app.settings.with(|settings| {
             let rows = settings.favourites.iter().filter_map(|id| sheet.row(id));
-            rows.filter(|row| row.build.holds_for(kind)).cloned().gather()
+            rows.filter(|row| row.build.holds_for(kind)).cloned().collect()
         })
     })
 }

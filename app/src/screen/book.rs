@@ -11,7 +11,6 @@ use crate::state::{App, Notice, app};
 use crate::widget::{field, frame, search};
 use pitleaf_core::book::file::{self, FileFault};
 use pitleaf_core::book::{Book, Fact, coming, csv};
-use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -98,7 +97,7 @@ fn entries(app: App, query: &str, most: RwSignal<usize>) -> Vec<El> {
                     .filter(|line| {
                         query.is_empty() || book.words(line.entry, sheet).answers(query)
                     });
-                lines.take(shown).map(|line| line.entry.id.clone()).gather()
+                lines.take(shown).map(|line| line.entry.id.clone()).collect()
             })
         })
     });

@@ -13,7 +13,6 @@ use crate::widget::{
     meant_keys, no_such_limit, rule_picture, say_button, unit_keys_of, verdict_card,
 };
 use pitleaf_core::book::{EntryId, Fact, Figure, put_right};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language;
 use pitleaf_core::limits::{
     GaugeKind, Judged, Question, Row, Sheet, limit_lines, place_words, question,
@@ -125,13 +124,13 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
         let question = question(&questioned.limit, &typed.get(), unit.get(), bounds);
         meant_keys(question.map(|asked| asked.ways).unwrap_or_default(), unit, typed)
             .into_iter()
-            .gather()
+            .collect()
     });
     let ruled = row.clone();
     let rule = el("div").live(move || {
         let hand = judged.get().map(|(reading, judged)| (reading.amount(), judged.verdict.guard));
         let is_to_keep = ruled.limit.has_edge();
-        is_to_keep.then(|| rule_picture(&ruled.limit, in_force.get(), hand)).into_iter().gather()
+        is_to_keep.then(|| rule_picture(&ruled.limit, in_force.get(), hand)).into_iter().collect()
     });
     let answer = el("div")
         .class("check-answer")
@@ -168,7 +167,7 @@ fn row_check(app: App, row: Row, place: String, wrong: Option<(EntryId, Figure)>
         [place.with(|place| (!place.is_empty()).then(|| place_words(place))), build]
             .into_iter()
             .flatten()
-            .gather::<Vec<_>>()
+            .collect::<Vec<_>>()
             .join(" · ")
     };
     frame(move || what.clone(), under, true, check_frame(app, answer, keys))
@@ -201,7 +200,7 @@ fn together(
                     let mark = call_mark(Some(pair.together.verdict.call));
                     el("li").class("finding").with(mark).with(words)
                 });
-                lines.gather()
+                lines.collect()
             })
         })
     })
@@ -336,7 +335,7 @@ impl Written {
 pub(super) fn shown_units(dimension: Dimension) -> Vec<Unit> {
     match dimension {
         Dimension::Length => vec![Unit::Thou, Unit::Inch, Unit::Millimetre, Unit::Micrometre],
-        _ => dimension.units().take(4).gather(),
+        _ => dimension.units().take(4).collect(),
     }
 }
 
@@ -361,7 +360,7 @@ pub(super) fn other_units(reading: &Reading) -> String {
         }
         (Dimension::Length, _) => vec![show(Unit::Inch), format!("{} thou", thou_words(amount))],
         (dimension, own) => {
-            dimension.units().filter(|unit| *unit != own).take(2).map(show).gather()
+            dimension.units().filter(|unit| *unit != own).take(2).map(show).collect()
         }
     };
     units.join("   ")

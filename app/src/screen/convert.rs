@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::state::app;
 use crate::widget::{figure_input, frame, help, keypad, meant_keys, switch};
 use pitleaf_core::calculators::Calculator;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::two_readings;
 use pitleaf_core::quantity::{
     Amount, Bounds, Dimension, Fault, Reading, Rounding, Span, Tolerance, Unit, conversions,
@@ -92,7 +91,7 @@ fn units_of(
     typed: RwSignal<String>,
 ) -> El {
     let choices: Vec<(Unit, &str)> =
-        dimension.units().take(4).map(|unit| (unit, unit.symbol())).gather();
+        dimension.units().take(4).map(|unit| (unit, unit.symbol())).collect();
     switch(
         tr!("Unit"),
         &choices,
@@ -107,7 +106,7 @@ fn meant(in_force: Unit, unit: RwSignal<Unit>, typed: RwSignal<String>) -> Vec<E
     let asked = typed.with(|typed| two_readings(typed, in_force, bounds));
     let Some(asked) = asked else { return Vec::new() };
     let words = text("p", "caution", &asked.words).attr("role", "status");
-    std::iter::once(words).chain(meant_keys(asked.ways, unit, typed)).gather()
+    std::iter::once(words).chain(meant_keys(asked.ways, unit, typed)).collect()
 }
 
 fn answer(typed: &str, unit: Unit) -> Vec<El> {
@@ -171,7 +170,7 @@ fn near(amount: Amount, step: Span) -> Option<El> {
         let figure = format!("{} mm", leaf.show(Unit::Millimetre, 2, Rounding::Nearest));
         row(tr!("leaf"), &figure, &off(rest, Unit::Millimetre, step))
     });
-    let rows: Vec<El> = fraction.into_iter().chain(leaf).gather();
+    let rows: Vec<El> = fraction.into_iter().chain(leaf).collect();
     (!rows.is_empty()).then(|| table(tr!("Nearest"), rows))
 }
 

@@ -10,7 +10,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{frame, verdict_card};
 use pitleaf_core::book::{EntryId, Fact, Figure, judged};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Sheet, limit_lines};
 use pitleaf_translated::tr;
 
@@ -99,7 +98,7 @@ fn shown(app: App, id: &EntryId) -> Option<Vec<El>> {
                 book.history(&entry.build, &subject)
                     .rev()
                     .map(|line| line.entry.id.clone())
-                    .gather()
+                    .collect()
             })
             .unwrap_or_default();
         if history.len() > 1 {

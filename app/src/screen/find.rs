@@ -9,7 +9,6 @@ use crate::state::{App, app};
 use crate::store::keep;
 use crate::widget::{frame, search};
 use pitleaf_core::find::{Finder, Found, Group, Kind};
-use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
@@ -69,7 +68,7 @@ pub fn screen() -> Vec<El> {
                 Some(_) => Vec::new(),
                 None => finder.with(|finder| {
                     let groups = finder.find(query).into_iter().skip(FIRST_KINDS);
-                    groups.flat_map(|group| of_kind(app, &group, false, whole)).gather()
+                    groups.flat_map(|group| of_kind(app, &group, false, whole)).collect()
                 }),
             })
         });

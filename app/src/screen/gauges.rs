@@ -7,7 +7,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame};
 use pitleaf_core::book::Fact;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::letters::capital;
 use pitleaf_core::limits::{Gauge, GaugeFigure, GaugeKind};
 use pitleaf_translated::tr;
@@ -24,8 +23,8 @@ struct Typed {
 pub fn screen() -> Vec<El> {
     let app = app();
     let all: Vec<Typed> = GaugeKind::ALL.map(|kind| Typed::in_force(app, kind)).into();
-    let texts: Vec<RwSignal<String>> = all.iter().flat_map(|one| [one.steps, one.error]).gather();
-    let known: Vec<String> = texts.iter().map(|text| text.get_untracked()).gather();
+    let texts: Vec<RwSignal<String>> = all.iter().flat_map(|one| [one.steps, one.error]).collect();
+    let known: Vec<String> = texts.iter().map(|text| text.get_untracked()).collect();
     draft::form(Route::Gauges.hash(), texts, move || known.clone());
     let page = el("main")
         .class("page")
@@ -105,10 +104,10 @@ fn form(app: App, typed: Typed) -> El {
         .live(move || {
             let wrong = wrong.get();
             let refusal = || text("p", "refusal-line", &wrong).attr("role", "alert");
-            (!wrong.is_empty()).then(refusal).into_iter().gather()
+            (!wrong.is_empty()).then(refusal).into_iter().collect()
         })
         .live(move || {
             let down = || text("button", "button action", tr!("Write down")).attr("type", "submit");
-            typed.is_changed(app).then(down).into_iter().gather()
+            typed.is_changed(app).then(down).into_iter().collect()
         })
 }

@@ -6,7 +6,6 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::frame;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::Part;
 use pitleaf_translated::tr;
 
@@ -24,7 +23,7 @@ pub fn screen() -> Vec<El> {
                         .with(text("span", "dim", &tr!("{count} limits")))
                 })
             };
-            Part::ALL.into_iter().filter_map(tile).gather()
+            Part::ALL.into_iter().filter_map(tile).collect()
         });
         vec![
             list("rows", tr!("On the bench"), favourites(app).iter().map(row_link)),
@@ -64,7 +63,7 @@ pub fn part_screen(part: Part) -> Vec<El> {
                 .class("pair")
                 .with(link("plate-link", &Route::Faces.hash()).text(tr!("Measure place by place")))
         });
-        by_place.into_iter().chain([rows]).gather()
+        by_place.into_iter().chain([rows]).collect()
     });
     let job = match part {
         Part::Fastener => Some(Job::All),

@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::demo;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::BuildKind;
 use pitleaf_core::route::builds as builds_of;
 use pitleaf_translated::tr;
@@ -94,7 +93,7 @@ fn builds(app: App) -> Vec<El> {
             });
             Some(line.with(text("b", "", name)).with(text("span", "row-limit", kind.name())))
         };
-        builds_of(book, "", false).into_iter().filter_map(line).gather()
+        builds_of(book, "", false).into_iter().filter_map(line).collect()
     });
     if builds.is_empty() {
         return Vec::new();

@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{fault_list, field, frame, no_such_limit, switch};
 use pitleaf_core::book::Fact;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language::figure;
 use pitleaf_core::limits::{Edge, Limit, Row, Source, TypedEdges};
 use pitleaf_core::quantity::Unit;
@@ -63,14 +62,14 @@ impl Typed {
 
     /// What stands in the fields of the edges.
     fn texts(self) -> Vec<String> {
-        self.edges.iter().map(|edge| edge.get_untracked()).gather()
+        self.edges.iter().map(|edge| edge.get_untracked()).collect()
     }
 
     /// Begins with what was typed here last and not put in, and keeps what is typed.
     fn keep(self, row: &Row) {
         let [lower, upper, wear] = self.edges;
         let fields = vec![lower, upper, wear, self.from, self.who];
-        let known: Vec<String> = fields.iter().map(|field| field.get_untracked()).gather();
+        let known: Vec<String> = fields.iter().map(|field| field.get_untracked()).collect();
         let hash = Route::OwnLimit(row.id.clone()).hash();
         draft::form_in(hash, Some(self.unit), fields, move || known.clone());
         self.before.set(TypedEdges::of(self.texts(), self.unit.get_untracked()));
@@ -135,7 +134,7 @@ fn form(app: App, row: Row) -> Vec<El> {
         }
     });
     let units: Vec<(Unit, &str)> =
-        row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).gather();
+        row.unit.dimension().units().take(4).map(|unit| (unit, unit.symbol())).collect();
     let what = row.what.clone();
     let save = Rc::new(move |is_sure: bool| match typed.row(&row) {
         Ok(own) => {
@@ -170,7 +169,7 @@ fn form(app: App, row: Row) -> Vec<El> {
         move || {
             let save = save.clone();
             let key = || button("button", tr!("Keep it all the same"), move || save(true));
-            asked.get().then(key).into_iter().gather()
+            asked.get().then(key).into_iter().collect()
         }
     };
     let whose = switch(

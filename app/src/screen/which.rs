@@ -3,7 +3,6 @@
 use crate::dom::{El, button, el, text};
 use crate::signal::*;
 use crate::state::App;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Row, place_words};
 use pitleaf_translated::tr;
 
@@ -43,7 +42,7 @@ pub(super) fn which(
         let (choose, place) = (choose.clone(), choice.clone());
         button("unit", &place_words(choice), move || choose(place.clone()))
     });
-    let keys: Vec<El> = keys.gather();
+    let keys: Vec<El> = keys.collect();
     vec![
         text("p", "plain", tr!("Choose which one it is of: it is written there."))
             .attr("role", "status"),

@@ -2,7 +2,6 @@
 
 use crate::dom::{El, button, el, text};
 use crate::signal::*;
-use pitleaf_core::gather::Gather;
 
 /// The big figure on top of a screen with keys: no keyboard of the phone's own comes up for it.
 pub fn figure_input(label: &str, typed: RwSignal<String>) -> El {
@@ -59,5 +58,5 @@ pub fn fault_list(faults: impl Fn() -> Vec<String> + 'static) -> El {
 
 /// A line for each sentence.
 pub fn sentences(faults: &[String]) -> Vec<El> {
-    faults.iter().map(|words| text("p", "", words)).gather()
+    faults.iter().map(|words| text("p", "", words)).collect()
 }

@@ -6,7 +6,6 @@ use crate::route::Route;
 use crate::state::{Notice, app};
 use pitleaf_core::book::Face;
 use pitleaf_core::calculators::Calculator;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::help::Help;
 use pitleaf_translated::tr;
 
@@ -80,7 +79,7 @@ pub fn texts(help: &Help) -> Vec<El> {
     all.into_iter()
         .filter(|(_, words)| !words.is_empty())
         .flat_map(|(heading, words)| [text("b", "", heading), text("p", "", words)])
-        .gather()
+        .collect()
 }
 
 /// What stands in the place of a limit that is not there.

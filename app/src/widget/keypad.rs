@@ -6,7 +6,6 @@ use crate::device;
 use crate::dom::{El, button, el};
 use crate::signal::*;
 use crate::state::app;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language::{self, DECIMAL_SIGN};
 use pitleaf_core::limits::Meant;
 use pitleaf_core::quantity::{Reading, Unit};
@@ -81,7 +80,7 @@ pub fn keypad(
 
 /// The unit switch: it holds for what is typed here, and until that is written.
 pub fn unit_keys(units: &[Unit], unit: RwSignal<Unit>) -> El {
-    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).gather();
+    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).collect();
     switch(
         tr!("Unit"),
         &choices,
@@ -92,7 +91,7 @@ pub fn unit_keys(units: &[Unit], unit: RwSignal<Unit>) -> El {
 
 /// The unit switch of one field: it stands at the unit typed behind the figure, and a key pressed takes its place.
 pub fn unit_keys_of(units: &[Unit], unit: RwSignal<Unit>, typed: RwSignal<String>) -> El {
-    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).gather();
+    let choices: Vec<(Unit, &str)> = units.iter().map(|unit| (*unit, unit.symbol())).collect();
     switch(
         tr!("Unit"),
         &choices,

@@ -4,7 +4,6 @@ use super::written::record;
 use super::{BuildId, Entry, EntryId, Fact, Figure, Slot};
 use crate::faces::report::SpacerChoice;
 use crate::faces::{ReadingSet, Survey};
-use crate::gather::Gather;
 use crate::limits::{BuildKind, Gauge, GaugeKind, Row, Sheet};
 use crate::ports::{PortName, SideHousing};
 use crate::seals::Drawing;
@@ -219,7 +218,7 @@ impl Book {
 
     /// Every entry, in order.
     pub fn entries(&self) -> impl DoubleEndedIterator<Item = &Entry> {
-        let mut entries: Vec<&Entry> = self.entries.iter().gather();
+        let mut entries: Vec<&Entry> = self.entries.iter().collect();
         entries.sort_by_key(|entry| entry.place());
         entries.into_iter()
     }
@@ -241,9 +240,9 @@ impl Book {
             .keys()
             .filter(|id| self.opening(id).is_some())
             .filter_map(|id| self.entry(id))
-            .gather();
+            .collect();
         opened.sort_by_key(|entry| std::cmp::Reverse(entry.place()));
-        opened.into_iter().map(|entry| entry.id.clone()).gather()
+        opened.into_iter().map(|entry| entry.id.clone()).collect()
     }
 
     /// How a build was opened: name, kind, rotors, demo. None if it wasn't, or that was withdrawn.

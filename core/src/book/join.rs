@@ -1,7 +1,6 @@
 //! Joining books: what a file would bring, shown before anything is taken in.
 
 use super::{Book, BuildId, Entry, EntryId, Subject};
-use crate::gather::Gather;
 use rustc_hash::FxHashSet;
 
 /// What a file's entries would do to a book. Nothing is taken in yet.
@@ -58,7 +57,7 @@ pub fn coming(book: &Book, entries: Vec<Entry>) -> Coming {
     }
     coming.altered.sort();
     coming.altered.dedup();
-    coming.new = new.entries().cloned().gather();
+    coming.new = new.entries().cloned().collect();
     coming.conflicts = conflicts(book, &new, &coming.new);
     coming
 }
@@ -74,7 +73,7 @@ fn conflicts(book: &Book, file: &Book, new: &[Entry]) -> Vec<Conflict> {
             let here = book.current(&build, &subject)?.id.clone();
             Some((build, subject, here))
         })
-        .gather();
+        .collect();
     if about.is_empty() {
         return Vec::new();
     }
@@ -89,5 +88,5 @@ fn conflicts(book: &Book, file: &Book, new: &[Entry]) -> Vec<Conflict> {
             let joined = joined.current(&build, &subject)?.id.clone();
             Some(Conflict { build, subject, here, theirs, joined })
         })
-        .gather()
+        .collect()
 }

@@ -1,7 +1,6 @@
 //! Putting a figure right, and taking back what was written: nothing is overwritten, and the history shows both.
 
 use super::{Book, Entry, EntryId, Fact, Figure};
-use crate::gather::Gather;
 use pitleaf_translated::translated;
 
 /// What the book writes when a figure is put right: the new one, and the old one withdrawn with it.
@@ -22,7 +21,7 @@ impl Book {
             Some(Fact::Restored { entry }) => Fact::Withdrawn { entry: entry.clone() },
             _ => Fact::Withdrawn { entry: id.clone() },
         };
-        ids.iter().map(back).gather()
+        ids.iter().map(back).collect()
     }
 
     /// What lets entries hold again that [`Self::take_back`] took back.
@@ -32,7 +31,7 @@ impl Book {
             Some(fact @ (Fact::Withdrawn { .. } | Fact::Restored { .. })) => fact.clone(),
             _ => Fact::Restored { entry: id.clone() },
         };
-        ids.iter().map(again).gather()
+        ids.iter().map(again).collect()
     }
 
     /// The entry that puts a withdrawn one right; none where it was only withdrawn.

@@ -1,6 +1,5 @@
 //! Places on a rotor: faces and their side-seal slots.
 
-use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use pitleaf_translated::translated;
 use std::fmt;
@@ -100,7 +99,7 @@ impl Slot {
     /// The three slots of a face.
     #[must_use]
     pub fn of_face(rotor: u8, face: Face) -> Vec<Self> {
-        (0..3).filter_map(|flank| Self::new(rotor, face, flank)).gather()
+        (0..3).filter_map(|flank| Self::new(rotor, face, flank)).collect()
     }
 
     /// Every slot of an engine, front to rear.
@@ -109,7 +108,7 @@ impl Slot {
         (1..=rotors)
             .flat_map(|rotor| [Face::Front, Face::Rear].map(|face| (rotor, face)))
             .flat_map(|(rotor, face)| Self::of_face(rotor, face))
-            .gather()
+            .collect()
     }
 }
 

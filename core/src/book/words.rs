@@ -2,7 +2,6 @@
 
 use super::{Book, Entry, Fact, Figure};
 use crate::faces::piece_words;
-use crate::gather::Gather;
 use crate::language::{inside, said};
 use crate::letters::{self, capital};
 use crate::limits::{Call, Edge, Judged, Row, Sheet, place_words};
@@ -169,7 +168,7 @@ impl Entry {
             ),
             Fact::Datums(datums) => plain(
                 &format!("{} side housing · datum holes", capital(datums.housing.name())),
-                datums.rows.lines().gather::<Vec<_>>().join("; "),
+                datums.rows.lines().collect::<Vec<_>>().join("; "),
             ),
             Fact::Limit(row) | Fact::BuildLimit(row) => {
                 let here = matches!(self.fact, Fact::BuildLimit(_));

@@ -7,7 +7,6 @@ use super::Refusal;
 use super::clearance::{Clearance, Sizes};
 use super::input::{DIAMETER, all_taken, count, extremes, mean, mm, of_mm};
 use super::uncertainty::{Doubt, Measured};
-use crate::gather::Gather;
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
@@ -52,11 +51,11 @@ pub fn cylinder(places: &[Vec<Length>], doubt: &Doubt) -> Result<Cylinder, Refus
         diameters.push(place.map_err(|refusal| refusal.counted_from(before))?);
         before += directions.len();
     }
-    let ranges: Vec<_> = diameters.iter().map(|place| extremes(place)).gather();
-    let means: Vec<f64> = diameters.iter().map(|place| mean(place)).gather();
-    let round: Vec<f64> = ranges.iter().map(|(least, greatest)| greatest.1 - least.1).gather();
-    let least: Vec<f64> = ranges.iter().map(|range| range.0.1).gather();
-    let greatest: Vec<f64> = ranges.iter().map(|range| range.1.1).gather();
+    let ranges: Vec<_> = diameters.iter().map(|place| extremes(place)).collect();
+    let means: Vec<f64> = diameters.iter().map(|place| mean(place)).collect();
+    let round: Vec<f64> = ranges.iter().map(|(least, greatest)| greatest.1 - least.1).collect();
+    let least: Vec<f64> = ranges.iter().map(|range| range.0.1).collect();
+    let greatest: Vec<f64> = ranges.iter().map(|range| range.1.1).collect();
     let (thin, thick) = (extremes(&least).0, extremes(&greatest).1);
     let ((narrow, narrowest), (wide, widest)) = extremes(&means);
     let of_mean = |place: usize| doubt.of_mean(diameters[place].len());
@@ -75,7 +74,7 @@ pub fn cylinder(places: &[Vec<Length>], doubt: &Doubt) -> Result<Cylinder, Refus
             greatest: measured(thick.1, single),
         },
         worst_place: extremes(&round).1.0,
-        out_of_round: round.into_iter().map(of_mm).gather(),
+        out_of_round: round.into_iter().map(of_mm).collect(),
         taper: (means.len() > 1)
             .then(|| measured(widest - narrowest, taper_doubt(narrow).hypot(taper_doubt(wide)))),
         least_at: (thin.0, ranges[thin.0].0.0),

@@ -5,7 +5,6 @@
 use super::Refusal;
 use super::input::{PLACE, all_taken, extremes, mean, of_mm};
 use super::least_squares::fit;
-use crate::gather::Gather;
 use uom::si::f64::Length;
 
 /// A circle of least squares.
@@ -29,7 +28,7 @@ pub struct Circle {
 /// [`Refusal::TooFew`], [`Refusal::NoCircle`], [`Refusal::OutOfBounds`] (points within a metre).
 pub fn least_squares_circle(points: &[[Length; 2]]) -> Result<Circle, Refusal> {
     let axis = |axis: usize| {
-        let along: Vec<Length> = points.iter().map(|point| point[axis]).gather();
+        let along: Vec<Length> = points.iter().map(|point| point[axis]).collect();
         all_taken(&along, &PLACE, "roundness", 4)
     };
     let (x, y) = (axis(0)?, axis(1)?);
@@ -51,13 +50,13 @@ pub fn least_squares_circle(points: &[[Length; 2]]) -> Result<Circle, Refusal> {
     }
     let [x_centre, y_centre, radius] = circle;
     let deviations: Vec<f64> =
-        x.iter().zip(&y).map(|(x, y)| (x - x_centre).hypot(y - y_centre) - radius).gather();
+        x.iter().zip(&y).map(|(x, y)| (x - x_centre).hypot(y - y_centre) - radius).collect();
     let ((_, inside), (_, outside)) = extremes(&deviations);
     Ok(Circle {
         x: of_mm(x_centre + x_middle),
         y: of_mm(y_centre + y_middle),
         radius: of_mm(radius),
-        deviations: deviations.into_iter().map(of_mm).gather(),
+        deviations: deviations.into_iter().map(of_mm).collect(),
         roundness: of_mm(outside - inside),
     })
 }
@@ -65,8 +64,8 @@ pub fn least_squares_circle(points: &[[Length; 2]]) -> Result<Circle, Refusal> {
 /// The circle x² + y² = 2ax + 2by + c nearest in the algebraic sense: a good place to start from.
 fn algebraic(x: &[f64], y: &[f64]) -> Option<[f64; 3]> {
     let size = x.iter().chain(y).fold(0.0_f64, |most, part| most.max(part.abs()));
-    let rows: Vec<[f64; 3]> = x.iter().zip(y).map(|(x, y)| [x / size, y / size, 1.0]).gather();
-    let squares: Vec<f64> = rows.iter().map(|row| row[0] * row[0] + row[1] * row[1]).gather();
+    let rows: Vec<[f64; 3]> = x.iter().zip(y).map(|(x, y)| [x / size, y / size, 1.0]).collect();
+    let squares: Vec<f64> = rows.iter().map(|row| row[0] * row[0] + row[1] * row[1]).collect();
     let [a, b, c] = fit(&rows, &squares)?.coefficients;
     let (a, b) = (a / 2.0, b / 2.0);
     let radius = (c + a * a + b * b).sqrt();

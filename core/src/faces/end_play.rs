@@ -7,7 +7,6 @@ use super::Refusal;
 use super::input::{UNCERTAINTY, millimetres, mm, of_mm, taken};
 use super::uncertainty::{Doubt, Measured};
 use crate::limits::{Edge, Limit, Verdict};
-use crate::order::InOrder;
 use crate::quantity::{Amount, Bounds, Rounding, Span, Unit};
 use pitleaf_translated::{tr, translated};
 use std::fmt;
@@ -95,7 +94,7 @@ pub fn choose(
     let middle = middle(limit);
     let off =
         |choice: &Choice| middle.map_or(0.0, |middle| (mm(choice.predicted.value) - middle).abs());
-    choices.order_by(|one, other| {
+    choices.sort_by(|one, other| {
         let chance = |choice: &Choice| (choice.verdict.conformity * 1e6).round();
         chance(other).total_cmp(&chance(one)).then(off(one).total_cmp(&off(other)))
     });

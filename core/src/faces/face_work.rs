@@ -1,7 +1,6 @@
 //! One thing done to a face of a side housing: lapped, hardened, polished; or how it came in.
 
 use super::lapping::Range;
-use crate::gather::Gather;
 use crate::language;
 use crate::letters::lower;
 use crate::quantity::{Bounds, Fault, Unit};
@@ -136,7 +135,7 @@ impl FaceWork {
         unit: Unit,
         [figure, least, most]: [&str; 3],
     ) -> Result<Self, FaceWorkFault> {
-        let mark = mark.split_whitespace().gather::<Vec<_>>().join(" ");
+        let mark = mark.split_whitespace().collect::<Vec<_>>().join(" ");
         if mark.is_empty() {
             return Err(FaceWorkFault::NoMark);
         }
@@ -179,14 +178,14 @@ impl FaceWork {
     /// Case does not count, nor does which of several intermediate housings it is.
     #[must_use]
     pub fn is_of(&self, piece: &str, mark: &str) -> bool {
-        let squeezed = mark.split_whitespace().gather::<Vec<_>>().join(" ");
+        let squeezed = mark.split_whitespace().collect::<Vec<_>>().join(" ");
         sort_of(&self.piece) == sort_of(piece) && lower(&self.mark) == lower(&squeezed)
     }
 }
 
 /// A face without the number of its housing.
 fn sort_of(piece: &str) -> String {
-    piece.split('-').filter(|part| part.parse::<u8>().is_err()).gather::<Vec<_>>().join("-")
+    piece.split('-').filter(|part| part.parse::<u8>().is_err()).collect::<Vec<_>>().join("-")
 }
 
 impl fmt::Display for FaceWork {

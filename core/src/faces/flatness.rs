@@ -9,8 +9,6 @@ use super::least_squares::{self, Fit};
 use super::minimum_zone::minimum_zone;
 use super::support::shares;
 use super::uncertainty::{Doubt, Measured};
-use crate::gather::Gather;
-use crate::order::InOrder;
 use crate::quantity::Bounds;
 use uom::si::f64::Length;
 
@@ -104,7 +102,7 @@ impl Flatness {
     /// The points with their deviations as heights, for a relief; `points` are those it was found from.
     #[must_use]
     pub fn levelled(&self, points: &[Point]) -> Vec<Point> {
-        points.iter().zip(&self.deviations).map(|(point, &z)| Point { z, ..*point }).gather()
+        points.iter().zip(&self.deviations).map(|(point, &z)| Point { z, ..*point }).collect()
     }
 
     /// How far a place lies under the highest; none without such a place.
@@ -158,7 +156,7 @@ impl Flatness {
     }
 
     fn extremes(&self) -> ((usize, f64), (usize, f64)) {
-        extremes(&self.deviations.iter().copied().map(mm).gather::<Vec<_>>())
+        extremes(&self.deviations.iter().copied().map(mm).collect::<Vec<_>>())
     }
 
     fn spots(&self, from_edge: impl Fn(f64) -> f64, within: Length) -> Vec<usize> {
@@ -168,9 +166,9 @@ impl Flatness {
             .enumerate()
             .map(|(place, &deviation)| (from_edge(mm(deviation)), place))
             .filter(|&(distance, _)| distance <= mm(within))
-            .gather();
-        spots.order_by(|one, other| one.0.total_cmp(&other.0));
-        spots.into_iter().map(|(_, place)| place).gather()
+            .collect();
+        spots.sort_by(|one, other| one.0.total_cmp(&other.0));
+        spots.into_iter().map(|(_, place)| place).collect()
     }
 }
 
@@ -184,32 +182,33 @@ struct Levelled {
 impl Levelled {
     fn of(points: &[Point]) -> Result<Self, Refusal> {
         let all = |part: fn(&Point) -> Length, bounds| {
-            all_taken(&points.iter().map(part).gather::<Vec<_>>(), bounds, "flatness", 3)
+            all_taken(&points.iter().map(part).collect::<Vec<_>>(), bounds, "flatness", 3)
         };
         let x = centred(&all(|point| point.x, &PLACE)?);
         let y = centred(&all(|point| point.y, &PLACE)?);
         let z = all(|point| point.z, &Bounds::HEIGHT)?;
         let size = x.iter().chain(&y).fold(0.0_f64, |most, part| most.max(part.abs()));
-        let flat: Vec<[f64; 2]> = x.iter().zip(&y).map(|(x, y)| [x / size, y / size]).gather();
+        let flat: Vec<[f64; 2]> = x.iter().zip(&y).map(|(x, y)| [x / size, y / size]).collect();
         let corners = corners(&flat).ok_or(Refusal::OneLine)?;
-        let rows: Vec<[f64; 3]> = flat.iter().map(|&[x, y]| [1.0, x, y]).gather();
+        let rows: Vec<[f64; 3]> = flat.iter().map(|&[x, y]| [1.0, x, y]).collect();
         let fit = least_squares::fit(&rows, &z).ok_or(Refusal::OneLine)?;
-        let points = rows.iter().zip(&z).map(|(row, z)| [row[1], row[2], z - fit.at(row)]).gather();
+        let points =
+            rows.iter().zip(&z).map(|(row, z)| [row[1], row[2], z - fit.at(row)]).collect();
         Ok(Self { points, fit, corners })
     }
 
     fn within_minimum_zone(&self) -> Flatness {
         let zone = minimum_zone(&self.points, self.corners);
         let over: Vec<f64> =
-            self.points.iter().map(|[x, y, z]| z - zone.slope[0] * x - zone.slope[1] * y).gather();
+            self.points.iter().map(|[x, y, z]| z - zone.slope[0] * x - zone.slope[1] * y).collect();
         let ((_, low), (_, high)) = extremes(&over);
         let middle = f64::midpoint(low, high);
-        let deviations = over.into_iter().map(|over| over - middle).gather();
+        let deviations = over.into_iter().map(|over| over - middle).collect();
         Flatness::new(deviations, zone.weights)
     }
 
     fn over_least_squares(&self) -> Flatness {
-        let deviations: Vec<f64> = self.points.iter().map(|point| point[2]).gather();
+        let deviations: Vec<f64> = self.points.iter().map(|point| point[2]).collect();
         let ((low, _), (high, _)) = extremes(&deviations);
         let row = |place: usize| [1.0, self.points[place][0], self.points[place][1]];
         let weights = (0..self.points.len())
@@ -219,7 +218,7 @@ impl Levelled {
                     self.fit.sway(&row(high), &row(place)) - self.fit.sway(&row(low), &row(place));
                 (place, own - sway)
             })
-            .gather();
+            .collect();
         Flatness::new(deviations, weights)
     }
 
@@ -235,12 +234,12 @@ impl Levelled {
             Some((points[place][2] - plane, shares))
         };
         let over: Vec<(f64, [f64; 3])> =
-            (0..points.len()).map(over).gather::<Option<_>>().ok_or(Refusal::NoCorners)?;
-        let deviations: Vec<f64> = over.iter().map(|over| over.0).gather();
+            (0..points.len()).map(over).collect::<Option<_>>().ok_or(Refusal::NoCorners)?;
+        let deviations: Vec<f64> = over.iter().map(|over| over.0).collect();
         let ((low, _), (high, _)) = extremes(&deviations);
         let mut weights: Vec<(usize, f64)> = (0..3)
             .map(|corner| (corners[corner], over[low].1[corner] - over[high].1[corner]))
-            .gather();
+            .collect();
         for (place, own) in [(high, 1.0), (low, -1.0)] {
             // A corner that is itself an extreme: its own weight and its share in the plane add up.
             match weights.iter_mut().find(|(corner, _)| *corner == place) {
@@ -257,7 +256,7 @@ impl Flatness {
         let ((_, low), (_, high)) = extremes(&deviations);
         Self {
             value: of_mm(high - low),
-            deviations: deviations.into_iter().map(of_mm).gather(),
+            deviations: deviations.into_iter().map(of_mm).collect(),
             weights,
         }
     }
@@ -266,7 +265,7 @@ impl Flatness {
 fn centred(values: &[f64]) -> Vec<f64> {
     let ((_, least), (_, greatest)) = extremes(values);
     let middle = f64::midpoint(least, greatest);
-    values.iter().map(|value| value - middle).gather()
+    values.iter().map(|value| value - middle).collect()
 }
 
 /// Three places far apart; none where all lie on one line.
@@ -274,7 +273,7 @@ fn corners(flat: &[[f64; 2]]) -> Option<[usize; 3]> {
     /// The least height of their triangle over its length.
     const SLIMMEST: f64 = 1e-3;
     let far = |size: &dyn Fn([f64; 2]) -> f64| {
-        extremes(&flat.iter().map(|&place| size(place)).gather::<Vec<_>>()).1.0
+        extremes(&flat.iter().map(|&place| size(place)).collect::<Vec<_>>()).1.0
     };
     let a = far(&|place| place[0].hypot(place[1]));
     let from_a = |place: [f64; 2]| [place[0] - flat[a][0], place[1] - flat[a][1]];

@@ -1,7 +1,6 @@
 //! What the calculators of faces take: lengths within their bounds. Millimetres inside, [`Length`] outside.
 
 use super::Refusal;
-use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Unit};
 use pitleaf_translated::tr;
 use std::cmp::Ordering;
@@ -46,7 +45,7 @@ pub(super) fn all_taken(
         .iter()
         .enumerate()
         .map(|(reading, &length)| taken(length, bounds, Some(reading)))
-        .gather()
+        .collect()
 }
 
 /// A length's millimetres.

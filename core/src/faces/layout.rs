@@ -5,7 +5,6 @@
 
 use super::Refusal;
 use super::input::{millimetres, of_mm, taken};
-use crate::gather::Gather;
 use crate::quantity::Bounds;
 use crate::trochoid::Trochoid;
 use pitleaf_translated::tr;
@@ -65,5 +64,5 @@ pub fn side_housing_spots(bore: Trochoid, aside: Length) -> Result<Vec<Spot>, Re
         })
     };
     let land = ring(Ring::Land, bore.beside(aside));
-    Ok(land.chain(ring(Ring::Swept, bore.beside(-aside))).gather())
+    Ok(land.chain(ring(Ring::Swept, bore.beside(-aside))).collect())
 }

@@ -8,9 +8,7 @@ use super::report::{LAPPED_OFF, both};
 use super::skin::Skin;
 use super::uncertainty::Measured;
 use crate::book::{Book, BuildId, Entry, Fact, Subject};
-use crate::gather::Gather;
 use crate::limits::{Call, GaugeKind, Sheet};
-use crate::order::InOrder;
 use crate::quantity::{Bounds, Reading, Unit};
 use crate::seals::Written;
 use pitleaf_translated::translated;
@@ -57,7 +55,7 @@ impl<'book> Ledger<'book> {
         let mut lines: Vec<LedgerLine<'book>> = works(book)
             .filter(|(_, work)| work.is_of(piece, mark))
             .map(|(entry, work)| LedgerLine { entry, work: work.clone() })
-            .gather();
+            .collect();
         for at in 0..lines.len() {
             let (build, piece) = (&lines[at].entry.build, lines[at].work.piece.clone());
             let is_of_build = |line: &LedgerLine<'_>| line.entry.build == *build;
@@ -69,7 +67,7 @@ impl<'book> Ledger<'book> {
                 lines.extend(typed(book, build, &piece, mark));
             }
         }
-        lines.order_by(|one, other| one.entry.place().cmp(&other.entry.place()));
+        lines.sort_by(|one, other| one.entry.place().cmp(&other.entry.place()));
         let (skin, grown) = fold(&lines, sheet);
         Self { mark: mark.to_owned(), lines, skin, grown }
     }

@@ -9,7 +9,6 @@
 
 use super::input::extremes;
 use super::support::support;
-use crate::gather::Gather;
 
 /// The slopes of the best pair of planes, and the weight of each touching point in the zone's width.
 pub(super) struct Zone {
@@ -21,7 +20,7 @@ pub(super) struct Zone {
 ///
 /// `corners` are three points, not on one line as seen along z.
 pub(super) fn minimum_zone(points: &[[f64; 3]], corners: [usize; 3]) -> Zone {
-    let heights: Vec<f64> = points.iter().map(|point| point[2]).gather();
+    let heights: Vec<f64> = points.iter().map(|point| point[2]).collect();
     let (lowest, highest) = extremes(&heights);
     // What binary floats can tell apart at these heights.
     let tolerance = 1e-13 * (highest.1.abs() + lowest.1.abs());
@@ -39,7 +38,7 @@ pub(super) fn minimum_zone(points: &[[f64; 3]], corners: [usize; 3]) -> Zone {
                 add(&mut working, point);
             }
         }
-        let over: Vec<f64> = points.iter().map(|point| above(point, best.slope)).gather();
+        let over: Vec<f64> = points.iter().map(|point| above(point, best.slope)).collect();
         let (lowest, highest) = extremes(&over);
         let out = highest.1 - lowest.1 > best.width + tolerance;
         let grown = add(&mut working, lowest.0) | add(&mut working, highest.0);
@@ -104,7 +103,7 @@ fn touching(
     slope: [f64; 2],
     tolerance: f64,
 ) -> (Vec<usize>, Vec<usize>) {
-    let over: Vec<f64> = working.iter().map(|&point| above(&points[point], slope)).gather();
+    let over: Vec<f64> = working.iter().map(|&point| above(&points[point], slope)).collect();
     let ((_, low), (_, high)) = extremes(&over);
     let slack = tolerance + 1e-9 * (high - low);
     let near = |edge: f64| {
@@ -113,7 +112,7 @@ fn touching(
             .zip(&over)
             .filter(|&(_, over)| (over - edge).abs() <= slack)
             .map(|(&point, _)| point)
-            .gather()
+            .collect()
     };
     (near(low), near(high))
 }

@@ -6,7 +6,6 @@
 use super::Refusal;
 use super::bracket::{checked, greatest};
 use super::clearance::Clearance;
-use crate::gather::Gather;
 use crate::quantity::Amount;
 use crate::seals::Bracket;
 use pitleaf_translated::translated;
@@ -49,7 +48,7 @@ pub fn strips(strips: &[Strip]) -> Result<Strips, Refusal> {
         }
         ends.push((loose, tight));
     }
-    let loose: Vec<Bracket> = ends.iter().map(|end| end.0).gather();
+    let loose: Vec<Bracket> = ends.iter().map(|end| end.0).collect();
     let apart =
         |(loose, tight): &(Bracket, Bracket)| tight.high.is_some() && tight.high <= loose.low;
     Ok(Strips {

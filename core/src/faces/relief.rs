@@ -7,7 +7,6 @@ use super::Refusal;
 use super::flatness::Point;
 use super::input::{PLACE, all_taken, extremes, mm, of_mm};
 use super::support::turn;
-use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Unit};
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
@@ -39,19 +38,19 @@ pub struct Band {
 #[translated]
 pub fn relief(points: &[Point]) -> Result<Relief, Refusal> {
     let all = |part: fn(&Point) -> Length, bounds| {
-        all_taken(&points.iter().map(part).gather::<Vec<_>>(), bounds, "a relief", 3)
+        all_taken(&points.iter().map(part).collect::<Vec<_>>(), bounds, "a relief", 3)
     };
     let (x, y) = (all(|point| point.x, &PLACE)?, all(|point| point.y, &PLACE)?);
     let z = all(|point| point.z, &Bounds::HEIGHT)?;
     let places: Vec<delaunator::Point> =
-        x.iter().zip(&y).map(|(&x, &y)| delaunator::Point { x, y }).gather();
+        x.iter().zip(&y).map(|(&x, &y)| delaunator::Point { x, y }).collect();
     let corners = delaunator::triangulate(&places).triangles;
     let triangles: Vec<[usize; 3]> =
-        corners.chunks_exact(3).map(|corners| [corners[0], corners[1], corners[2]]).gather();
+        corners.chunks_exact(3).map(|corners| [corners[0], corners[1], corners[2]]).collect();
     if triangles.is_empty() {
         return Err(Refusal::OneLine);
     }
-    let points = x.iter().zip(&y).zip(&z).map(|((&x, &y), &z)| [x, y, z]).gather();
+    let points = x.iter().zip(&y).zip(&z).map(|((&x, &y), &z)| [x, y, z]).collect();
     Ok(Relief { points, triangles })
 }
 
@@ -79,7 +78,7 @@ impl Relief {
     /// or 5 (or tens of them) of `unit`, a unit of length.
     #[must_use]
     pub fn bands(&self, unit: Unit, most: u8) -> Vec<Band> {
-        let heights: Vec<f64> = self.points.iter().map(|point| point[2]).gather();
+        let heights: Vec<f64> = self.points.iter().map(|point| point[2]).collect();
         let ((_, low), (_, high)) = extremes(&heights);
         let step = round_step(low, high, unit, most.max(1));
         let (first, last) = numbers(low, high, step);
@@ -95,7 +94,7 @@ impl Relief {
                 .iter()
                 .map(|corners| corners.map(|corner| self.points[corner]))
                 .filter_map(|triangle| slice(&triangle, from, to))
-                .gather();
+                .collect();
             bands.push(Band { lower: of_mm(lower), upper: of_mm(upper), pieces });
             number += 1.0;
         }
@@ -155,7 +154,7 @@ fn slice(triangle: &[[f64; 3]; 3], lower: f64, upper: f64) -> Option<Vec<[Length
     let over = cut(triangle, |corner| corner[2] - lower);
     let between = cut(&over, |corner| upper - corner[2]);
     (between.len() >= 3)
-        .then(|| between.iter().map(|corner| [of_mm(corner[0]), of_mm(corner[1])]).gather())
+        .then(|| between.iter().map(|corner| [of_mm(corner[0]), of_mm(corner[1])]).collect())
 }
 
 /// A convex outline without what lies below zero of a linear function.

@@ -7,7 +7,6 @@
 use super::Refusal;
 use super::input::{all_taken, count, extremes, mean, mm, of_mm};
 use super::uncertainty::{Doubt, Measured};
-use crate::gather::Gather;
 use crate::quantity::Bounds;
 use std::f64::consts::TAU;
 use uom::si::angle::radian;
@@ -57,7 +56,7 @@ pub fn runout(readings: &[Length], doubt: &Doubt) -> Result<Runout, Refusal> {
         .map(|(place, value)| {
             value - middle - cosine * angle(place).cos() - sine * angle(place).sin()
         })
-        .gather();
+        .collect();
     let ((_, least), (highest, greatest)) = extremes(&values);
     let ((_, low), (_, high)) = extremes(&remains);
     let eccentricity = cosine.hypot(sine);
@@ -74,7 +73,7 @@ pub fn runout(readings: &[Length], doubt: &Doubt) -> Result<Runout, Refusal> {
         direction_uncertainty: (eccentricity > 2.0 * noise)
             .then(|| Angle::new::<radian>(noise / eccentricity)),
         out_of_round: of_mm(high - low),
-        remains: remains.into_iter().map(of_mm).gather(),
+        remains: remains.into_iter().map(of_mm).collect(),
         highest,
     })
 }

@@ -6,7 +6,6 @@ use super::flatness::Point;
 use super::input::{PLACE, UNCERTAINTY, all_taken, extremes, mean, mm, of_mm, taken};
 use super::least_squares::fit;
 use super::uncertainty::{Contribution, Doubt, Measured, combined};
-use crate::gather::Gather;
 use crate::quantity::Bounds;
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
@@ -39,7 +38,7 @@ pub fn widths(readings: &[Length], doubt: &Doubt) -> Result<Widths, Refusal> {
     let mean_doubt = doubt.of_mean(values.len());
     let ((least_at, least), (greatest_at, greatest)) = extremes(&values);
     let middle = mean(&values);
-    let off: Vec<f64> = values.iter().map(|value| (value - middle).abs()).gather();
+    let off: Vec<f64> = values.iter().map(|value| (value - middle).abs()).collect();
     let measured = |value: f64, uncertainty| Measured { value: of_mm(value), uncertainty };
     Ok(Widths {
         sizes: Sizes {
@@ -74,16 +73,16 @@ pub struct Taper {
 /// metre, widths within [`Bounds::SIZE`]).
 pub fn taper(widths: &[Point]) -> Result<Taper, Refusal> {
     let all = |part: fn(&Point) -> Length, bounds| {
-        all_taken(&widths.iter().map(part).gather::<Vec<_>>(), bounds, "taper", 3)
+        all_taken(&widths.iter().map(part).collect::<Vec<_>>(), bounds, "taper", 3)
     };
     let (x, y) = (all(|point| point.x, &PLACE)?, all(|point| point.y, &PLACE)?);
     let z = all(|point| point.z, &Bounds::SIZE)?;
     let (x_middle, y_middle) = (mean(&x), mean(&y));
     let rows: Vec<[f64; 3]> =
-        x.iter().zip(&y).map(|(x, y)| [1.0, x - x_middle, y - y_middle]).gather();
+        x.iter().zip(&y).map(|(x, y)| [1.0, x - x_middle, y - y_middle]).collect();
     let plane = fit(&rows, &z).ok_or(Refusal::OneLine)?;
-    let level: Vec<f64> = rows.iter().map(|row| plane.at(row)).gather();
-    let rest: Vec<f64> = level.iter().zip(&z).map(|(level, z)| z - level).gather();
+    let level: Vec<f64> = rows.iter().map(|row| plane.at(row)).collect();
+    let rest: Vec<f64> = level.iter().zip(&z).map(|(level, z)| z - level).collect();
     let ((_, narrow), (widest, wide)) = extremes(&level);
     let ((_, low), (_, high)) = extremes(&rest);
     Ok(Taper { across: of_mm(wide - narrow), widest, rest: of_mm(high - low) })
@@ -117,7 +116,7 @@ impl Widths {
 /// [`Refusal::TooFew`] without a part; [`Refusal::OutOfBounds`] (widths within [`Bounds::SIZE`]).
 #[translated]
 pub fn stack_length(parts: &[StackPart]) -> Result<Measured, Refusal> {
-    let widths: Vec<Length> = parts.iter().map(|part| part.width).gather();
+    let widths: Vec<Length> = parts.iter().map(|part| part.width).collect();
     let widths = all_taken(&widths, &Bounds::SIZE, "the stack’s length", 1)?;
     let mut contributions = Vec::with_capacity(2 * parts.len());
     for (reading, part) in parts.iter().enumerate() {
@@ -147,7 +146,7 @@ pub fn apex_seal_end_gap(housing: &Widths, seal: &Widths) -> Clearance {
 /// None without a housing.
 #[must_use]
 pub fn housings_apart(housings: &[Widths]) -> Option<(Measured, usize, usize)> {
-    let means: Vec<f64> = housings.iter().map(|housing| mm(housing.sizes.mean.value)).gather();
+    let means: Vec<f64> = housings.iter().map(|housing| mm(housing.sizes.mean.value)).collect();
     if means.is_empty() {
         return None;
     }

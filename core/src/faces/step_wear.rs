@@ -9,7 +9,6 @@ use super::flatness::{Point, Reference, flatness};
 use super::input::{PLACE, all_taken, count, extremes, mean, mm, of_mm};
 use super::least_squares::fit;
 use super::uncertainty::{Doubt, Measured};
-use crate::gather::Gather;
 use crate::quantity::Bounds;
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
@@ -41,17 +40,17 @@ pub struct Steps {
 #[translated]
 pub fn steps_across(pairs: &[Across], doubt: &Doubt) -> Result<Steps, Refusal> {
     let all = |part: fn(&Across) -> Length| {
-        all_taken(&pairs.iter().map(part).gather::<Vec<_>>(), &Bounds::HEIGHT, "step wear", 1)
+        all_taken(&pairs.iter().map(part).collect::<Vec<_>>(), &Bounds::HEIGHT, "step wear", 1)
     };
     let (land, swept) = (all(|pair| pair.land)?, all(|pair| pair.swept)?);
     let doubt = mm(doubt.taken()?.single()) * 2.0_f64.sqrt();
-    let depths: Vec<f64> = land.iter().zip(&swept).map(|(land, swept)| land - swept).gather();
+    let depths: Vec<f64> = land.iter().zip(&swept).map(|(land, swept)| land - swept).collect();
     let measured =
         |depth: f64, doubt: f64| Measured { value: of_mm(depth), uncertainty: of_mm(doubt) };
     Ok(Steps {
         worst: extremes(&depths).1.0,
         mean: measured(mean(&depths), doubt / count(depths.len()).sqrt()),
-        steps: depths.into_iter().map(|depth| measured(depth, doubt)).gather(),
+        steps: depths.into_iter().map(|depth| measured(depth, doubt)).collect(),
     })
 }
 
@@ -83,7 +82,7 @@ pub fn step_and_warp(points: &[Point], swept: &[bool], doubt: &Doubt) -> Result<
     }
     let found = "telling step from warp";
     let all = |part: fn(&Point) -> Length, bounds| {
-        all_taken(&points.iter().map(part).gather::<Vec<_>>(), bounds, found, NEEDED)
+        all_taken(&points.iter().map(part).collect::<Vec<_>>(), bounds, found, NEEDED)
     };
     let (x, y) = (all(|point| point.x, &PLACE)?, all(|point| point.y, &PLACE)?);
     let z = all(|point| point.z, &Bounds::HEIGHT)?;
@@ -104,7 +103,7 @@ pub fn step_and_warp(points: &[Point], swept: &[bool], doubt: &Doubt) -> Result<
             let (x, y) = ((x - x_middle) / size, (y - y_middle) / size);
             [1.0, x, y, x * x, x * y, y * y, f64::from(u8::from(swept))]
         })
-        .gather();
+        .collect();
     let model = fit(&rows, &z).ok_or(Refusal::StepHidden)?;
     let squares: f64 = rows.iter().zip(&z).map(|(row, z)| (z - model.at(row)).powi(2)).sum();
     let rest = (squares / count(z.len() - UNKNOWNS)).sqrt();
@@ -115,7 +114,7 @@ pub fn step_and_warp(points: &[Point], swept: &[bool], doubt: &Doubt) -> Result<
             let [_, _, _, in_xx, in_xy, in_yy, _] = model.coefficients;
             Point { z: of_mm(in_xx * xx + in_xy * xy + in_yy * yy), ..*point }
         })
-        .gather();
+        .collect();
     let noise = model.cofactor[UNKNOWNS - 1][UNKNOWNS - 1].sqrt();
     Ok(Apart {
         step: Measured {

@@ -6,8 +6,6 @@
 
 use super::Refusal;
 use super::bracket::{checked, greatest, widened};
-use crate::gather::Gather;
-use crate::order::InOrder;
 use crate::quantity::{Amount, Span};
 use crate::seals::Bracket;
 use pitleaf_translated::translated;
@@ -43,7 +41,7 @@ pub fn hollow(lines: &[Bracket], doubt: Span) -> Result<Hollow, Refusal> {
         return Err(Refusal::TooFew { found: "a hollow", given: 0, needed: 1 });
     }
     let checked = lines.iter().enumerate().map(|(place, &line)| checked(line, place));
-    let lines: Vec<Bracket> = checked.gather::<Result<_, _>>()?;
+    let lines: Vec<Bracket> = checked.collect::<Result<_, _>>()?;
     let deepest = greatest(&lines);
     let worst = lines.iter().position(|line| line.low == deepest.low).unwrap_or(0);
     Ok(Hollow { deepest, proved: widened(deepest, doubt), worst, lines })
@@ -54,7 +52,7 @@ pub fn hollow(lines: &[Bracket], doubt: Span) -> Result<Hollow, Refusal> {
 #[must_use]
 pub fn next_leaf(deepest: Bracket, limit: Amount, leaves: &[Amount]) -> Option<Amount> {
     let inside = |&leaf: &Amount| deepest.holds(leaf) && deepest.low != Some(leaf);
-    let mut inside: Vec<Amount> = leaves.iter().copied().filter(inside).gather();
-    inside.order_by(|one, other| one.order(*other).unwrap_or(Ordering::Equal));
+    let mut inside: Vec<Amount> = leaves.iter().copied().filter(inside).collect();
+    inside.sort_by(|one, other| one.order(*other).unwrap_or(Ordering::Equal));
     inside.iter().rfind(|&&leaf| leaf <= limit).or(inside.first()).copied()
 }

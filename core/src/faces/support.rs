@@ -4,8 +4,6 @@
 //! zone is the weighted sum of their heights, whatever the slope of the planes: so no other planes can be
 //! closer, and the weights are how the width sways with each reading.
 
-use crate::gather::Gather;
-
 /// A share this little outside its triangle or chord is binary noise.
 const NOISE: f64 = 1e-9;
 
@@ -33,7 +31,7 @@ fn over(
         let on_triangle = |corners: [usize; 3]| {
             let shares = shares(points, corners, point)?;
             let inside = shares.iter().all(|&share| share >= -NOISE);
-            inside.then(|| corners.into_iter().zip(shares).gather::<Vec<_>>())
+            inside.then(|| corners.into_iter().zip(shares).collect::<Vec<_>>())
         };
         let on_chord = |[from, to]: [usize; 2]| {
             let share = share(flat(points, from), flat(points, to), flat(points, point))?;
@@ -42,7 +40,7 @@ fn over(
         let base =
             triples(others).find_map(on_triangle).or_else(|| pairs(others).find_map(on_chord))?;
         let base = base.into_iter().map(|(corner, share)| (corner, -sign * share));
-        Some(std::iter::once((point, sign)).chain(base).gather())
+        Some(std::iter::once((point, sign)).chain(base).collect())
     })
 }
 

@@ -2,9 +2,7 @@
 
 use super::Refusal;
 use super::input::{UNCERTAINTY, all_taken, count, mean, mm, of_mm, taken};
-use crate::gather::Gather;
 use crate::limits::{Gauge, Limit, Verdict, decide_computed};
-use crate::order::InOrder;
 use crate::quantity::{Amount, Bounds, Dimension, Reading, Span, Unit};
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
@@ -149,8 +147,8 @@ impl Measured {
 pub fn combined(contributions: &[Contribution]) -> Length {
     let effect = |part: &Contribution| part.sensitivity * mm(part.uncertainty);
     let alone = contributions.iter().filter(|part| part.shared.is_none()).map(effect);
-    let mut names: Vec<u8> = contributions.iter().filter_map(|part| part.shared).gather();
-    names.order_by(Ord::cmp);
+    let mut names: Vec<u8> = contributions.iter().filter_map(|part| part.shared).collect();
+    names.sort_by(Ord::cmp);
     names.dedup();
     let together = names.into_iter().map(|name| {
         contributions.iter().filter(|part| part.shared == Some(name)).map(effect).sum::<f64>()

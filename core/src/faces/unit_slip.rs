@@ -1,8 +1,6 @@
 //! A reading of a set that is off by a factor 25.4: asked about, never changed.
 
 use super::input::{extremes, mm};
-use crate::gather::Gather;
-use crate::order::InOrder;
 use crate::quantity::{Reading, Unit};
 use pitleaf_translated::translated;
 use std::fmt;
@@ -34,21 +32,21 @@ const FACTOR: f64 = 25.4;
 pub fn unit_slips(readings: &[Reading]) -> Vec<UnitSlip> {
     const NEEDED: usize = 3;
     let values: Option<Vec<f64>> =
-        readings.iter().map(|reading| reading.amount().length().map(mm)).gather();
+        readings.iter().map(|reading| reading.amount().length().map(mm)).collect();
     let Some(values) = values.filter(|values| values.len() >= NEEDED) else {
         return Vec::new();
     };
-    let mut sizes: Vec<f64> = values.iter().map(|value| value.abs()).gather();
-    sizes.order_by(f64::total_cmp);
+    let mut sizes: Vec<f64> = values.iter().map(|value| value.abs()).collect();
+    sizes.sort_by(f64::total_cmp);
     let typical = sizes[(sizes.len() - 1) / 2];
     // Halfway to a slip on a scale of ratios: nearer than that belongs to the set.
     let reach = FACTOR.sqrt();
     let belongs = |value: f64| value.abs() <= typical * reach && value.abs() * reach >= typical;
-    let rest: Vec<usize> = (0..values.len()).filter(|&place| belongs(values[place])).gather();
+    let rest: Vec<usize> = (0..values.len()).filter(|&place| belongs(values[place])).collect();
     if typical == 0.0 || rest.len() * 2 <= values.len() {
         return Vec::new();
     }
-    let of_rest: Vec<f64> = rest.iter().map(|&place| values[place]).gather();
+    let of_rest: Vec<f64> = rest.iter().map(|&place| values[place]).collect();
     let ((low_at, low), (high_at, high)) = extremes(&of_rest);
     let width = high - low;
     // A set of sizes is narrow, so a slip comes back only near it: a tenth covers what parts differ by.
@@ -68,7 +66,7 @@ pub fn unit_slips(readings: &[Reading]) -> Vec<UnitSlip> {
                 others: (typed(&readings[rest[low_at]]), typed(&readings[rest[high_at]])),
             })
         })
-        .gather()
+        .collect()
 }
 
 /// The unit in which a figure is 25.4 times as much (or as little) as in this one.

@@ -5,7 +5,6 @@ use super::index::{Index, Weight};
 use super::words::asked;
 use crate::book::{Book, BuildId, Entry, Fact, Slot};
 use crate::calculators::Calculator;
-use crate::gather::Gather;
 use crate::help::Topic;
 use crate::joints::fits::{Class, Letter};
 use crate::joints::threads::{BossPort, Drill, Thread, port_words, thread_words};
@@ -131,7 +130,7 @@ impl Finder {
         let classes = Letter::ALL.into_iter().flat_map(|letter| {
             Class::GRADES.filter_map(move |grade| Class::hole(letter, grade).ok())
         });
-        let classes = classes.map(|class| class.to_string()).gather::<Vec<_>>().join(" ");
+        let classes = classes.map(|class| class.to_string()).collect::<Vec<_>>().join(" ");
         for calculator in Calculator::all() {
             let help = calculator.help();
             let rows = if calculator == Calculator::Fits { classes.as_str() } else { "" };
@@ -271,7 +270,7 @@ impl Finder {
 
 /// A row is asked for in any unit of its kind.
 fn unit_words(row: &Row) -> String {
-    row.unit.dimension().units().flat_map(Unit::written).gather::<Vec<_>>().join(" ")
+    row.unit.dimension().units().flat_map(Unit::written).collect::<Vec<_>>().join(" ")
 }
 
 /// Whether a fact carries words of the builder’s own. A slot’s mark is found at its slot.

@@ -3,7 +3,6 @@
 use super::typing::{Quality, Typed, signs};
 use super::words::{asked, words};
 use super::{german, synonyms};
-use crate::gather::Gather;
 use crate::language::IS_GERMAN;
 use rustc_hash::FxHashMap;
 
@@ -84,7 +83,7 @@ impl Index {
             if !word.pieces.is_empty() {
                 let joined = self.hits(&word.joined);
                 let pieces: Vec<Vec<Hit>> =
-                    word.pieces.iter().map(|piece| self.hits(piece)).gather();
+                    word.pieces.iter().map(|piece| self.hits(piece)).collect();
                 for (at, hit) in hits.iter_mut().enumerate() {
                     if hit.quality == 0 {
                         *hit = joined[at];
@@ -110,11 +109,11 @@ impl Index {
             .zip(&all)
             .filter(|(_, hit)| hit.quality > 0 && hit.quality + FAR >= best)
             .map(|(thing, hit)| u64::from(u32::MAX - hit.score) << 32 | u64::from(thing))
-            .gather();
+            .collect();
         order.sort_unstable();
         #[expect(clippy::cast_possible_truncation, reason = "both halves were put in above")]
         let parted = |both: u64| (both as u32, u32::MAX - (both >> 32) as u32);
-        order.into_iter().map(parted).gather()
+        order.into_iter().map(parted).collect()
     }
 
     /// Whether any word here answers a word of a question.

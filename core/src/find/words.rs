@@ -1,7 +1,6 @@
 //! The words of a text, as they are looked for.
 
 use super::german;
-use crate::gather::Gather;
 use crate::language::IS_GERMAN;
 use crate::letters;
 
@@ -37,7 +36,7 @@ pub(super) fn words(text: &str) -> Vec<Word> {
         .map(|piece| piece.trim_end_matches(['.', '-', '/']).trim_start_matches('/'))
         .filter(|piece| piece.contains(letters::is_of_word))
         .map(word)
-        .gather()
+        .collect()
 }
 
 /// More words than a person asks by; the rest of a pasted page is not looked at.
@@ -64,7 +63,7 @@ fn word(piece: &str) -> Word {
     // What has figures in it is parted at hyphens alone: 7/16-20 is not of sevenths.
     let parts_at: &[char] = if has_figure(piece) { &['-'] } else { &['-', '/', '.'] };
     let pieces: Vec<String> =
-        piece.split(parts_at).filter(|piece| !piece.is_empty()).map(str::to_owned).gather();
+        piece.split(parts_at).filter(|piece| !piece.is_empty()).map(str::to_owned).collect();
     let is_one = pieces.len() == 1 && pieces[0] == piece;
     Word {
         whole: piece.to_owned(),
@@ -98,7 +97,7 @@ mod tests {
     #[track_caller]
     fn check(text: &str, wanted: &[&str]) {
         let all = words(text);
-        let forms: Vec<&str> = all.iter().flat_map(Word::forms).map(String::as_str).gather();
+        let forms: Vec<&str> = all.iter().flat_map(Word::forms).map(String::as_str).collect();
         assert_eq!(forms, wanted, "{text:?}");
     }
 
@@ -117,7 +116,7 @@ mod tests {
     #[test]
     fn words_of_little_meaning_count_only_alone() {
         let plain =
-            |query: &str| asked(query).into_iter().map(|word| word.whole).gather::<Vec<_>>();
+            |query: &str| asked(query).into_iter().map(|word| word.whole).collect::<Vec<_>>();
         assert_eq!(plain("what is the end play"), ["end", "play"]);
         assert_eq!(plain("what"), ["what"]);
         assert_eq!(plain(&"page ".repeat(1_000_000)).len(), 12, "a pasted page");

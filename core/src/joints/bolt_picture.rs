@@ -2,7 +2,6 @@
 
 use super::bolts::{Bolts, turn};
 use super::sequence::Order;
-use crate::gather::Gather;
 use crate::ports::picture::{Frame, drawn};
 use crate::trochoid::Point;
 use std::fmt::Write;
@@ -42,7 +41,7 @@ pub struct BoltPicture {
 pub fn picture(bolts: &Bolts, order: Option<&Order>, outline: &[Point]) -> BoltPicture {
     const MARGIN: f64 = 28.0;
     let places = bolts.places();
-    let all: Vec<Point> = places.iter().chain(outline).copied().gather();
+    let all: Vec<Point> = places.iter().chain(outline).copied().collect();
     let around = if all.is_empty() { &[Point::default()][..] } else { &all };
     let frame = Frame::around(around, Length::new::<millimeter>(MARGIN));
     // Many bolts need smaller rounds.
@@ -64,7 +63,7 @@ pub fn picture(bolts: &Bolts, order: Option<&Order>, outline: &[Point]) -> BoltP
     let mut picture = BoltPicture {
         frame,
         radius,
-        marks: marks.gather(),
+        marks: marks.collect(),
         way: String::new(),
         heads: String::new(),
     };

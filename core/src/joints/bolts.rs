@@ -4,7 +4,6 @@
 //! (`1st`). Places are in millimetres as the housing is seen: x to the right, y up.
 
 use super::sequence::{Order, OrderFault, check_count};
-use crate::gather::Gather;
 use crate::language::IS_GERMAN;
 use crate::letters;
 use crate::quantity::{Amount, Number, Rounding, Unit, cells, without_zeros};
@@ -66,7 +65,7 @@ impl Bolts {
     /// order yet, and is shown all the same.
     #[must_use]
     pub fn readable(text: &str, unit: Unit) -> Self {
-        Self::Placed(text.lines().filter_map(|line| read_place(line, unit)).gather())
+        Self::Placed(text.lines().filter_map(|line| read_place(line, unit)).collect())
     }
 
     /// So many bolts on one circle.
@@ -84,7 +83,7 @@ impl Bolts {
     /// # Errors
     /// [`OrderFault::NoBolts`] for an empty text, [`OrderFault::Twice`] and [`OrderFault::Count`].
     pub fn named(text: &str) -> Result<Self, OrderFault> {
-        let names: Vec<String> = names(text).map(str::to_owned).gather();
+        let names: Vec<String> = names(text).map(str::to_owned).collect();
         if names.is_empty() {
             return Err(OrderFault::NoBolts);
         }
@@ -127,7 +126,7 @@ impl Bolts {
                     let turned = f64::from(bolt) / f64::from(*count) * std::f64::consts::TAU;
                     Point { x: 100.0 * turned.sin(), y: 100.0 * turned.cos() }
                 })
-                .gather(),
+                .collect(),
             Self::Named(_) => Vec::new(),
         }
     }
@@ -156,7 +155,7 @@ impl Bolts {
             let bolt = (1..=self.count())
                 .find(|&bolt| letters::lower(&self.name(bolt)) == letters::lower(name))
                 .ok_or_else(|| OrderFault::Unknown {
-                    bolt: name.chars().take(12).gather(),
+                    bolt: name.chars().take(12).collect(),
                     last: last(),
                 })?;
             if order.contains(&bolt) {
@@ -174,7 +173,7 @@ impl Bolts {
     #[must_use]
     pub fn once_more(&self, order: &Order) -> Order {
         match self {
-            Self::Circle(count) => Order::of_numbers((1..=*count).gather()),
+            Self::Circle(count) => Order::of_numbers((1..=*count).collect()),
             Self::Placed(_) | Self::Named(_) => order.clone(),
         }
     }
@@ -183,7 +182,7 @@ impl Bolts {
     /// would fall apart at its own hyphens or blanks.
     #[must_use]
     pub fn said(&self, order: &Order) -> String {
-        let called: Vec<String> = order.bolts().iter().map(|&bolt| self.name(bolt)).gather();
+        let called: Vec<String> = order.bolts().iter().map(|&bolt| self.name(bolt)).collect();
         let falls_apart = |name: &String| names(name).nth(1).is_some();
         called.join(if called.iter().any(falls_apart) { ", " } else { "-" })
     }
@@ -195,7 +194,7 @@ impl Bolts {
             Self::Placed(places) => places
                 .iter()
                 .map(|place| row(*place, Unit::Millimetre, 2))
-                .gather::<Vec<_>>()
+                .collect::<Vec<_>>()
                 .join("\n"),
             Self::Circle(_) | Self::Named(_) => String::new(),
         }
@@ -207,13 +206,13 @@ impl Bolts {
 /// A tap is good to a millimetre or 0.05 in. Rows that can't be read stay as they are.
 #[must_use]
 pub fn tapped(rows: &str, unit: Unit, at: Point) -> String {
-    let lines: Vec<&str> = rows.lines().filter(|line| !line.trim().is_empty()).gather();
+    let lines: Vec<&str> = rows.lines().filter(|line| !line.trim().is_empty()).collect();
     let off = |line: &str| read_place(line, unit).map(|place| (place - at).norm());
     let nearest = (0..lines.len())
         .filter_map(|line| Some((line, off(lines[line])?)))
         .min_by(|one, other| one.1.total_cmp(&other.1))
         .filter(|(_, off)| *off <= FINGER);
-    let mut lines: Vec<String> = lines.into_iter().map(str::to_owned).gather();
+    let mut lines: Vec<String> = lines.into_iter().map(str::to_owned).collect();
     match nearest {
         Some((line, _)) => {
             lines.remove(line);

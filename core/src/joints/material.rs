@@ -3,7 +3,6 @@
 use super::bounds::{self, EXPANSION, MODULUS, POISSON};
 use super::material_rows::ROWS;
 use super::{Range, Refusal};
-use crate::gather::Gather;
 use uom::si::f64::{Pressure, TemperatureCoefficient, ThermodynamicTemperature};
 use uom::si::pressure::{gigapascal, megapascal};
 use uom::si::temperature_coefficient::per_kelvin;
@@ -34,7 +33,7 @@ impl Material {
                 expansion: Self::expansion_in_millionths(row.5),
                 warmest: ThermodynamicTemperature::new::<degree_celsius>(row.6.into()),
             })
-            .gather()
+            .collect()
     }
 
     /// The metal of the tables by the word it is kept by, or by its name.

@@ -6,8 +6,6 @@ use super::bolts::Bolts;
 use super::bounds::TORQUE;
 use super::sequence::{Order, OrderFault, Pass, own_passes};
 use crate::book::{Book, BuildId, Entry, Fact, Subject};
-use crate::gather::Gather;
-use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Reading, Rounding, Unit};
 use pitleaf_translated::translated;
 use std::fmt;
@@ -214,7 +212,7 @@ pub fn passes_done(book: &Book, build: &BuildId, joint: &str) -> Vec<Done> {
             done.push(Done { pass: *pass, torque: torque.clone(), unit: *unit });
         }
     }
-    done.order_by_key(|done| done.pass);
+    done.sort_by_key(|done| done.pass);
     done
 }
 
@@ -245,7 +243,7 @@ fn read_shares(text: &str) -> Result<Vec<f64>, PlanFault> {
             let number = Number::read(piece).map_err(|_| PlanFault::Order(OrderFault::Passes))?;
             Ok(number.value())
         })
-        .gather()
+        .collect()
 }
 
 impl fmt::Display for PlanFault {

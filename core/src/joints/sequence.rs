@@ -3,7 +3,6 @@
 //! Bolts are numbered from 1; what each is called, and which order is usual for how they stand, is told by
 //! [`Bolts`](super::bolts::Bolts). The builder's own order and shares stand above all of it.
 
-use crate::gather::Gather;
 use crate::trochoid::Point;
 use pitleaf_translated::translated;
 use std::fmt;
@@ -90,7 +89,7 @@ impl Order {
     /// [`OrderFault::Count`].
     pub fn around(count: u16) -> Result<Self, OrderFault> {
         check_count(count.into())?;
-        Ok(Self((1..=count).gather()))
+        Ok(Self((1..=count).collect()))
     }
 
     /// From the middle outwards: of the bolts about as near to the middle as the nearest left, the one
@@ -106,9 +105,9 @@ impl Order {
         let count = f64::from(u16::try_from(places.len()).unwrap_or(MOST_BOLTS));
         let sum = places.iter().fold(Point::default(), |sum, place| sum + *place);
         let middle = Point { x: sum.x / count, y: sum.y / count };
-        let out: Vec<f64> = places.iter().map(|place| (*place - middle).norm()).gather();
+        let out: Vec<f64> = places.iter().map(|place| (*place - middle).norm()).collect();
         let band = 0.1 * out.iter().copied().fold(0.0, f64::max);
-        let mut left: Vec<u16> = (1..).zip(places).map(|(bolt, _)| bolt).gather();
+        let mut left: Vec<u16> = (1..).zip(places).map(|(bolt, _)| bolt).collect();
         let at = |bolt: u16| usize::from(bolt - 1);
         let apart = |one: u16, other: u16| tenths((places[at(one)] - places[at(other)]).norm());
         let mut order: Vec<u16> = Vec::new();
@@ -149,7 +148,7 @@ pub fn own_passes(order: &Order, shares: &[f64]) -> Result<Vec<Pass>, OrderFault
         return Err(OrderFault::Passes);
     }
     let pass = |&share: &f64| Pass { share: Ratio::new::<percent>(share), order: order.clone() };
-    Ok(shares.iter().map(pass).gather())
+    Ok(shares.iter().map(pass).collect())
 }
 
 impl Pass {

@@ -2,7 +2,6 @@
 
 use super::Range;
 use super::bounds::Plain;
-use crate::gather::Gather;
 use crate::quantity::without_zeros;
 use crate::quantity::{Amount, Bounds, Rounding, Unit};
 use pitleaf_translated::translated;
@@ -107,7 +106,7 @@ pub fn on_scale(ranges: &[Range<f64>]) -> Vec<(u16, u16)> {
         let place = (share * 1000.0).round() as u16;
         place
     };
-    ranges.iter().map(|range| (place(range.least()), place(range.greatest()))).gather()
+    ranges.iter().map(|range| (place(range.least()), place(range.greatest()))).collect()
 }
 
 fn joined(least: &str, greatest: &str) -> String {

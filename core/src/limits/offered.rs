@@ -1,7 +1,6 @@
 //! Which gauges can measure a row at all.
 
 use super::{Edge, GaugeKind, Input, Row};
-use crate::gather::Gather;
 use crate::quantity::{Amount, Dimension, Unit};
 
 /// The thinnest leaf of the usual sets; the builder's own set stands above it.
@@ -45,7 +44,7 @@ impl Row {
         };
         let first = std::iter::once(meant);
         let others = GaugeKind::ALL.into_iter().filter(|kind| *kind != meant);
-        let mut kinds: Vec<GaugeKind> = first.chain(others).filter(can).gather();
+        let mut kinds: Vec<GaugeKind> = first.chain(others).filter(can).collect();
         // Of a gap no leaf goes into, the two sizes tell most.
         if kinds.first() != Some(&meant) && self.input == Input::Gap {
             kinds.retain(|kind| *kind != GaugeKind::SizeDifference);

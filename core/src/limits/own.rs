@@ -2,7 +2,6 @@
 //! before it is kept.
 
 use super::{Edge, Limit, Row, Sheet};
-use crate::gather::Gather;
 use crate::language::figure;
 use crate::quantity::{Amount, Reading, Rounding, Unit};
 use pitleaf_translated::translated;
@@ -18,7 +17,7 @@ impl TypedEdges {
     /// As they stand in the form when it is opened.
     #[must_use]
     pub fn of(texts: Vec<String>, unit: Unit) -> Self {
-        Self { typed: texts.iter().map(|text| (text.clone(), unit)).gather(), shown: texts }
+        Self { typed: texts.iter().map(|text| (text.clone(), unit)).collect(), shown: texts }
     }
 
     /// What is to stand there when the unit is switched, `now` standing there: exact where a decimal can

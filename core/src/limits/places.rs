@@ -1,7 +1,6 @@
 //! The pieces of an engine that a part's limits are checked on, by name.
 
 use super::{Part, Row};
-use crate::gather::Gather;
 use crate::language::said;
 use crate::seals::Place;
 use pitleaf_translated::translated;
@@ -25,7 +24,7 @@ pub fn places(part: Part, rotors: u8) -> Vec<String> {
     match part {
         Part::RotorHousing => rotor_names(rotors),
         Part::SideHousing => side_housings(rotors, &[""]),
-        _ => Place::of_part(part, rotors).iter().map(ToString::to_string).gather(),
+        _ => Place::of_part(part, rotors).iter().map(ToString::to_string).collect(),
     }
 }
 
@@ -124,7 +123,7 @@ impl Row {
 impl Where {
     fn names(self, rotors: u8) -> Vec<String> {
         let fixed = |names: &[&str]| -> Vec<String> {
-            names.iter().map(|name| (*name).to_owned()).gather()
+            names.iter().map(|name| (*name).to_owned()).collect()
         };
         let mains = || fixed(&["main-front", "main-rear"]);
         match self {
@@ -149,11 +148,11 @@ impl Where {
 
 /// Every one of `ends` on every one of `names`.
 fn each(names: &[String], ends: &[&str]) -> Vec<String> {
-    names.iter().flat_map(|name| ends.iter().map(move |end| format!("{name}-{end}"))).gather()
+    names.iter().flat_map(|name| ends.iter().map(move |end| format!("{name}-{end}"))).collect()
 }
 
 fn rotor_names(rotors: u8) -> Vec<String> {
-    (1..=rotors).map(|rotor| format!("rotor-{rotor}")).gather()
+    (1..=rotors).map(|rotor| format!("rotor-{rotor}")).collect()
 }
 
 /// The side housings from the front; `sides` follow the name of each that lies between two rotors.
@@ -163,5 +162,5 @@ fn side_housings(rotors: u8, sides: &[&str]) -> Vec<String> {
     std::iter::once("front".to_owned())
         .chain(between)
         .chain(std::iter::once("rear".to_owned()))
-        .gather()
+        .collect()
 }

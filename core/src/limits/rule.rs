@@ -1,7 +1,6 @@
 //! The rule a reading is drawn on: places from 0 (left end) to 1 (right end).
 
 use super::{Limit, Side};
-use crate::gather::Gather;
 use crate::quantity::{Amount, Span, Unit};
 
 /// Where edges and reading stand on the drawn rule.
@@ -63,7 +62,7 @@ impl Scale {
     fn of(limit: &Limit, unit: Unit) -> Self {
         let at = |edge: &Option<super::Edge>| edge.as_ref().map(|edge| edge.amount().value(unit));
         let (lower, upper, wear) = (at(&limit.lower), at(&limit.upper), at(&limit.wear));
-        let known: Vec<f64> = [lower, upper, wear].into_iter().flatten().gather();
+        let known: Vec<f64> = [lower, upper, wear].into_iter().flatten().collect();
         let least = known.iter().copied().fold(f64::INFINITY, f64::min);
         let most = known.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let (left, right) = if lower.is_none() && least > 0.0 {

@@ -1,7 +1,6 @@
 //! Slips: a figure meant in another unit, or with its point elsewhere. Asked about, never assumed.
 
 use super::Limit;
-use crate::gather::Gather;
 use crate::language;
 use crate::quantity::{Amount, Bounds, Dimension, Fault, Number, Reading, Unit};
 use pitleaf_translated::translated;
@@ -109,11 +108,11 @@ pub fn slips(limit: &Limit, reading: &Reading) -> Vec<Slip> {
         .chain(units().filter(|way| !is_natural(way)))
         .chain(points(&[3, -3]))
         .filter(|(_, amount)| fits(*amount))
-        .gather();
+        .collect();
     if found.is_empty() {
         // A worn part's figure misses its limit in the right unit too.
         let near = units().filter(is_natural).chain(thousands());
-        found = near.filter(|(_, amount)| reach.holds(*amount)).gather();
+        found = near.filter(|(_, amount)| reach.holds(*amount)).collect();
     }
     let mut slips = Vec::new();
     for (place, (slip, amount)) in found.iter().enumerate() {
@@ -138,7 +137,7 @@ pub fn two_readings(typed: &str, unit: Unit, bounds: &'static Bounds) -> Option<
         Reading::read(&whole, reading.unit(), bounds).is_ok().then_some(Slip::Thousands)
     })?;
     let words = slip.asked(&reading);
-    Some(Question { words, ways: slip.meant(&reading).into_iter().gather() })
+    Some(Question { words, ways: slip.meant(&reading).into_iter().collect() })
 }
 
 impl Question {
@@ -150,7 +149,7 @@ impl Question {
             None => slips(limit, reading),
         };
         let words = slips.first()?.asked(reading);
-        Some(Self { words, ways: slips.iter().filter_map(|slip| slip.meant(reading)).gather() })
+        Some(Self { words, ways: slips.iter().filter_map(|slip| slip.meant(reading)).collect() })
     }
 }
 
@@ -222,10 +221,10 @@ fn readable_in(limit: &Limit, typed: &str, unit: Unit, bounds: &'static Bounds) 
             let is_likely = reach.as_ref().is_none_or(|reach| reach.holds(amount));
             is_likely.then(|| (amount, Meant { text: text.to_owned(), unit: other }))
         })
-        .gather();
+        .collect();
     let (fit, miss): (Vec<_>, Vec<_>) =
         near.into_iter().partition(|(amount, _)| limit.holds(*amount));
-    fit.into_iter().chain(miss).map(|(_, meant)| meant).take(MOST_WAYS).gather()
+    fit.into_iter().chain(miss).map(|(_, meant)| meant).take(MOST_WAYS).collect()
 }
 
 /// How far from its limit a reading may lie before it is doubted.

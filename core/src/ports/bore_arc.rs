@@ -1,6 +1,5 @@
 //! Stretches of the bore inside a port, and the chambers they belong to.
 
-use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use super::{
@@ -39,7 +38,7 @@ impl BoreArc {
             let to = Mark { point: nodes[arc.to].point, swept: sector.area(0.0, end + whole) };
             Some(Self { start, end, wraps: arc.wraps, from, to })
         };
-        clipped.arcs.iter().filter_map(arc).gather()
+        clipped.arcs.iter().filter_map(arc).collect()
     }
 
     /// Adds the arc to the chambers it lies in, parted where the apexes touch the bore.

@@ -1,6 +1,5 @@
 //! The open area over a chamber's cycle, as a curve to draw.
 
-use crate::gather::Gather;
 use std::fmt::Write;
 
 use uom::si::{angle::degree, area::square_millimeter, f64::Angle};
@@ -32,7 +31,7 @@ impl Chart {
             .iter()
             .map(|sweep| sweep.greatest().area.get::<square_millimeter>())
             .fold(1.0, f64::max);
-        let curves = sweeps.iter().map(|sweep| curve(sweep, view, top)).gather();
+        let curves = sweeps.iter().map(|sweep| curve(sweep, view, top)).collect();
         let events = sweeps
             .iter()
             .map(|sweep| {
@@ -41,9 +40,9 @@ impl Chart {
                         .map(|theta| across(view, theta))
                         .into()
                 };
-                sweep.openings().iter().map(event).gather()
+                sweep.openings().iter().map(event).collect()
             })
-            .gather();
+            .collect();
         Self { curves, events }
     }
 }
@@ -58,7 +57,7 @@ fn curve(sweep: &Sweep, view: View, top: f64) -> String {
             let up = area.get::<square_millimeter>() / top;
             (across(view, step * i as f64), HEIGHT - whole(up * f64::from(HEIGHT)))
         })
-        .gather();
+        .collect();
     points.sort_unstable();
     let mut data = format!("M0 {HEIGHT}");
     for (x, y) in points {

@@ -1,7 +1,5 @@
 //! An outline cut to the inside of a trochoid: to the bore, or to the edge of a seal's track.
 
-use crate::gather::Gather;
-use crate::order::InOrder;
 use std::f64::consts::TAU;
 
 use super::Outline;
@@ -63,7 +61,7 @@ struct Crossing {
 pub(crate) fn clip(outline: &Outline, nearest: &Nearest) -> Lie {
     let points = outline.points();
     let count = points.len();
-    let feet: Vec<f64> = points.iter().map(|point| nearest.foot(*point).outside).gather();
+    let feet: Vec<f64> = points.iter().map(|point| nearest.foot(*point).outside).collect();
     // The walk begins at the point furthest from the curve, whose side is beyond doubt.
     let start = (0..count).max_by(|a, b| feet[*a].abs().total_cmp(&feet[*b].abs())).unwrap_or(0);
     let mut crossings: Vec<Crossing> = Vec::new();
@@ -111,14 +109,14 @@ fn walk(points: &[Point], start: usize, mut inside: bool, crossings: &[Crossing]
     if begins_inside {
         nodes.push(Node { point: points[start], alpha: None, joined: false });
     }
-    marks.order_by(|a, b| a.0.total_cmp(&b.0));
+    marks.sort_by(|a, b| a.0.total_cmp(&b.0));
     let arcs = (0..marks.len())
         .filter(|i| marks[*i].2)
         .map(|i| {
             let next = (i + 1) % marks.len();
             Arc { from: marks[i].1, to: marks[next].1, wraps: next == 0 }
         })
-        .gather();
+        .collect();
     Clipped { nodes, arcs }
 }
 

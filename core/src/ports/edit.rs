@@ -1,7 +1,6 @@
 //! Editing an outline's rows by hand: a corner dragged, added, taken away.
 
 use super::{Corner, Form};
-use crate::gather::Gather;
 use crate::{
     decimal::Decimal,
     quantity::{Unit, cells, parted},
@@ -67,7 +66,7 @@ pub fn add_corner(rows: &str, corners: &[Corner], number: usize, unit: Unit, for
 /// The rows of points, without radii.
 #[must_use]
 pub fn write_rows(points: impl IntoIterator<Item = Point>, unit: Unit, form: Form) -> String {
-    points.into_iter().map(|point| numbers(point, unit, form)).gather::<Vec<_>>().join("\n")
+    points.into_iter().map(|point| numbers(point, unit, form)).collect::<Vec<_>>().join("\n")
 }
 
 /// The rows with one that is not empty put otherwise.

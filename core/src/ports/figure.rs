@@ -1,6 +1,5 @@
 //! The figure that covers ports: the rotor's face up to the flanks' edges, or up to the side seals.
 
-use crate::gather::Gather;
 use std::f64::consts::{FRAC_PI_3, FRAC_PI_6};
 
 use crate::trochoid::{Direction, Flank, Geometry, Point};
@@ -71,7 +70,7 @@ impl SealFigure {
             }
             knots.push((point.y, slope));
         }
-        let cells: Vec<_> = knots.windows(2).map(|pair| hermite(pair[0], pair[1], cell)).gather();
+        let cells: Vec<_> = knots.windows(2).map(|pair| hermite(pair[0], pair[1], cell)).collect();
         let bend = cells
             .iter()
             .flat_map(|[_, _, b, c]| [2.0 * b.abs(), (2.0 * b + 6.0 * c * cell).abs()])
@@ -84,7 +83,7 @@ impl SealFigure {
                 sum += under(cubic, cell);
                 before
             })
-            .gather();
+            .collect();
         let mut figure = Self {
             flank,
             nose: edge.offset,

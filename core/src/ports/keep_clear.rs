@@ -1,6 +1,5 @@
 //! What a port must keep clear of: the corner seals' track, the oil seal and the coolant land.
 
-use crate::gather::Gather;
 use uom::si::{
     area::square_millimeter,
     f64::{Area, Length},
@@ -61,7 +60,7 @@ pub fn intrusions(engine: &Engine, outline: &Outline, margin: Length) -> Vec<Int
     ]
     .into_iter()
     .flatten()
-    .gather()
+    .collect()
 }
 
 /// What a scallop leaves of the wall between the port and the coolant land; below zero if nothing.

@@ -1,6 +1,5 @@
 //! How much of a port is open to each chamber at one shaft angle.
 
-use crate::gather::Gather;
 use crate::kept_words;
 use pitleaf_translated::translated;
 use std::{fmt, sync::Arc};
@@ -146,7 +145,7 @@ impl Seat {
                 let edge = pair[1].point - pair[0].point;
                 figure.bend * edge.dot(edge) / 8.0
             })
-            .gather();
+            .collect();
         let stretches = Stretch::over(&clipped.nodes);
         let area = clipped.area(&sector);
         let arcs = BoreArc::over(&clipped, &sector);

@@ -1,6 +1,5 @@
 //! When a port opens and closes, to the last digit.
 
-use crate::order::InOrder;
 use std::f64::consts::TAU;
 
 use uom::si::{angle::radian, f64::Angle};
@@ -65,7 +64,7 @@ impl Port {
             opening.opens -= turns;
             opening.closes -= turns;
         }
-        openings.order_by(|a, b| a.opens.total_cmp(&b.opens));
+        openings.sort_by(|a, b| a.opens.total_cmp(&b.opens));
         openings
     }
 

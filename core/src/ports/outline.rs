@@ -1,6 +1,5 @@
 //! The outline of a port: a closed line of straight edges that does not cross itself.
 
-use crate::gather::Gather;
 use pitleaf_translated::translated;
 use std::fmt;
 
@@ -106,16 +105,16 @@ impl Outline {
     /// );
     /// ```
     pub fn new(points: impl IntoIterator<Item = Point>) -> Result<Self, Vec<OutlineFault>> {
-        let given: Vec<Point> = points.into_iter().gather();
+        let given: Vec<Point> = points.into_iter().collect();
         let faults: Vec<_> = (1..)
             .zip(&given)
             .filter(|(_, point)| !(point.x.abs() < FURTHEST && point.y.abs() < FURTHEST))
             .map(|(row, _)| OutlineFault::OutOfReach { row })
-            .gather();
+            .collect();
         if !faults.is_empty() {
             return Err(faults);
         }
-        let mut rows: Vec<(usize, Point)> = (1..).zip(given).gather();
+        let mut rows: Vec<(usize, Point)> = (1..).zip(given).collect();
         rows.dedup_by_key(|(_, point)| *point);
         while rows.len() > 1 && rows.last().map(|row| row.1) == rows.first().map(|row| row.1) {
             rows.pop();
@@ -130,7 +129,7 @@ impl Outline {
         if !faults.is_empty() {
             return Err(faults);
         }
-        let mut points: Vec<Point> = rows.into_iter().map(|row| row.1).gather();
+        let mut points: Vec<Point> = rows.into_iter().map(|row| row.1).collect();
         if signed_area(&points) < 0.0 {
             points.reverse();
         }
@@ -167,7 +166,7 @@ impl Outline {
     /// The outline as seen from the other side of the plate: mirrored in the short axis.
     #[must_use]
     pub fn mirrored(&self) -> Self {
-        let points = self.points.iter().rev().map(|p| Point { x: -p.x, y: p.y }).gather();
+        let points = self.points.iter().rev().map(|p| Point { x: -p.x, y: p.y }).collect();
         Self { points }
     }
 
@@ -203,7 +202,7 @@ fn crossings(rows: &[(usize, Point)]) -> Vec<OutlineFault> {
     let count = rows.len();
     let edge = |i: usize| (rows[i].1, rows[(i + 1) % count].1);
     let left = |i: usize| edge(i).0.x.min(edge(i).1.x);
-    let mut order: Vec<usize> = (0..count).gather();
+    let mut order: Vec<usize> = (0..count).collect();
     order.sort_by(|a, b| left(*a).total_cmp(&left(*b)));
     let mut found = Vec::new();
     for (rank, &i) in order.iter().enumerate() {
@@ -227,7 +226,7 @@ fn crossings(rows: &[(usize, Point)]) -> Vec<OutlineFault> {
         }
     }
     found.sort_unstable();
-    found.into_iter().map(|(first, second)| OutlineFault::Crosses { first, second }).gather()
+    found.into_iter().map(|(first, second)| OutlineFault::Crosses { first, second }).collect()
 }
 
 /// Whether an edge runs back over the one before.

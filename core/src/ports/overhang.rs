@@ -3,8 +3,6 @@
 //! The seal is a flat disc, sprung at its middle, on a flat face with the ports cut out of it. It stands as
 //! long as its middle lies among what is left under it (within the convex hull of that); else it tips in.
 
-use crate::gather::Gather;
-use crate::order::InOrder;
 use std::f64::consts::{PI, TAU};
 
 use uom::si::{
@@ -75,7 +73,7 @@ pub fn overhang(engine: &Engine, outline: &Outline, others: &[Outline]) -> Optio
     let track = Track::new(engine, outline, others);
     let step = TAU / f64::from(STEPS);
     let near: Vec<f64> =
-        (0..STEPS).map(|i| step * f64::from(i)).filter(|alpha| track.is_near(*alpha)).gather();
+        (0..STEPS).map(|i| step * f64::from(i)).filter(|alpha| track.is_near(*alpha)).collect();
     // A touch narrower than a step is found from where the outline comes nearest to the path.
     let start = track.nearest_to_path();
     let own = |alpha: f64| track.share(alpha, outline);
@@ -226,7 +224,7 @@ impl<'a> Track<'a> {
                 }
             }
         }
-        held.order_by(|one, other| one.0.total_cmp(&other.0));
+        held.sort_by(|one, other| one.0.total_cmp(&other.0));
         let Some(&(first, _)) = held.first() else { return TAU };
         // The last ones may go on past where the count begins anew.
         let past = held.iter().map(|(start, wide)| start + wide - TAU);

@@ -1,6 +1,5 @@
 //! Overlap: when a chamber is open to intake and exhaust at once.
 
-use crate::order::InOrder;
 use std::f64::consts::TAU;
 
 use uom::si::{angle::radian, f64::Angle};
@@ -35,7 +34,7 @@ impl Overlap {
                 }
             }
         }
-        stretches.order_by(|a, b| a.opens.total_cmp(&b.opens));
+        stretches.sort_by(|a, b| a.opens.total_cmp(&b.opens));
         let fine = if one.per_turn >= other.per_turn { one } else { other };
         let sum: f64 = (0..fine.samples.len())
             .map(|step| {

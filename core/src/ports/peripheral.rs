@@ -1,6 +1,5 @@
 //! Peripheral ports: through the bore's surface, opened and closed by the apex seals.
 
-use crate::gather::Gather;
 use pitleaf_translated::translated;
 use std::{
     f64::consts::{PI, TAU},
@@ -147,7 +146,7 @@ impl PeripheralPort {
                 let area = self.open_at(angle_of(step, per_turn));
                 Sample { area, open: area > 0.0 }
             })
-            .gather();
+            .collect();
         // The leading apex opens the port at its first edge, the trailing one closes it at its
         // second.
         let opens = (3.0 * self.first - TAU).rem_euclid(3.0 * TAU);

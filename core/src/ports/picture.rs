@@ -1,6 +1,5 @@
 //! The plate as it is drawn: whole hundredths of a millimetre, y downward, as the builder sees it.
 
-use crate::gather::Gather;
 use std::fmt::Write;
 
 use uom::si::{
@@ -136,7 +135,7 @@ pub fn path(points: impl IntoIterator<Item = Point>, closed: bool) -> String {
 pub fn flank_round(flank: Flank) -> Vec<Point> {
     let third = flank.polyline(64);
     let turns = [0.0, 1.0, 2.0].map(|k| Direction::of(std::f64::consts::TAU * k / 3.0));
-    turns.iter().flat_map(|turn| third.iter().map(|point| point.turned(*turn))).gather()
+    turns.iter().flat_map(|turn| third.iter().map(|point| point.turned(*turn))).collect()
 }
 
 /// Where the rotor stands, as an SVG transform of a picture of it in its own frame (y upward, which

@@ -1,8 +1,6 @@
 //! What a plate's ports run into, in sentences; the worst first.
 
-use crate::gather::Gather;
 use crate::language;
-use crate::order::InOrder;
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
@@ -42,13 +40,13 @@ pub struct Finding {
 #[translated]
 pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Length) -> Vec<Finding> {
     let side: Vec<(&PlatePort, &Outline)> =
-        ports.iter().filter_map(|port| Some((*port, port.outline()?))).gather();
+        ports.iter().filter_map(|port| Some((*port, port.outline()?))).collect();
     let mut found = Vec::new();
     for (port, outline) in &side {
         for intrusion in intrusions(engine, outline, margin) {
             found.push(if intrusion.obstacle == Obstacle::CornerSealTrack {
                 let beside = side.iter().filter(|(other, _)| other.name != port.name);
-                let beside: Vec<Outline> = beside.map(|(_, other)| (*other).clone()).gather();
+                let beside: Vec<Outline> = beside.map(|(_, other)| (*other).clone()).collect();
                 let overhang = overhang(engine, outline, &beside);
                 of_track(view, port.name, &intrusion, overhang.as_ref())
             } else {
@@ -78,7 +76,7 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
             });
         }
     }
-    let outlines: Vec<Outline> = side.iter().map(|(_, outline)| (*outline).clone()).gather();
+    let outlines: Vec<Outline> = side.iter().map(|(_, outline)| (*outline).clone()).collect();
     if let Some(run) = longest_unsupported(engine, &outlines) {
         let length = shown::length(run.length);
         let (angle, centre) = shown::timing(view, run.theta);
@@ -93,7 +91,7 @@ pub fn findings(engine: &Engine, view: View, ports: &[&PlatePort], margin: Lengt
             place: Some(view.turn_over(run.from)),
         });
     }
-    found.order_by_key(|finding| finding.weight);
+    found.sort_by_key(|finding| finding.weight);
     found
 }
 
@@ -255,7 +253,7 @@ pub fn objections(engine: &Engine, outline: &Outline, others: &[Outline]) -> Vec
         };
         Some(Objection { words, can_be_decided })
     };
-    intrusions(engine, outline, Length::default()).iter().filter_map(of).gather()
+    intrusions(engine, outline, Length::default()).iter().filter_map(of).collect()
 }
 
 /// The ports of a plate as it will be: each cut one, and the stock ones that stay as they are.
@@ -263,5 +261,5 @@ pub fn objections(engine: &Engine, outline: &Outline, others: &[Outline]) -> Vec
 pub fn as_it_will_be(ports: &[PlatePort]) -> Vec<&PlatePort> {
     let is_cut =
         |port: &PlatePort| ports.iter().any(|other| other.name == port.name.at(Stage::Cut));
-    ports.iter().filter(|port| port.name.stage == Stage::Cut || !is_cut(port)).gather()
+    ports.iter().filter(|port| port.name.stage == Stage::Cut || !is_cut(port)).collect()
 }

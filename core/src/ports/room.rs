@@ -1,6 +1,5 @@
 //! The room left: how far a port may go before it runs into something or opens at the wrong time.
 
-use crate::gather::Gather;
 use pitleaf_translated::translated;
 use std::{collections::BTreeMap, f64::consts::TAU, fmt};
 
@@ -123,7 +122,7 @@ impl<'a> Search<'a> {
         let engine = room.engine;
         let steps =
             1 + (1080..).take_while(|i| span * 1080.0 / cycle > f64::from(i - 1080)).count();
-        let shut = (0..=steps).map(|i| closes + span * i as f64 / steps as f64).gather();
+        let shut = (0..=steps).map(|i| closes + span * i as f64 / steps as f64).collect();
         let seal = engine.seals().corner_radius.get::<millimeter>();
         let inset = match room.sealed_by {
             SealedBy::FlankEdge => 0.0,
@@ -223,7 +222,7 @@ impl<'a> Search<'a> {
             }
         }
         let next = longest.iter().cycle().skip(1);
-        longest.iter().zip(next).flat_map(|(from, to)| self.bent(*from, *to)).gather()
+        longest.iter().zip(next).flat_map(|(from, to)| self.bent(*from, *to)).collect()
     }
 
     /// A piece of the line without its last point, bent inward where it would cut across what it

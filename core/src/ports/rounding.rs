@@ -1,6 +1,5 @@
 //! Outlines with rounded corners.
 
-use crate::gather::Gather;
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use uom::si::{f64::Length, length::millimeter};
@@ -35,12 +34,12 @@ impl Outline {
             .zip(corners)
             .filter(|(_, corner)| !fits(corner.radius))
             .map(|(row, corner)| OutlineFault::Radius { row, radius: corner.radius })
-            .gather();
+            .collect();
         let bends: Vec<Bend> = (0..count)
             .map(|i| {
                 Bend::new(corners[(i + count - 1) % count], corners[i], corners[(i + 1) % count])
             })
-            .gather();
+            .collect();
         if faults.is_empty() {
             faults.extend((0..count).filter_map(|i| {
                 let (before, after) = (&bends[(i + count - 1) % count], &bends[(i + 1) % count]);

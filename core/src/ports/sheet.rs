@@ -1,6 +1,5 @@
 //! Pages of a template in SVG: one unit of the drawing is one millimetre of paper.
 
-use crate::gather::Gather;
 use pitleaf_translated::tr;
 use std::fmt::{self, Write};
 
@@ -80,7 +79,7 @@ impl Drawing<'_> {
                 width: tiling.page.0,
                 height: tiling.page.1,
             })
-            .gather()
+            .collect()
     }
 
     fn tiling(&self, page: (f64, f64)) -> Tiling {

@@ -1,7 +1,6 @@
 //! Short stretches of a port's outline, so that those clear of the figure's edge cost one look.
 
 use super::{clip::Node, figure::SealFigure, position::Position};
-use crate::gather::Gather;
 use crate::trochoid::Point;
 
 /// How many edges a stretch has at most.
@@ -40,7 +39,7 @@ impl Stretch {
         (0..end)
             .step_by(EDGES)
             .map(|first| Self::new(nodes, first, (first + EDGES).min(end)))
-            .gather()
+            .collect()
     }
 
     fn new(nodes: &[Node], first: usize, last: usize) -> Self {

@@ -1,7 +1,6 @@
 //! A port's figures as rows, and what a cut changed.
 
 use super::{PlatePort, View, shown};
-use crate::gather::Gather;
 use crate::trochoid::Chamber;
 use pitleaf_translated::translated;
 
@@ -111,5 +110,5 @@ pub fn line(view: View, port: &PlatePort) -> String {
         )
     });
     let area = shown::area(port.figures.area);
-    opens.chain([format!("area {} ({})", area.metric, area.inch)]).gather::<Vec<_>>().join("; ")
+    opens.chain([format!("area {} ({})", area.metric, area.inch)]).collect::<Vec<_>>().join("; ")
 }

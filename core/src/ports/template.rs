@@ -1,6 +1,5 @@
 //! What a template to scribe from shows, laid out at its true size.
 
-use crate::gather::Gather;
 use pitleaf_translated::translated;
 use std::fmt;
 
@@ -86,15 +85,15 @@ impl Template<'_> {
         let side =
             |point: &Point| if self.mirrored { Point { x: -point.x, y: point.y } } else { *point };
         let bore = self.engine.geometry().bore().polyline(1440);
-        let lines = |points: &[Point]| points.iter().map(side).gather::<Vec<_>>();
+        let lines = |points: &[Point]| points.iter().map(side).collect::<Vec<_>>();
         let drawing = Drawing {
             bore: lines(&bore),
-            outlines: self.outlines.iter().map(|outline| lines(outline.points())).gather(),
+            outlines: self.outlines.iter().map(|outline| lines(outline.points())).collect(),
             holes: self
                 .datums
                 .iter()
                 .map(|datum| (side(&datum.centre), 0.5 * datum.diameter.get::<millimeter>()))
-                .gather(),
+                .collect(),
             title: self.title,
             mirrored: self.mirrored,
         };

@@ -1,6 +1,5 @@
 //! What the builder typed of a plate: which face, the outlines, the holes to lay a template on by.
 
-use crate::gather::Gather;
 use crate::{kept_fields, kept_words};
 use pitleaf_translated::translated;
 use std::fmt;
@@ -253,7 +252,7 @@ pub fn outline_of(corners: &[Corner], view: View) -> Result<Outline, Vec<String>
 }
 
 fn said<T: fmt::Display>(faults: Vec<T>) -> Vec<String> {
-    faults.iter().map(ToString::to_string).gather()
+    faults.iter().map(ToString::to_string).collect()
 }
 
 /// The holes a template is laid on by, as typed: rows of x, y and diameter, as seen.
@@ -283,11 +282,11 @@ impl TypedDatums {
             .map(|(number, _)| {
                 format!("hole {number} has no diameter: give it as the third number of its row")
             })
-            .gather();
+            .collect();
         if !faults.is_empty() {
             return Err(faults);
         }
         let datum = |hole: &Corner| Datum { centre: hole.point, diameter: hole.radius };
-        Ok(holes.iter().map(datum).gather())
+        Ok(holes.iter().map(datum).collect())
     }
 }

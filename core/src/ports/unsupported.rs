@@ -1,6 +1,5 @@
 //! How much of a side seal hangs over an opening.
 
-use crate::gather::Gather;
 use std::f64::consts::{FRAC_PI_3, TAU};
 
 use uom::si::{
@@ -91,7 +90,7 @@ impl SideSeal {
                 }
                 (line.at(at(i)).point, length)
             })
-            .gather();
+            .collect();
         Self { eccentricity: line.eccentricity, points }
     }
 

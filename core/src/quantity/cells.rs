@@ -1,7 +1,5 @@
 //! A row of figures, typed or pasted, parted into its texts.
 
-use crate::gather::Gather;
-
 /// The texts of a row: parted by blanks, tabs or semicolons, so that a comma can be the decimal one; a row
 /// without any of those is parted by its commas.
 pub(crate) fn cells(line: &str) -> Vec<&str> {
@@ -16,6 +14,6 @@ pub(crate) fn cells(line: &str) -> Vec<&str> {
 /// The same with the commas at their ends, as they are while someone types.
 pub(crate) fn parted(line: &str) -> Vec<&str> {
     let blanks = |c: char| c.is_whitespace() || c == ';';
-    let cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).gather();
-    if let [only] = cells[..] { only.split(',').gather() } else { cells }
+    let cells: Vec<&str> = line.split(blanks).filter(|cell| !cell.is_empty()).collect();
+    if let [only] = cells[..] { only.split(',').collect() } else { cells }
 }

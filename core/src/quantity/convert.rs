@@ -1,7 +1,6 @@
 //! One reading in every unit of its dimension at once.
 
 use super::{Amount, Reading, Rounding, Span, Unit, places_for};
-use crate::gather::Gather;
 use crate::language::DECIMAL_SIGN;
 use pitleaf_translated::translated;
 
@@ -50,7 +49,7 @@ pub fn conversions(reading: &Reading) -> Conversion {
             rounded: amount.show(unit, places_for(reading.step(), unit), Rounding::Nearest),
             exact: amount.exact_figure(unit, MOST),
         })
-        .gather()
+        .collect()
 }
 
 /// The whole 64th of an inch nearest to a length, reduced, and what remains: length − fraction.
@@ -92,5 +91,5 @@ pub fn usual_leaves() -> Vec<Amount> {
         3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 85, 90,
         95, 100,
     ];
-    HUNDREDTHS.iter().map(|&count| Amount::whole(count * 10, Unit::Micrometre)).gather()
+    HUNDREDTHS.iter().map(|&count| Amount::whole(count * 10, Unit::Micrometre)).collect()
 }

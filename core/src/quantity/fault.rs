@@ -2,7 +2,6 @@
 
 use super::show::without_zeros;
 use super::{Amount, Bounds, Dimension, Rounding, Unit};
-use crate::gather::Gather;
 use crate::letters;
 use pitleaf_translated::translated;
 use std::fmt;
@@ -77,7 +76,7 @@ fn cut(text: &str) -> String {
     if text.chars().count() <= MOST {
         return text.to_owned();
     }
-    text.chars().take(MOST).chain(['…']).gather()
+    text.chars().take(MOST).chain(['…']).collect()
 }
 
 impl fmt::Display for Fault {

@@ -1,7 +1,6 @@
 //! A drawing's `11 ± 0.3` or `11 +0.3/-0.1`, and what a gauge in another unit may show.
 
 use super::{Amount, Bounds, Fault, Reading, Rounding, Span, Unit, places_for};
-use crate::gather::Gather;
 
 /// Two limits from a nominal size and its tolerance.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -80,7 +79,7 @@ impl Tolerance {
                 let fine = places_for(self.step, unit);
                 (unit, self.inward(unit, fine.saturating_sub(1)), self.inward(unit, fine))
             })
-            .gather()
+            .collect()
     }
 }
 
@@ -100,7 +99,7 @@ fn parted(text: &str) -> Option<(&str, [Deviation<'_>; 2])> {
     let text = text.trim();
     // A sign in front is the nominal size's own, and so is one inside “1-1/8”.
     let signs: Vec<(usize, char)> =
-        text.char_indices().skip(1).filter(|(_, c)| matches!(c, '+' | '-' | '−' | '–')).gather();
+        text.char_indices().skip(1).filter(|(_, c)| matches!(c, '+' | '-' | '−' | '–')).collect();
     let [.., (one, first), (other, second)] = signs[..] else { return None };
     // Without a plus it may be “1-1/8”, or no tolerance at all.
     (first == '+' || second == '+').then(|| {

@@ -5,7 +5,6 @@ use super::progress::done_by;
 use super::{Answer, Kind, Standing};
 use crate::book::{Book, BuildId, Entry, Fact, Slot};
 use crate::faces::Survey;
-use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::joints::plan::{Plan, joints, passes_done};
 use pitleaf_translated::translated;
@@ -32,7 +31,7 @@ pub(super) fn asked(
                 .into_iter()
                 .filter(|&slot| !book.is_fitted(build, slot))
                 .map(|slot| slot.to_string())
-                .gather();
+                .collect();
             if open.is_empty() {
                 String::new()
             } else {
@@ -55,7 +54,7 @@ pub(super) fn asked(
             };
             let cuts = cuts(book, build);
             let open = cuts.iter().filter(|cut| cut.decision.is_none());
-            let open: Vec<String> = open.map(says).gather();
+            let open: Vec<String> = open.map(says).collect();
             let open = open.join(" ");
             // None in the book is no proof: then the builder says so.
             return (if open.is_empty() { None } else { Some(false) }, open);

@@ -2,7 +2,6 @@
 
 use super::decision::figures;
 use crate::book::{Book, BuildId, Fact, Figure, call};
-use crate::gather::Gather;
 use crate::limits::{Call, Row, Sheet, place_words};
 use crate::quantity::Amount;
 
@@ -88,7 +87,7 @@ pub fn compare(book: &Book, sheet: &Sheet, row: &str, place: &str, most: usize) 
             let x = if found.len() == 1 { 500 } else { index * 1000 / last };
             Point { x, y: y(*amount), ..point.clone() }
         })
-        .gather();
+        .collect();
     Comparison { points, lower: lower.map(y), upper: upper.map(y) }
 }
 
@@ -101,9 +100,9 @@ pub fn compared_rows<'sheet>(book: &Book, sheet: &'sheet Sheet) -> Vec<&'sheet R
             Fact::Figure(figure) => Some(figure.row.as_str()),
             _ => None,
         })
-        .gather();
+        .collect();
     ids.sort_unstable();
-    sheet.rows().iter().filter(|row| ids.binary_search(&row.id.as_str()).is_ok()).gather()
+    sheet.rows().iter().filter(|row| ids.binary_search(&row.id.as_str()).is_ok()).collect()
 }
 
 /// How far inside its limit a figure lies, in the row's unit; below zero is past it.

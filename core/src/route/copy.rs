@@ -1,7 +1,6 @@
 //! A finished build's set-up, taken over into a new one: how the shop works, and nothing of what it found.
 
 use crate::book::{Book, BuildId, Fact, Subject};
-use crate::gather::Gather;
 use crate::joints::plan::joints;
 use crate::ports::SideHousing;
 
@@ -23,5 +22,5 @@ pub fn set_up(book: &Book, build: &BuildId) -> Vec<Fact> {
         .filter_map(|subject| book.current(build, subject))
         .map(|entry| entry.fact.clone())
         .chain(route)
-        .gather()
+        .collect()
 }

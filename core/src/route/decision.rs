@@ -8,7 +8,6 @@ use super::{Choice, Open, RouteFact};
 use crate::book::{Book, BuildId, Entry, Fact, Figure, Slot, Subject, call};
 use crate::faces::report::{LAPPED_OFF, on_bench, report};
 use crate::faces::{Ledger, ReadingSet, Survey};
-use crate::gather::Gather;
 use crate::language;
 use crate::limits::{Call, Row, Sheet, limit_line, place_words};
 use crate::seals::{SIDE_SEAL_GAP, SlotReport, SlotState, engine_report, gap_row};
@@ -168,7 +167,7 @@ fn skins<'book>(book: &'book Book, build: &BuildId, sheet: &'book Sheet) -> Vec<
         let order = ledger.lines.last()?.entry.order;
         Some(Read { row, place, reading, call: ledger.call()?, order })
     };
-    Survey::Lapping.pieces(rotors).into_iter().filter_map(skin).gather()
+    Survey::Lapping.pieces(rotors).into_iter().filter_map(skin).collect()
 }
 
 /// Whether a gap was typed before the slot's last trial or fresh seal, which tell more of it as it is now.
@@ -202,7 +201,7 @@ pub(super) fn unproved_slots(book: &Book, build: &BuildId, sheet: &Sheet) -> Vec
             };
             Open { key: slot.to_string(), words }
         })
-        .gather()
+        .collect()
 }
 
 /// Readings that can't be compared with their limit: what, the figure, and why.

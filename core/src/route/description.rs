@@ -2,7 +2,6 @@
 
 use super::{RouteFact, fact};
 use crate::book::{Book, BuildId, Fact, Subject};
-use crate::gather::Gather;
 use crate::letters;
 use pitleaf_translated::translated;
 
@@ -63,7 +62,7 @@ pub fn said<'book>(book: &'book Book, build: &BuildId, topic: Topic) -> &'book s
 /// How many rows of the sheet in force for a build are the builder's own.
 #[must_use]
 pub fn own_rows(book: &Book, build: &BuildId) -> usize {
-    let mut ids: Vec<&str> = book.own_limits(Some(build)).map(|row| row.id.as_str()).gather();
+    let mut ids: Vec<&str> = book.own_limits(Some(build)).map(|row| row.id.as_str()).collect();
     ids.sort_unstable();
     ids.dedup();
     ids.len()

@@ -3,7 +3,6 @@
 use super::routing::bare;
 use super::{Each, Kind, Step};
 use crate::book::{Face, Slot};
-use crate::gather::Gather;
 use crate::language::said;
 use crate::limits::{BuildKind, Part, Row, places};
 use crate::seals::Place;
@@ -80,13 +79,13 @@ impl Each {
         let rotor = |rotor: u8| rotor.to_string();
         match self {
             Self::Once => vec![String::new()],
-            Self::Rotor => (1..=rotors).map(rotor).gather(),
-            Self::RotorFromRear => (1..=rotors).rev().map(rotor).gather(),
+            Self::Rotor => (1..=rotors).map(rotor).collect(),
+            Self::RotorFromRear => (1..=rotors).rev().map(rotor).collect(),
             Self::Face => (1..=rotors)
                 .flat_map(|rotor| {
                     [Face::Front, Face::Rear].map(|face| format!("{rotor}{}", face.letter()))
                 })
-                .gather(),
+                .collect(),
             Self::SideHousing => places(Part::SideHousing, rotors),
             Self::RotorHousing => places(Part::RotorHousing, rotors),
         }
@@ -146,7 +145,7 @@ fn needs(stations: &[Station], step: &Step, place: &str, before: Option<&str>) -
                 }
         })
     };
-    (0..stations.len()).filter(|&index| waits(&stations[index])).gather()
+    (0..stations.len()).filter(|&index| waits(&stations[index])).collect()
 }
 
 /// Whether two things belong together: the same one, or things of one rotor; a thing and the whole

@@ -4,7 +4,6 @@
 
 use super::{Edit, Topic, TypedTest, file, usual};
 use crate::book::Fact;
-use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use crate::limits::{Sheet, place_words};
 use crate::seals::Place;
@@ -228,7 +227,7 @@ fn edit_texts(edit: Edit) -> Vec<String> {
         Edit::Up(id) => ("up", id, None),
         Edit::Down(id) => ("down", id, None),
     };
-    [word.to_owned(), id].into_iter().chain(step.map(|step| file::write_step(&step))).gather()
+    [word.to_owned(), id].into_iter().chain(step.map(|step| file::write_step(&step))).collect()
 }
 
 fn edit_of_texts(mut next: impl FnMut() -> String) -> Result<Edit, &'static str> {
@@ -246,7 +245,7 @@ fn edit_of_texts(mut next: impl FnMut() -> String) -> Result<Edit, &'static str>
 impl From<RouteFact> for Vec<String> {
     fn from(fact: RouteFact) -> Self {
         let list = |name: &str, texts: &[String]| {
-            std::iter::once(name.to_owned()).chain(texts.iter().cloned()).gather()
+            std::iter::once(name.to_owned()).chain(texts.iter().cloned()).collect()
         };
         match fact {
             RouteFact::Done { step, who, why } => list("done", &[step, who, why]),
@@ -299,7 +298,7 @@ impl TryFrom<Vec<String>> for RouteFact {
 impl Kept for RouteFact {
     fn json(&self) -> Json<'_> {
         let texts: Vec<String> = self.clone().into();
-        Json::List(texts.into_iter().map(|text| Json::Text(text.into())).gather())
+        Json::List(texts.into_iter().map(|text| Json::Text(text.into())).collect())
     }
 
     fn of_json(json: &Json<'_>) -> Result<Self, Refused> {

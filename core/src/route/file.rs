@@ -1,7 +1,6 @@
 //! A route as a file, to be carried to another shop: `{"file":"pitleaf route","format":1,"steps":[…]}`.
 
 use super::{Answer, Each, Kind, Routing, RoutingFault, Stage, Step, When};
-use crate::gather::Gather;
 use crate::kept;
 use crate::kept_fields;
 use pitleaf_translated::{tr, translated};
@@ -67,7 +66,7 @@ kept_fields!(StepText {
 /// A routing as a file's text.
 #[must_use]
 pub fn write(routing: &Routing) -> String {
-    let steps = routing.steps().iter().map(StepText::of).gather();
+    let steps = routing.steps().iter().map(StepText::of).collect();
     let text = Text { file: KIND.to_owned(), format: FORMAT, steps };
     kept::write(&text)
 }
@@ -91,7 +90,7 @@ pub fn read(text: &str) -> Result<Routing, FileFault> {
         return Err(FileFault::Newer);
     }
     let steps = (1..).zip(text.steps).map(|(number, step)| step.step(number));
-    Routing::new(steps.gather::<Result<_, _>>()?).map_err(FileFault::Routing)
+    Routing::new(steps.collect::<Result<_, _>>()?).map_err(FileFault::Routing)
 }
 
 /// A step as a text by itself.
@@ -153,7 +152,7 @@ impl StepText {
 
     fn step(self, number: usize) -> Result<Step, FileFault> {
         let unknown =
-            |what, word: &str| FileFault::Word(number, what, word.chars().take(40).gather());
+            |what, word: &str| FileFault::Word(number, what, word.chars().take(40).collect());
         Ok(Step {
             stage: Stage::named(&self.stage).ok_or_else(|| unknown(tr!("stage"), &self.stage))?,
             kind: match self.kind.as_str() {

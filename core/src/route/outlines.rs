@@ -3,7 +3,6 @@
 use super::Choice;
 use super::decision::decided;
 use crate::book::{Book, BuildId, Subject};
-use crate::gather::Gather;
 use crate::ports::{Objection, Outline, PortName, Shape, SideHousing, Stage, objections};
 use crate::trochoid::Engine;
 use pitleaf_translated::translated;
@@ -55,7 +54,7 @@ pub fn cuts<'book>(book: &'book Book, build: &BuildId) -> Vec<Cut<'book>> {
         let plate = plate(book, build, &engine, housing);
         for (port, outline) in plate.iter().filter(|(port, _)| port.stage == Stage::Cut) {
             let others = plate.iter().filter(|(other, _)| other != port);
-            let others: Vec<Outline> = others.map(|(_, other)| other.clone()).gather();
+            let others: Vec<Outline> = others.map(|(_, other)| other.clone()).collect();
             for Objection { words, can_be_decided } in objections(&engine, outline, &others) {
                 let mut cut = Cut { port: *port, words, can_be_decided, decision: None };
                 let decision =
@@ -86,7 +85,7 @@ fn plate(
             Ok(Shape::Side(outline)) => Some((typed.port, outline)),
             _ => None,
         })
-        .gather()
+        .collect()
 }
 
 /// When the plate, or what runs over it, was last changed: no decision before that is about it.

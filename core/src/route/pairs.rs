@@ -2,7 +2,6 @@
 
 use super::decision::figures;
 use crate::book::{Book, BuildId, Figure};
-use crate::gather::Gather;
 use crate::language;
 use crate::limits::{GaugeKind, PAIRS, Pair, Row, Sheet, Together, limit_lines, place_words};
 use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
@@ -104,7 +103,7 @@ pub fn pairs_with<'sheet>(
 #[must_use]
 pub fn pairs<'sheet>(book: &Book, build: &BuildId, sheet: &'sheet Sheet) -> Vec<Paired<'sheet>> {
     let sides: Vec<Side<'_>> =
-        figures(book, build).filter_map(|(entry, figure)| Side::of(figure, entry.order)).gather();
+        figures(book, build).filter_map(|(entry, figure)| Side::of(figure, entry.order)).collect();
     let mut all = Vec::new();
     for pair in &PAIRS {
         for inside in sides.iter().filter(|side| side.row == pair.inside) {

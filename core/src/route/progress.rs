@@ -8,9 +8,7 @@ use super::{RouteFact, Routing, Stage, Station};
 use crate::book::{Book, BuildId, Entry, EntryId, Fact, Subject, call};
 use crate::faces::report::LAPPED_OFF;
 use crate::faces::{Survey, is_lapped};
-use crate::gather::Gather;
 use crate::limits::{Call, Sheet};
-use crate::order::InOrder;
 use pitleaf_translated::{tr, translated};
 use std::fmt;
 
@@ -141,7 +139,7 @@ impl Progress {
         let left_at = left_at(book, build, &standings, last.first());
         let mut names = last.iter().map(|(place, _)| standings[*place].who.as_str());
         let who = names.find(|who| !who.is_empty()).unwrap_or_default().to_owned();
-        let last = last.into_iter().map(|(place, _)| place).take(3).gather();
+        let last = last.into_iter().map(|(place, _)| place).take(3).collect();
         Some(Self { routing, standings, last, left_at, who, own_route })
     }
 
@@ -213,7 +211,7 @@ impl Progress {
             let open = standing.open.iter().copied();
             open.filter(|&open| self.standings[open].station.is_hold() == holds)
                 .map(|open| self.words(open))
-                .gather()
+                .collect()
         };
         match (words(true), words(false)) {
             (holds, _) if !holds.is_empty() => return Err(Refusal::Held(holds)),
@@ -270,7 +268,7 @@ fn standing(
                 call.is_some() || (row.id == LAPPED_OFF && is_lapped(book, build, &name, &faces));
             Piece { name, is_read, call: call.flatten() }
         };
-        station.pieces(row, rotors).into_iter().map(piece).gather()
+        station.pieces(row, rotors).into_iter().map(piece).collect()
     });
     let is_read = !pieces.is_empty() && pieces.iter().all(|piece| piece.is_read);
     let (answers, answer) = match station.step.kind {
@@ -284,8 +282,8 @@ fn standing(
         None => is_read || marked.is_some(),
     };
     let mut open: Vec<usize> =
-        station.needs.iter().copied().filter(|&need| before[need].state != State::Done).gather();
-    open.order_by_key(|&need| !before[need].station.is_hold());
+        station.needs.iter().copied().filter(|&need| before[need].state != State::Done).collect();
+    open.sort_by_key(|&need| !before[need].station.is_hold());
     let state = match open.first() {
         _ if is_done => State::Done,
         None => State::Ready,
@@ -337,9 +335,9 @@ fn last_done(book: &Book, build: &BuildId, standings: &[Standing]) -> Vec<(usize
         .enumerate()
         .filter(|(_, standing)| standing.state == State::Done)
         .filter_map(|(place, standing)| Some((place, done_by(book, build, standing)?)))
-        .gather();
+        .collect();
     done.sort_by_key(|(_, entry)| std::cmp::Reverse(entry.place()));
-    done.into_iter().map(|(place, entry)| (place, entry.id.clone())).gather()
+    done.into_iter().map(|(place, entry)| (place, entry.id.clone())).collect()
 }
 
 fn left_at(
@@ -368,7 +366,7 @@ impl fmt::Display for Refusal {
     #[translated]
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let list = |words: &[String]| {
-            words.iter().map(|words| format!("“{words}”")).gather::<Vec<_>>().join(", ")
+            words.iter().map(|words| format!("“{words}”")).collect::<Vec<_>>().join(", ")
         };
         match self {
             Self::Gone => f.write_str("This build’s route has no such step."),

@@ -2,7 +2,6 @@
 
 use super::expand::{self, Station};
 use super::{Each, Kind, Stage, Step, usual};
-use crate::gather::Gather;
 use crate::limits::BuildKind;
 use pitleaf_translated::translated;
 use std::fmt;
@@ -136,7 +135,7 @@ impl Routing {
                     .iter()
                     .filter(|step| step.needs.iter().any(|need| bare(need) == id))
                     .map(|step| step.words.clone())
-                    .gather();
+                    .collect();
                 let gone = steps.remove(place);
                 if !needing.is_empty() {
                     return Err(RoutingFault::Needed(gone.words, needing));
@@ -221,12 +220,12 @@ fn check(steps: &[Step]) -> Result<(), RoutingFault> {
                 .iter()
                 .filter(|need| !need.starts_with('<'))
                 .filter_map(|id| place(id))
-                .gather()
+                .collect()
         })
-        .gather();
+        .collect();
     let words = |index: usize| steps[index].words.clone();
     if let Some(ring) = ring(&needs) {
-        return Err(RoutingFault::Ring(ring.into_iter().map(words).gather()));
+        return Err(RoutingFault::Ring(ring.into_iter().map(words).collect()));
     }
     let go = expand::goes(steps);
     for (index, step) in steps.iter().enumerate() {
@@ -253,7 +252,7 @@ fn ring(needs: &[Vec<usize>]) -> Option<Vec<usize>> {
     loop {
         let ready: Vec<usize> = (0..needs.len())
             .filter(|&step| !done[step] && needs[step].iter().all(|&need| done[need]))
-            .gather();
+            .collect();
         if ready.is_empty() {
             break;
         }
@@ -346,5 +345,5 @@ impl std::error::Error for RoutingFault {}
 
 /// What stands in a sentence of an id that may be anything.
 fn short(text: &str) -> String {
-    text.chars().take(40).gather()
+    text.chars().take(40).collect()
 }

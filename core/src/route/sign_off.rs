@@ -3,7 +3,6 @@
 use super::decision::{not_compared, unproved_slots};
 use super::{Past, Progress, RouteFact, State, Topic, cuts, past_limits};
 use crate::book::{Book, BuildId, Fact};
-use crate::gather::Gather;
 use crate::joints::oil_feed::{Feed, Held};
 use crate::limits::{Call, Sheet, limit_line, place_words};
 use pitleaf_translated::translated;
@@ -81,7 +80,7 @@ impl OpenPoints {
                     _ => format!("{on}{what}: {reading}, limit {limit}"),
                 }
             })
-            .gather();
+            .collect();
         let cuts = cuts(book, build);
         let undecided = cuts.iter().filter(|cut| cut.is_undecided());
         points.undecided.extend(undecided.map(|cut| format!("{}: {}", cut.name(), cut.words)));

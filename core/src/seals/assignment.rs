@@ -9,9 +9,7 @@
 //! Kuhn and Munkres' method (crate `pathfinding`) then finds the least sum.
 
 use super::bracket::figure;
-use crate::gather::Gather;
 use crate::limits::Limit;
-use crate::order::InOrder;
 use crate::quantity::{Amount, Dimension, Rounding, Span, Unit};
 use pathfinding::kuhn_munkres::kuhn_munkres_min;
 use pathfinding::matrix::Matrix;
@@ -137,8 +135,8 @@ pub fn assign(
         }
     })?;
     let mut found: Vec<Placed> =
-        pairs.into_iter().filter_map(|(seal, slot)| place(seal, slot)).gather();
-    found.order_by_key(|placed| placed.slot);
+        pairs.into_iter().filter_map(|(seal, slot)| place(seal, slot)).collect();
+    found.sort_by_key(|placed| placed.slot);
     let longest =
         seals.iter().copied().fold(zero, |most, seal| if seal > most { seal } else { most });
     let empty = (0..slots.len())
@@ -148,9 +146,9 @@ pub fn assign(
             narrowest: zero.plus(slots[slot].minus(longest)),
             fits_some: (0..seals.len()).any(|seal| place(seal, slot).is_some()),
         })
-        .gather();
+        .collect();
     let unused =
-        (0..seals.len()).filter(|&seal| found.iter().all(|placed| placed.seal != seal)).gather();
+        (0..seals.len()).filter(|&seal| found.iter().all(|placed| placed.seal != seal)).collect();
     let removed =
         found.iter().fold(Span::whole(0, Unit::Millimetre), |sum, placed| sum.plus(placed.remove));
     Ok(Assignment { placed: found, empty, unused, removed })
@@ -192,7 +190,7 @@ fn best_pairs(
     let weights = weigh(&costs, rows).ok_or(AssignFault::TooLarge)?;
     let matrix = Matrix::from_vec(rows, columns, weights).map_err(|_| AssignFault::TooLarge)?;
     let (_, chosen) = kuhn_munkres_min(&matrix);
-    Ok(chosen.into_iter().enumerate().map(|(row, column)| pair(row, column)).gather())
+    Ok(chosen.into_iter().enumerate().map(|(row, column)| pair(row, column)).collect())
 }
 
 /// One integer for each cost, in the same order as the three fields; none where it can't be held.
@@ -210,7 +208,7 @@ fn weigh(costs: &[Cost], rows: usize) -> Option<Vec<i128>> {
             .map(|cost| {
                 i128::from(cost.is_unfit) * unfit_unit + cost.metal * metal_unit + cost.unevenness
             })
-            .gather(),
+            .collect(),
     )
 }
 

@@ -1,6 +1,5 @@
 //! A slot's mark drawn with the finger: strokes as small integers.
 
-use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use pitleaf_translated::translated;
 use std::fmt;
@@ -37,7 +36,7 @@ impl Drawing {
                 stroke
             })
             .filter(|stroke| !stroke.is_empty())
-            .gather();
+            .collect();
         if strokes.iter().map(Vec::len).sum::<usize>() > MOST_POINTS {
             return Err(TooMuchInk);
         }

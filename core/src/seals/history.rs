@@ -4,7 +4,6 @@
 //! refused before; each state is bounded by those before and after it as well as by its own trials.
 
 use super::{Bracket, Ground, Outcome, Trial};
-use crate::gather::Gather;
 use crate::letters::capital;
 use crate::quantity::Span;
 use pitleaf_translated::translated;
@@ -101,7 +100,7 @@ impl History {
             .windows(2)
             .zip(&self.ground)
             .map(|(pair, &ground)| Stage { before: pair[0], after: pair[1], ground })
-            .gather()
+            .collect()
     }
 }
 

@@ -2,7 +2,6 @@
 
 use super::growth::{Band, Chain, Piece, Temperatures, gap_at_reference, hot_gap};
 use super::{Expansion, MATERIALS, Material};
-use crate::gather::Gather;
 use crate::quantity::{Amount, Bounds, Fault, Reading, Unit};
 use pitleaf_translated::translated;
 use uom::si::f64::{Length, ThermodynamicTemperature};
@@ -100,14 +99,14 @@ impl TypedHotGap {
                 let hottest = temperature(&format!("{name}, hottest"), &piece.hottest);
                 Some(Temperatures { coldest: coldest?, hottest: hottest? })
             })
-            .gather();
+            .collect();
         let expansions: Vec<Option<(Expansion, Expansion)>> = PIECES
             .iter()
             .zip(&self.pieces)
             .map(|(name, piece)| {
                 piece.expansions().map_err(|fault| faults.push(format!("{name}: {fault}"))).ok()
             })
-            .gather();
+            .collect();
         let whole = || {
             let chain = Chain {
                 seal: seal?,

@@ -4,7 +4,6 @@ use super::leaves::{MOST_IN_SET, refuse_twins};
 use super::{Leaf, LeafFault, Written};
 use crate::kept::{Fields, Json, Kept, Refused};
 use crate::limits::{Gauge, GaugeKind};
-use crate::order::InOrder;
 use crate::quantity::{Amount, Bounds, Dimension, Rounding, Span, Unit};
 
 /// The coarsest tolerance a leaf is taken with, 20 µm.
@@ -31,7 +30,7 @@ impl LeafSet {
             return Err(LeafFault::SetTooLarge);
         }
         refuse_twins(&leaves)?;
-        leaves.order_by_key(|leaf| leaf.thickness().above_zero().as_whole());
+        leaves.sort_by_key(|leaf| leaf.thickness().above_zero().as_whole());
         let Some(thinnest) = leaves.first() else { return Err(LeafFault::NoLeaf) };
         let span = tolerance_span(&tolerance)?;
         if thinnest.thickness().above_zero() <= span {

@@ -1,7 +1,6 @@
 //! Feeler leaves, and stacks of up to three.
 
 use super::Written;
-use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use crate::letters;
 use crate::quantity::without_zeros;
@@ -132,7 +131,7 @@ impl Leaf {
                 _ => texts.push(piece.to_owned()),
             }
         }
-        texts.iter().map(|text| Self::read(text, unit)).gather()
+        texts.iter().map(|text| Self::read(text, unit)).collect()
     }
 
     /// As marked, exactly.
@@ -225,7 +224,7 @@ impl Stack {
             is_bare && Self::read(text, *other).is_ok_and(|stack| stack.doubt().is_none())
         };
         let units = [Unit::Millimetre, Unit::Thou, Unit::Inch].into_iter();
-        units.filter(|other| *other != unit).filter(is_likely).gather()
+        units.filter(|other| *other != unit).filter(is_likely).collect()
     }
 
     /// What is to be asked before a trial with it is written down: none where it is no thicker than any gap

@@ -5,7 +5,6 @@
 
 use super::Written;
 use crate::book::{Book, BuildId, EntryId, Fact, Figure, Slot, Subject};
-use crate::gather::Gather;
 use crate::limits::{GUARD, GaugeKind, Sheet};
 use crate::quantity::{Amount, Bounds, Fault, Reading, Span, Unit};
 
@@ -79,7 +78,7 @@ impl LooseKind {
                     current(book, build, self.row(), &format!("piece {number}"))?;
                 Some(Loose { entry, number, reading })
             })
-            .gather()
+            .collect()
     }
 }
 
@@ -104,7 +103,7 @@ pub fn slot_lengths(book: &Book, build: &BuildId, rotors: u8) -> Vec<(Slot, Entr
             let (entry, reading) = current(book, build, SLOT_LENGTH, &slot.to_string())?;
             Some((slot, entry, reading))
         })
-        .gather()
+        .collect()
 }
 
 /// How far the room between a seal and a slot may lie from what their lengths say, in 95 of 100 cases.

@@ -18,7 +18,6 @@
 //! states. The tests prove the number of tries against every decision tree over all stacks of small sets.
 
 use super::{Answer, Bracket, LeafSet, MOST_LEAVES, Proof, Stack, thickest};
-use crate::gather::Gather;
 use crate::limits::Limit;
 use crate::quantity::{Amount, Span, Unit};
 
@@ -69,7 +68,7 @@ pub fn next_leaf(bracket: Bracket, limit: &Limit, set: &LeafSet, most_leaves: us
     let Some((value, candidate)) = game.best(bracket) else { return NextLeaf::SetCannotSay };
     let leaves =
         candidate.leaves[..candidate.count].iter().map(|&place| set.leaves()[place].clone());
-    match Stack::of(leaves.gather()) {
+    match Stack::of(leaves.collect()) {
         Ok(stack) => NextLeaf::Try(Try {
             stack,
             most_tries: value.worst,
@@ -102,14 +101,14 @@ pub fn halving_leaf(bracket: Bracket, set: &LeafSet, most_leaves: usize) -> Opti
     let candidate = best?.1;
     let leaves =
         candidate.leaves[..candidate.count].iter().map(|&place| set.leaves()[place].clone());
-    Stack::of(leaves.gather()).ok()
+    Stack::of(leaves.collect()).ok()
 }
 
 /// Every stack of a set no thicker than may be used: single leaves first, then pairs, then threes.
 fn each_candidate(set: &LeafSet, most_leaves: usize, mut take: impl FnMut(Candidate)) {
     let tolerance = set.tolerance().amount().above_zero();
     let thickness: Vec<Span> =
-        set.leaves().iter().map(|leaf| leaf.thickness().above_zero()).gather();
+        set.leaves().iter().map(|leaf| leaf.thickness().above_zero()).collect();
     let zero = Amount::whole(0, Unit::Millimetre);
     let thickest = thickest().above_zero();
     let mut offer = |leaves: [usize; MOST_LEAVES], count: usize| {
@@ -178,7 +177,7 @@ impl Deciders {
             .filter_map(|(candidate, of_lower, proves)| {
                 Some(Decider { candidate: candidate?, of_lower, proves })
             })
-            .gather()
+            .collect()
     }
 }
 

@@ -3,7 +3,6 @@
 //! Corners are A, B, C as the builder marked them, the same letters on both faces of a rotor.
 
 use crate::book::{Face, Slot};
-use crate::gather::Gather;
 use crate::kept::{Json, Kept, Refused};
 use crate::limits::Part;
 use pitleaf_translated::translated;
@@ -101,7 +100,7 @@ impl Place {
     pub fn read(text: &str) -> Result<Self, PlaceFault> {
         const MOST: usize = 12;
         Self::named(&text.trim().to_ascii_uppercase())
-            .ok_or_else(|| PlaceFault::Unreadable(text.trim().chars().take(MOST).gather()))
+            .ok_or_else(|| PlaceFault::Unreadable(text.trim().chars().take(MOST).collect()))
     }
 
     fn named(text: &str) -> Option<Self> {
@@ -162,7 +161,7 @@ impl Place {
     /// Every place of an engine: rotor by rotor from the front, front face before rear.
     #[must_use]
     pub fn of_engine(rotors: u8) -> Vec<Self> {
-        (1..=rotors.min(Slot::MOST_ROTORS)).flat_map(Self::of_rotor).gather()
+        (1..=rotors.min(Slot::MOST_ROTORS)).flat_map(Self::of_rotor).collect()
     }
 
     /// The places a part is measured at on an engine's rotors; none for parts that lie elsewhere.
@@ -177,7 +176,7 @@ impl Place {
             Self::CornerSeal(..) => part == Part::CornerSeal,
             Self::ApexSeal(..) => part == Part::ApexSeal,
         };
-        Self::of_engine(rotors).into_iter().filter(belongs).gather()
+        Self::of_engine(rotors).into_iter().filter(belongs).collect()
     }
 
     fn of_rotor(rotor: u8) -> Vec<Self> {

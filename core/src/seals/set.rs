@@ -1,9 +1,7 @@
 //! A set measured in one go: its spread and its worst piece, and sets matched over the rotors.
 
 use super::Place;
-use crate::gather::Gather;
 use crate::limits::{Call, Gauge, Limit, Verdict, decide};
-use crate::order::InOrder;
 use crate::quantity::{Amount, Reading, Span};
 use pitleaf_translated::translated;
 use std::fmt;
@@ -82,7 +80,7 @@ impl SetCheck {
         let verdicts: Vec<(Place, Verdict)> = readings
             .iter()
             .map(|(place, reading)| (*place, decide(limit, reading, gauge)))
-            .gather();
+            .collect();
         let margin = |verdict: &Verdict| {
             [verdict.above_lower, verdict.below_upper]
                 .into_iter()
@@ -92,7 +90,7 @@ impl SetCheck {
                 .unwrap_or(i128::MAX)
         };
         let worst = (0..verdicts.len()).min_by_key(|&at| margin(&verdicts[at].1)).unwrap_or(0);
-        let amounts: Vec<Amount> = readings.iter().map(|(_, reading)| reading.amount()).gather();
+        let amounts: Vec<Amount> = readings.iter().map(|(_, reading)| reading.amount()).collect();
         Ok(Self { verdicts, worst, spread: spread(&amounts) })
     }
 
@@ -137,7 +135,7 @@ pub fn match_by_weight(weights: &[Amount], rotors: u8) -> Result<Matched, SetFau
     if weights.len() > MOST_WEIGHED {
         return Err(SetFault::TooMany);
     }
-    let whole: Vec<i128> = weights.iter().map(|weight| weight.above_zero().as_whole()).gather();
+    let whole: Vec<i128> = weights.iter().map(|weight| weight.above_zero().as_whole()).collect();
     let rotors = usize::from(rotors);
     let mut search = Search { weights: &whole, each, best: None };
     search.put(0, &mut vec![Vec::new(); rotors]);
@@ -147,7 +145,7 @@ pub fn match_by_weight(weights: &[Amount], rotors: u8) -> Result<Matched, SetFau
     let sums: Vec<Amount> = sets
         .iter()
         .map(|set| set.iter().fold(zero, |sum, &piece| sum.plus(weights[piece].above_zero())))
-        .gather();
+        .collect();
     Ok(Matched { rotors: sets, spread: spread(&sums) })
 }
 
@@ -159,11 +157,11 @@ pub fn match_by_weight(weights: &[Amount], rotors: u8) -> Result<Matched, SetFau
 /// A [`SetFault`] with its sentence.
 pub fn match_by_height(heights: &[Amount], rotors: u8) -> Result<Matched, SetFault> {
     let each = share(heights, rotors)?;
-    let mut order: Vec<usize> = (0..heights.len()).gather();
-    order.order_by_key(|&piece| heights[piece].above_zero().as_whole());
-    let sets: Vec<Vec<usize>> = order.chunks(each).map(<[usize]>::to_vec).gather();
+    let mut order: Vec<usize> = (0..heights.len()).collect();
+    order.sort_by_key(|&piece| heights[piece].above_zero().as_whole());
+    let sets: Vec<Vec<usize>> = order.chunks(each).map(<[usize]>::to_vec).collect();
     let spreads = sets.iter().map(|set| {
-        let of_set: Vec<Amount> = set.iter().map(|&piece| heights[piece]).gather();
+        let of_set: Vec<Amount> = set.iter().map(|&piece| heights[piece]).collect();
         spread(&of_set)
     });
     let none = heights[0].minus(heights[0]);
@@ -195,7 +193,7 @@ impl Search<'_> {
     fn put(&mut self, piece: usize, sets: &mut Vec<Vec<usize>>) {
         if piece == self.weights.len() {
             let sums: Vec<i128> =
-                sets.iter().map(|set| set.iter().map(|&at| self.weights[at]).sum()).gather();
+                sets.iter().map(|set| set.iter().map(|&at| self.weights[at]).sum()).collect();
             let spread = sums.iter().max().unwrap_or(&0) - sums.iter().min().unwrap_or(&0);
             if self.best.as_ref().is_none_or(|(known, _)| spread < *known) {
                 self.best = Some((spread, sets.clone()));

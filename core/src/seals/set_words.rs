@@ -2,7 +2,6 @@
 
 use super::{Matched, Place, SetCheck};
 use crate::book::{Book, BuildId};
-use crate::gather::Gather;
 use crate::limits::{Call, Row};
 use crate::quantity::without_zeros;
 use crate::quantity::{Reading, Rounding, Span, Unit, places_for};
@@ -27,7 +26,7 @@ pub fn set_readings(
                 .filter(|reading| reading.amount().dimension() == row.unit.dimension());
             (place, reading)
         })
-        .gather()
+        .collect()
 }
 
 impl SetCheck {
@@ -82,7 +81,7 @@ impl Matched {
             .iter()
             .enumerate()
             .map(|(rotor, pieces)| {
-                let mut pieces: Vec<String> = pieces.iter().map(name).gather();
+                let mut pieces: Vec<String> = pieces.iter().map(name).collect();
                 let last = pieces.pop().unwrap_or_default();
                 let list = if pieces.is_empty() {
                     format!("piece {last}")
@@ -91,7 +90,7 @@ impl Matched {
                 };
                 format!("Rotor {}: {list}.", rotor + 1)
             })
-            .gather()
+            .collect()
     }
 }
 

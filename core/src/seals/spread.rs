@@ -2,7 +2,6 @@
 
 use super::set_words::span;
 use super::{Place, SetFault};
-use crate::gather::Gather;
 use crate::letters;
 use crate::limits::{Call, Gauge, Limit, decide_computed, limit_line};
 use crate::quantity::{Amount, Dimension, Reading, Span, Unit};
@@ -61,7 +60,7 @@ impl SpreadCheck {
             .map(|(place, reading)| {
                 (*place, format!("{} {}", reading.number(), reading.unit().symbol()))
             })
-            .gather();
+            .collect();
         Ok(Self { spread, least, greatest, call, guard, pieces, limit: limit.clone() })
     }
 

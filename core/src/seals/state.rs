@@ -2,7 +2,6 @@
 
 use super::{Answer, Bracket, Contradiction, Drawing, History, Leaf, LeafSet, Stage, Trial};
 use crate::book::{Book, BuildId, Entry, EntryId, Fact, Figure, Slot, Subject};
-use crate::gather::Gather;
 use crate::limits::{BuildKind, Call, Part, Row, Sheet, Side};
 use crate::quantity::Unit;
 use pitleaf_translated::translated;
@@ -148,7 +147,8 @@ pub fn slot_report<'book>(
     row: &Row,
 ) -> SlotReport<'book> {
     let trials = trials(book, build, slot);
-    let history = History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).gather::<Vec<_>>());
+    let history =
+        History::of(&trials.iter().map(|(_, trial)| (*trial).clone()).collect::<Vec<_>>());
     let drawing = book.drawing(build, slot);
     // The latest word counts: a fresh seal is not measured yet.
     let last = |subject: &Subject| book.current(build, subject).map(Entry::place);
@@ -244,10 +244,10 @@ pub fn stages(book: &Book, build: &BuildId, rotors: u8) -> Vec<Vec<Stage>> {
         .into_iter()
         .flat_map(|slot| seals_of(book, build, slot))
         .filter_map(|seal| {
-            History::of(&seal.into_iter().map(|(_, trial)| trial.clone()).gather::<Vec<_>>()).ok()
+            History::of(&seal.into_iter().map(|(_, trial)| trial.clone()).collect::<Vec<_>>()).ok()
         })
         .map(|history| history.stages())
-        .gather()
+        .collect()
 }
 
 /// Every slot of a build, front to rear.
@@ -262,7 +262,7 @@ pub fn engine_report<'book>(
     Slot::of_engine(rotors)
         .into_iter()
         .map(|slot| slot_report(book, build, slot, sheet, row))
-        .gather()
+        .collect()
 }
 
 /// The leaf set in force: the last entered in any build, since leaves belong to the shop.

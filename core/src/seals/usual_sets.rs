@@ -1,7 +1,6 @@
 //! Leaf sets usual on a bench, offered when the builder enters theirs. Rows and sources only.
 
 use super::{Leaf, LeafFault, LeafSet, usual_tolerance};
-use crate::gather::Gather;
 use crate::quantity::Unit;
 use pitleaf_translated::translated;
 
@@ -73,7 +72,7 @@ impl UsualSet {
     /// None in fact: every row is read in the tests.
     pub fn set(&self) -> Result<LeafSet, LeafFault> {
         let leaves: Result<Vec<Leaf>, _> =
-            self.marks.iter().map(|mark| Leaf::read(mark, self.unit)).gather();
+            self.marks.iter().map(|mark| Leaf::read(mark, self.unit)).collect();
         LeafSet::of(self.name, leaves?, usual_tolerance()?)
     }
 }

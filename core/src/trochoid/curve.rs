@@ -1,6 +1,5 @@
 //! The trochoid and the curves that run beside it at a fixed distance.
 
-use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use uom::si::{
@@ -84,7 +83,7 @@ impl Trochoid {
     /// The whole curve as `count` points, evenly spaced in α and without repeating the first.
     #[must_use]
     pub fn polyline(self, count: u32) -> Vec<Point> {
-        (0..count).map(|i| self.at(TAU * f64::from(i) / f64::from(count))).gather()
+        (0..count).map(|i| self.at(TAU * f64::from(i) / f64::from(count))).collect()
     }
 
     pub(crate) fn offset_by(self, distance: f64) -> Self {

@@ -1,7 +1,6 @@
 //! A rotor's face as it lies on the bench: outline, side-seal slots, corners, oil seal; for drawing.
 
 use super::{Direction, Engine, Point};
-use crate::gather::Gather;
 use std::f64::consts::TAU;
 use uom::si::{f64::Length, length::millimeter};
 
@@ -45,7 +44,7 @@ impl Engine {
                 .filter(|point| {
                     ends.iter().all(|end| (point.x - end.x).hypot(point.y - end.y) >= clear)
                 })
-                .gather()
+                .collect()
         };
         FaceMap {
             outline: self
@@ -53,7 +52,7 @@ impl Engine {
                 .rotor_outline(PER_FLANK)
                 .into_iter()
                 .map(|point| place(point, 0.0))
-                .gather(),
+                .collect(),
             slots: [slot(0.0), slot(1.0), slot(2.0)],
             corners: [0.0, 1.0, 2.0].map(|third| place(corner, third)),
             corner_radius: seals.corner_radius,

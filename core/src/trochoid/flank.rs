@@ -1,6 +1,5 @@
 //! A rotor's flank: the inner envelope of the bore, as the rotor sees it.
 
-use crate::gather::Gather;
 use std::f64::consts::{FRAC_PI_3, FRAC_PI_6};
 
 use uom::si::{angle::radian, f64::Angle};
@@ -39,7 +38,7 @@ impl Flank {
         let end = self.end();
         let span = 2.0 * (FRAC_PI_3 - end);
         let steps = f64::from(count.max(2) - 1);
-        (0..count.max(2)).map(|i| self.at(end + span * f64::from(i) / steps).point).gather()
+        (0..count.max(2)).map(|i| self.at(end + span * f64::from(i) / steps).point).collect()
     }
 
     /// The angle of the outward normal at the flank's first end, from the line to the apex.
@@ -59,7 +58,7 @@ impl Flank {
         (0..=steps)
             .map(|i| from + (to - from) * f64::from(i) / f64::from(steps))
             .map(|lean| apex.along(Direction::of(lean), self.offset))
-            .gather()
+            .collect()
     }
 
     pub(crate) fn at(self, u: f64) -> FlankPlace {

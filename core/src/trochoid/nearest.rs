@@ -1,6 +1,5 @@
 //! The place on a trochoid nearest to a point, and so how far in or out the point lies.
 
-use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use super::{Direction, Point, Trochoid};
@@ -26,7 +25,7 @@ const SAMPLES: u32 = 72;
 impl Nearest {
     pub(crate) fn new(curve: Trochoid) -> Self {
         let step = TAU / f64::from(SAMPLES);
-        let samples = (0..SAMPLES).map(|i| curve.generator(step * f64::from(i))).gather();
+        let samples = (0..SAMPLES).map(|i| curve.generator(step * f64::from(i))).collect();
         Self { curve, samples }
     }
 

@@ -1,6 +1,5 @@
 //! The rotor in the housing: where it stands, its outline and what sits at its corners.
 
-use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use uom::si::{
@@ -99,8 +98,8 @@ impl Geometry {
                     .into_iter()
                     .map(|p| p.turned(second)),
             );
-        let inner: Vec<Point> = inner.map(|point| pose.place(point)).gather();
-        outer.chain(inner.into_iter().rev()).gather()
+        let inner: Vec<Point> = inner.map(|point| pose.place(point)).collect();
+        outer.chain(inner.into_iter().rev()).collect()
     }
 
     /// The rotor's outline in its own frame, noses of the apex seals included: `per_flank` points
@@ -110,11 +109,11 @@ impl Geometry {
         let flank = self.flank();
         let lean = flank.end_normal().get::<radian>();
         let nose = flank.nose(-lean, lean, per_flank).into_iter();
-        let third: Vec<Point> = nose.chain(flank.polyline(per_flank)).gather();
+        let third: Vec<Point> = nose.chain(flank.polyline(per_flank)).collect();
         [0.0, 1.0, 2.0]
             .map(|k| Direction::of(TAU * k / 3.0))
             .iter()
             .flat_map(|turn| third.iter().map(|point| point.turned(*turn)))
-            .gather()
+            .collect()
     }
 }

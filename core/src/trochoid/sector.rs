@@ -1,6 +1,5 @@
 //! Length along a trochoid, and the area the radius sweeps, both exact at any angle.
 
-use crate::gather::Gather;
 use std::f64::consts::TAU;
 
 use super::{Direction, Point, Trochoid};
@@ -28,7 +27,7 @@ impl SectorArea {
         }
         let series = (0..powers.len())
             .map(|n| powers.iter().zip(&powers[n..]).map(|(a, b)| a * b).sum())
-            .gather();
+            .collect();
         Self { curve, series }
     }
 

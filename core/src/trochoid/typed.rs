@@ -1,6 +1,5 @@
 //! An engine's measures as typed: exact text, read when they are needed.
 
-use crate::gather::Gather;
 use crate::kept_fields;
 use pitleaf_translated::translated;
 use uom::si::{f64::Length, length::millimeter};
@@ -162,7 +161,7 @@ impl TypedEngine {
                     measure: Measure::of(fault),
                     words: fault.to_string(),
                 };
-                faults.iter().map(said).gather()
+                faults.iter().map(said).collect()
             },
         )
     }

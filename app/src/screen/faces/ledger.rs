@@ -11,7 +11,6 @@ use crate::widget::{field, frame, switch, unit_keys};
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::report::skin_left;
 use pitleaf_core::faces::{FaceWork, Ledger, Operation, piece_words};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_translated::tr;
 use std::rc::Rc;
@@ -131,7 +130,7 @@ fn form(app: App, piece: Rc<str>, typed: Typed) -> El {
         }
     };
     let operations: Vec<(Operation, &str)> =
-        Operation::ALL.iter().map(|operation| (*operation, operation.name())).gather();
+        Operation::ALL.iter().map(|operation| (*operation, operation.name())).collect();
     let [figure, least, most] = texts;
     let asked = el("div").class("form").live(move || {
         let operation = operation.get();

@@ -15,7 +15,6 @@ use crate::widget::frame;
 use findings::{findings, with_bench};
 pub use ledger::ledger_screen;
 use pitleaf_core::faces::{Survey, piece_words, report};
-use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;
 pub use survey::survey_screen;
 
@@ -30,14 +29,14 @@ pub fn screen() -> Vec<El> {
             let heading = text("h2", "", heading);
             std::iter::once(heading).chain(surveys.iter().map(|&survey| pieces(app, survey)))
         });
-        let mut shown: Vec<El> = groups.gather();
+        let mut shown: Vec<El> = groups.collect();
         shown.push(link("plate-link", &Route::Stack.hash()).text(tr!("The stack as measured")));
         shown.push(text("h2", "", tr!("Read once")));
         let rows = app.sheet.with(|sheet| {
             ROWS.iter()
                 .filter_map(|id| sheet.row(id))
                 .map(super::bench::row_link)
-                .gather::<Vec<_>>()
+                .collect::<Vec<_>>()
         });
         shown.push(super::bench::list("rows", tr!("Read once"), rows));
         shown

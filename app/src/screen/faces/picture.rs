@@ -4,7 +4,6 @@ use super::survey::Work;
 use crate::dom::{El, el, svg, text};
 use pitleaf_core::faces::report::{Levelled, direction, figure, levelled};
 use pitleaf_core::faces::{Band, Survey, Taken, relief};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::trochoid::Trochoid;
 use pitleaf_translated::tr;
@@ -100,7 +99,7 @@ fn spots(work: &Work) -> Vec<((i32, i32), usize)> {
         .iter()
         .enumerate()
         .filter_map(|(place, spot)| Some((spot.at.map(|[x, y]| paper.at(x, y))?, place)))
-        .gather()
+        .collect()
 }
 
 /// Where to read: places read are filled, the one in hand is ringed; a touch goes to a place.
@@ -176,7 +175,7 @@ fn ranks(bands: &[Band]) -> Vec<i32> {
                 if index < under { place(index) - place(under) } else { place(index - under) + 1 }
             },
         )
-        .gather()
+        .collect()
 }
 
 fn face(work: &Work, taken: &Taken, unit: Unit) -> Vec<El> {
@@ -191,7 +190,7 @@ fn face(work: &Work, taken: &Taken, unit: Unit) -> Vec<El> {
             .pieces
             .iter()
             .map(|piece| outline(piece.iter().map(|&[x, y]| paper.at(x, y))))
-            .gather();
+            .collect();
         path("band", &pieces).attr("fill", &fill(rank))
     });
     let end = |class: &str, point: &pitleaf_core::faces::Point, shape: &str, words: &str| {

@@ -6,7 +6,6 @@ use crate::dom::{El, button, el, text};
 use crate::screen::check::check_frame;
 use crate::widget::{figure_input, figure_unit, help_beside, how_picture, keypad, unit_keys_of};
 use pitleaf_core::calculators::Calculator;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Reading, Unit};
 use pitleaf_translated::tr;
 
@@ -102,7 +101,7 @@ pub fn slips(work: &Work) -> El {
         let slips = taken.slips().into_iter();
         slips
             .map(|(at, slip)| question(&work, at, &slip.to_string(), taken.meant(at, &slip)))
-            .gather()
+            .collect()
     })
 }
 

@@ -9,7 +9,6 @@ use crate::route::Route;
 use crate::widget::switch;
 use pitleaf_core::faces::Survey;
 use pitleaf_core::faces::report::report;
-use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;
 
 /// The view without keys.
@@ -87,7 +86,7 @@ fn ledger(work: &Work) -> Option<El> {
 
 /// The other surveys of the same piece.
 fn beside(work: &Work) -> Vec<El> {
-    let others: Vec<Survey> = work.survey.beside(&work.piece, work.app.rotors()).gather();
+    let others: Vec<Survey> = work.survey.beside(&work.piece, work.app.rotors()).collect();
     if others.is_empty() {
         return Vec::new();
     }
@@ -108,6 +107,6 @@ fn readings(work: &Work) -> El {
                 let row = button("row-link", "", move || work.again(at));
                 el("li").with(row.with(text("b", "", &name)).with(text("span", "number", &figure)))
             })
-            .gather()
+            .collect()
     })
 }

@@ -6,7 +6,6 @@ use super::survey::Work;
 use crate::dom::{El, button, el, text};
 use crate::widget::{fault_list, help_beside, switch, unit_keys};
 use pitleaf_core::calculators::Calculator;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_translated::tr;
 
@@ -43,7 +42,7 @@ pub fn rows_view(work: &Work) -> El {
         .class("page")
         .with(form)
         .with(fault_list(move || {
-            read.set().given().1.iter().map(ToString::to_string).gather::<Vec<_>>()
+            read.set().given().1.iter().map(ToString::to_string).collect::<Vec<_>>()
         }))
         .with(slips(work))
         .with(el("div").live(move || vec![places_given(&drawn)]))

@@ -12,7 +12,6 @@ use crate::state::{App, app};
 use crate::widget::frame;
 use pitleaf_core::book::Fact;
 use pitleaf_core::faces::{Place, ReadingSet, SetFault, Survey, Taken, piece_words};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::quantity::{Reading, Unit};
 use pitleaf_core::trochoid::Trochoid;
@@ -210,7 +209,7 @@ impl InHand {
     /// The places as they lie on this engine's part.
     pub fn spots(&self) -> Vec<Place> {
         if self.has_rows() {
-            return self.set().given().0.into_iter().map(|(place, _)| place).gather();
+            return self.set().given().0.into_iter().map(|(place, _)| place).collect();
         }
         self.survey.places(self.bore.get())
     }

@@ -7,7 +7,6 @@ use crate::dom::{El, button, el, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::switch;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::clamp::{
     Preload, Section, nut_factors, preload, preload_of_stretch, scatter_of_stretch, scatters,
     stretch, torque_for,
@@ -165,7 +164,7 @@ fn lubrications(fields: Fields) -> Presets {
             let factor = shown::shortest(usual.value, 2);
             (usual.condition.to_owned(), vec![(fields.nut_factor, factor, None)])
         })
-        .gather()
+        .collect()
 }
 
 fn tightenings(fields: Fields) -> Presets {
@@ -174,7 +173,7 @@ fn tightenings(fields: Fields) -> Presets {
             let scatter = shown::shortest(usual.value, 2);
             (usual.condition.to_owned(), vec![(fields.scatter, scatter, None)])
         })
-        .gather()
+        .collect()
 }
 
 fn classes(fields: Fields) -> Presets {
@@ -191,7 +190,7 @@ fn classes(fields: Fields) -> Presets {
             ];
             (format!("{} ({})", class.name(), class.source()), stresses)
         })
-        .gather()
+        .collect()
 }
 
 fn clamp(fields: Fields) -> Result<Vec<El>, Why> {

@@ -8,7 +8,6 @@ use crate::route::Route;
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::widget::{frame, search};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::Caution;
 use pitleaf_core::joints::bounds::DRILL;
 use pitleaf_core::joints::threads::{Drill, Thread, nearest_drills};
@@ -78,7 +77,7 @@ fn sized(named: Option<Drill>, size: Amount) -> Vec<El> {
     let taps: Vec<El> = Thread::all()
         .filter(|thread| thread.tap_drill().diameter() == Some(size))
         .map(thread_link)
-        .gather();
+        .collect();
     if !taps.is_empty() {
         shown.push(text("h2", "", tr!("Tap drill of")));
         shown.push(list("rows", tr!("Tap drill of"), taps));

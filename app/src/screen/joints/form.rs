@@ -5,7 +5,6 @@ use crate::signal::*;
 use crate::state::App;
 use crate::store::keep;
 use pitleaf_core::book::BuildId;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::bounds::Plain;
 use pitleaf_core::joints::{Range, Refusal, shown, typed};
 use pitleaf_core::quantity::{Amount, Bounds, Reading, Rounding, Unit, places_for};
@@ -175,7 +174,7 @@ impl Form {
             let texts: Kept = kept
                 .iter()
                 .map(|field| (field.id.to_owned(), field.typed.get(), field.unit.get()))
-                .gather();
+                .collect();
             keep::set(&key, &texts);
         });
         fields
@@ -406,7 +405,7 @@ pub fn alike(names: impl Iterator<Item = String>) -> impl Iterator<Item = (Strin
 /// A choice that fills fields in.
 pub fn fill_from(label: &str, presets: Presets) -> El {
     let options: Vec<El> =
-        presets.iter().map(|(name, _)| text("option", "", name).attr("value", name)).gather();
+        presets.iter().map(|(name, _)| text("option", "", name).attr("value", name)).collect();
     let none = text("option", "", tr!("choose, or type below")).attr("value", "");
     let select = el("select").attr("aria-label", label).with(none).with_all(options).on(
         "change",

@@ -4,7 +4,6 @@ use super::clamp::forces;
 use super::form::{Field, Form, Why, answer, fill_from};
 use super::show;
 use crate::dom::{El, el, text};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::clamp::{Preload, Section, stiffness};
 use pitleaf_core::joints::heat::{BOUND, Piece, hot_clamp, stretched_by};
 use pitleaf_core::joints::strength::Strength;
@@ -60,7 +59,7 @@ impl Grows {
                     format!("{}…{}", shown::shortest(metal.cold, 1), shown::shortest(metal.hot, 1));
                 (metal.name.to_owned(), vec![(self.expansion, range, None)])
             })
-            .gather();
+            .collect();
         [fill_from(self.presets, metals), self.expansion.el(), self.running.el()]
     }
 }
@@ -130,7 +129,7 @@ impl Hot {
             .into_iter()
             .chain(grows.into_iter().flat_map(Grows::needed))
             .chain([self.tightened_at])
-            .gather()
+            .collect()
     }
 
     pub(super) fn el(self) -> El {

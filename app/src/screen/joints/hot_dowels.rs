@@ -4,7 +4,6 @@ use super::form::{Field, Form, Why, answer};
 use super::hot_clamp::{Grows, temperatures};
 use super::show;
 use crate::dom::{El, el, text};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::heat::dowels;
 use pitleaf_core::joints::{Range, Refusal, bounds, shown};
 use pitleaf_core::quantity::{Amount, Unit};
@@ -69,7 +68,7 @@ impl Hot {
             .chain(self.one.needed())
             .chain(self.other.needed())
             .chain([self.fit_one, self.fit_other, self.fitted_at])
-            .gather()
+            .collect()
     }
 
     pub(super) fn el(self) -> El {

@@ -2,7 +2,6 @@
 
 use crate::route::plain;
 use pitleaf_core::calculators::Calculator;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::threads::{Drill, Thread};
 use pitleaf_translated::tr;
 
@@ -10,7 +9,7 @@ use pitleaf_translated::tr;
 pub fn slug(name: &str) -> String {
     let name = name.to_ascii_lowercase();
     let pieces = name.split(|letter: char| !letter.is_ascii_alphanumeric());
-    pieces.filter(|piece| !piece.is_empty()).gather::<Vec<_>>().join("-")
+    pieces.filter(|piece| !piece.is_empty()).collect::<Vec<_>>().join("-")
 }
 
 /// A job at the joints.

@@ -19,7 +19,6 @@ mod threads;
 mod what_thread;
 
 pub use job::{Job, slug};
-use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;
 
 use super::bench::list;
@@ -58,7 +57,7 @@ fn all() -> Vec<El> {
                 .with(text("b", "", job.name()))
                 .with(text("span", "dim", job.about()))
         });
-    let page = el("main").class("page").live(move || held(app).into_iter().gather()).with(list(
+    let page = el("main").class("page").live(move || held(app).into_iter().collect()).with(list(
         "tiles",
         tr!("Joints"),
         tiles,

@@ -11,7 +11,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{frame, switch};
 use pitleaf_core::book::{EntryId, Fact, Subject};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::oil_feed::Feed;
 use pitleaf_core::joints::{Caution, bounds};
 use pitleaf_core::quantity::{Reading, Unit};
@@ -53,7 +52,7 @@ pub fn screen() -> Vec<El> {
     );
     let page = el("main")
         .class("page joint")
-        .live(move || held(app).into_iter().gather())
+        .live(move || held(app).into_iter().collect())
         .with(el("p").class("joint-state").attr("role", "status").text_live(move || state(app)))
         .with(text("h2", "", tr!("Upper dowels of this build")))
         .with(choose)
@@ -104,9 +103,9 @@ fn history(app: App) -> Vec<El> {
         let of = |subject| {
             book.history(&build, &subject)
                 .map(|line| (line.entry.order, line.entry.id.clone()))
-                .gather::<Vec<_>>()
+                .collect::<Vec<_>>()
         };
-        [Subject::Dowels, Subject::OilFeed].into_iter().flat_map(of).gather()
+        [Subject::Dowels, Subject::OilFeed].into_iter().flat_map(of).collect()
     });
     if entries.is_empty() {
         return Vec::new();

@@ -5,7 +5,6 @@ use super::threads::port_link;
 use super::{Job, show};
 use crate::dom::{El, el, text};
 use crate::screen::bench::list;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::oil_line::{Line, Oil, OilState, fittings, typical_oils};
 use pitleaf_core::joints::threads::BossPort;
 use pitleaf_core::joints::{Caution, Range, bounds, shown};
@@ -81,7 +80,7 @@ impl Fields {
             ),
             counts: fittings()
                 .map(|fitting| form.count((fitting.word, fitting.name), MOST, "0"))
-                .gather(),
+                .collect(),
         };
         form.keep();
         fields
@@ -146,7 +145,7 @@ pub fn screen() -> Vec<El> {
             ];
             (tr!("{} (typical, from memory)", oil.name), texts)
         })
-        .gather();
+        .collect();
     let kinds = el("details")
         .class("joint-more")
         .with(text("summary", "", tr!("Fittings in the line")))

@@ -8,7 +8,6 @@ use crate::draft;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{frame, switch};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::bolts::Bolts;
 use pitleaf_core::joints::plan::{Plan, joints, passes_done};
 use pitleaf_core::joints::sequence::MOST_BOLTS;
@@ -132,7 +131,7 @@ impl Fields {
 
     fn needed(self) -> Vec<Field> {
         let count = self.stands(CIRCLE).then_some(self.count);
-        count.into_iter().chain([self.torque]).gather()
+        count.into_iter().chain([self.torque]).collect()
     }
 }
 
@@ -225,11 +224,11 @@ fn others(app: App, fields: Fields) -> Vec<El> {
             let words = name.clone();
             button("row-link", &words, move || fields.take(app, &name))
         })
-        .gather();
+        .collect();
     if links.is_empty() {
         return Vec::new();
     }
-    std::iter::once(text("h2", "", tr!("Other joints of this build"))).chain(links).gather()
+    std::iter::once(text("h2", "", tr!("Other joints of this build"))).chain(links).collect()
 }
 
 /// A plan not written yet. Bolts by place are drawn where they are tapped.
@@ -258,7 +257,7 @@ fn pass_rows(plan: &Plan) -> Vec<(String, String, String)> {
             plan.bolts.said(&pass.order),
         )
     })
-    .gather()
+    .collect()
 }
 
 /// A written plan: the pass to do, and those done.
@@ -288,7 +287,7 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
             }
             match plan.tightened(number, &typed, unit) {
                 Ok(fact) => {
-                    app.write(fact.into_iter().gather(), said.clone(), draft::emptied(read.typed));
+                    app.write(fact.into_iter().collect(), said.clone(), draft::emptied(read.typed));
                 }
                 Err(refusal) => app.wrong(&refusal.to_string()),
             }
@@ -311,7 +310,7 @@ fn passes(app: App, fields: Fields, plan: &Plan) -> Vec<El> {
         };
         (label, word, order)
     });
-    shown.push(show::table(tr!("Passes"), ticks.gather::<Vec<_>>()));
+    shown.push(show::table(tr!("Passes"), ticks.collect::<Vec<_>>()));
     shown
 }
 

@@ -3,7 +3,6 @@
 use super::form::{Field, Form, Why, answer};
 use super::{Job, show};
 use crate::dom::{El, el, text};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::press::{PressFit, Pressed, Reach, SPRINGS_BACK, grip_words};
 use pitleaf_core::joints::{Caution, Material, Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Rounding, Unit};
@@ -181,7 +180,7 @@ impl Fields {
             .chain(self.housing_metal.needed())
             .chain(self.pin_metal.needed())
             .chain([self.friction, self.gap, self.shop, self.hot_housing, self.hot_pin])
-            .gather()
+            .collect()
     }
 
     fn fit(self) -> Result<PressFit, Why> {

@@ -5,7 +5,6 @@ use crate::draft;
 use crate::state::app;
 use crate::widget;
 use pitleaf_core::book::Fact;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::{ABOVE_ALL, Caution, Range, shown};
 use pitleaf_translated::tr;
 
@@ -36,7 +35,7 @@ pub fn row(label: &str, figure: String, beside: String) -> (String, String, Stri
 /// Ranges on one scale: solid as far as is sure, dashed as far as may be. A line through all stands
 /// at the greatest of the one they are held against.
 pub fn bars(rows: &[(&str, Range<f64>, String)], against: usize) -> El {
-    let ranges: Vec<_> = rows.iter().map(|row| row.1).gather();
+    let ranges: Vec<_> = rows.iter().map(|row| row.1).collect();
     let places = shown::on_scale(&ranges);
     let line = places.get(against).map_or(0, |place| place.1).to_string();
     let lines = rows.iter().zip(places).map(|((label, _, words), (least, greatest))| {
@@ -84,7 +83,7 @@ pub fn cautions(cautions: &[Caution]) -> Vec<El> {
     let one = |caution: &Caution| {
         el("p").class("caution").with(text("b", "", tr!("Care: "))).text(&caution.to_string())
     };
-    cautions.iter().map(one).chain([text("p", "foot", ABOVE_ALL)]).gather()
+    cautions.iter().map(one).chain([text("p", "foot", ABOVE_ALL)]).collect()
 }
 
 /// A button that writes an answer into the book as a note.

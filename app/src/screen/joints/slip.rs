@@ -6,7 +6,6 @@ use super::stack::{rotors, torques};
 use super::{Job, show};
 use crate::dom::{El, el, text};
 use crate::state::app;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::slip::{Dowels, reaction, slip};
 use pitleaf_core::joints::{Range, bounds, shown};
 use pitleaf_core::quantity::{Amount, Unit};
@@ -116,7 +115,7 @@ impl Fields {
 pub fn screen() -> Vec<El> {
     let fields = Fields::new();
     let assumed = [fields.friction, fields.peak, fields.shear, fields.bearing];
-    let mut shown: Vec<El> = fields.needed()[..10].iter().map(|field| field.el()).gather();
+    let mut shown: Vec<El> = fields.needed()[..10].iter().map(|field| field.el()).collect();
     shown.push(
         el("details")
             .class("joint-more")

@@ -7,7 +7,6 @@ use crate::dom::{El, button, el, link, text};
 use crate::route::{PortsPlace, Route};
 use crate::screen::ports::written_engine;
 use crate::state::app;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::clamp::{Fasteners, total_clamp};
 use pitleaf_core::joints::separation::{Chamber, separation};
 use pitleaf_core::joints::{Caution, Range, Refusal, bounds, shown};
@@ -109,7 +108,7 @@ impl Fields {
         if !self.bolts.is_given() {
             return Err(Why::Missing);
         }
-        Ok(total_clamp(&sets.into_iter().flatten().gather::<Vec<_>>())?)
+        Ok(total_clamp(&sets.into_iter().flatten().collect::<Vec<_>>())?)
     }
 
     /// The build's own shape where its measures are in the book, else as typed here.

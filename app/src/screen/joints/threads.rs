@@ -9,7 +9,6 @@ use crate::route::Route;
 use crate::screen::bench::list;
 use crate::signal::*;
 use crate::widget::{frame, search};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::threads::{
     BossPort, ClearanceFit, Drill, Thread, clearance_hole, find_ports, find_threads,
 };
@@ -92,7 +91,7 @@ fn tap_drills(thread: Thread) -> Vec<(String, String, String)> {
             let share = shown::plain(engagement.get::<percent>(), 0);
             Some((drill.said(), tr!("{share} % of full thread"), format!("{mm}   {inch}")))
         })
-        .gather()
+        .collect()
 }
 
 /// Which of those drills leave the thread out of its limits.
@@ -102,7 +101,7 @@ fn past_minor(thread: Thread) -> Vec<El> {
         .into_iter()
         .filter_map(|(drill, _)| thread.past_minor(drill))
         .map(|words| show::line(&words))
-        .gather()
+        .collect()
 }
 
 fn unknown() -> Vec<El> {
@@ -129,7 +128,7 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     ]
     .into_iter()
     .flatten()
-    .gather();
+    .collect();
     let (area, unit) = thread.printed_stress_area();
     let mut metric = String::new();
     if let Some(count) = thread.threads_per_inch() {
@@ -145,7 +144,7 @@ pub fn thread_screen(wanted: &str) -> Vec<El> {
     let holes: Vec<_> = fits
         .into_iter()
         .filter_map(|(label, fit)| Some((label, clearance_hole(thread, fit)?)))
-        .gather();
+        .collect();
     let mut body = el("main")
         .class("page joint")
         .with(show::key(&thread.tap_drill().said(), &format!("{drill_mm}   {drill_inch}")))

@@ -5,7 +5,6 @@ use super::picture::path;
 use crate::device;
 use crate::dom::{El, button, el, svg, text};
 use crate::signal::*;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{Stage, chart};
 use pitleaf_translated::tr;
 use std::cell::Cell;
@@ -15,7 +14,7 @@ use uom::si::f64::Angle;
 
 /// The curves with the hand of the first chamber, and paler ones of the other two.
 pub(super) fn area_chart(plate: &Plate, tenths: RwSignal<i32>) -> El {
-    let sweeps: Vec<_> = plate.ports.iter().map(|port| &port.sweep).gather();
+    let sweeps: Vec<_> = plate.ports.iter().map(|port| &port.sweep).collect();
     let drawn = chart::Chart::of(&sweeps, plate.face.view);
     let stage = |i: usize| {
         if plate.ports[i].name.stage == Stage::Stock { "stock" } else { "cut" }
@@ -28,7 +27,7 @@ pub(super) fn area_chart(plate: &Plate, tenths: RwSignal<i32>) -> El {
             .iter()
             .flat_map(|(opens, closes)| [*opens, *closes])
             .map(move |x| path(&class, &format!("M{x} 0V{}", chart::HEIGHT)))
-            .gather::<Vec<_>>()
+            .collect::<Vec<_>>()
     });
     let hand = |class: &str, ahead: i32| {
         path(class, &format!("M0 -8V{}", chart::HEIGHT)).attr_live("transform", move || {

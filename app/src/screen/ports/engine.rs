@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::state::app;
 use crate::widget::{fault_list, field, frame, switch};
 use pitleaf_core::book::Fact;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::kept;
 use pitleaf_core::letters::capital;
 use pitleaf_core::ports::SideHousing;
@@ -60,7 +59,7 @@ pub fn screen() -> Vec<El> {
         let said = move || {
             faults.with(|faults| {
                 let own = faults.iter().filter(|fault| fault.measure == measure);
-                own.map(|fault| fault.words.clone()).gather::<Vec<_>>()
+                own.map(|fault| fault.words.clone()).collect::<Vec<_>>()
             })
         };
         let label = capital(measure.name());

@@ -5,7 +5,6 @@ use crate::dom::{El, el, svg, text};
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language::said;
 use pitleaf_core::ports::picture::{self as core_picture, Frame};
 use pitleaf_core::ports::{
@@ -52,7 +51,7 @@ fn keep_clear(app: App, housing: SideHousing, margin: &str) -> Vec<El> {
         return vec![text("p", "plain", tr!("No port is drawn on this housing yet."))];
     }
     let found = findings(&plate.engine, plate.face.view, &ports, margin);
-    let mut cards: Vec<El> = (1..).zip(&found).map(|(number, at)| card(at, Some(number))).gather();
+    let mut cards: Vec<El> = (1..).zip(&found).map(|(number, at)| card(at, Some(number))).collect();
     if found.iter().all(|finding| finding.weight == Weight::Know) {
         cards.insert(0, card(&clear(), None));
     }
@@ -82,8 +81,8 @@ pub(super) fn marks(found: &[Finding]) -> Vec<El> {
     let placed: Vec<(usize, &Finding, Point)> = (1..)
         .zip(found)
         .filter_map(|(number, finding)| Some((number, finding, finding.place?)))
-        .gather();
-    let places: Vec<Point> = placed.iter().map(|(.., place)| *place).gather();
+        .collect();
+    let places: Vec<Point> = placed.iter().map(|(.., place)| *place).collect();
     let at = core_picture::marks(&places);
     placed
         .into_iter()
@@ -104,7 +103,7 @@ pub(super) fn marks(found: &[Finding]) -> Vec<El> {
                 .with(picture::circle("spot", place, 150))
                 .with(sign)
         })
-        .gather()
+        .collect()
 }
 
 fn clear() -> Finding {
@@ -208,10 +207,13 @@ fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
         .filter(|other| *other != housing)
         .map(|other| Plate::load(app, other))
         .filter(|other| other.face.view.plugs == plate.face.view.plugs)
-        .gather();
+        .collect();
     let view = plate.face.view;
-    let all: Vec<_> =
-        [&*plate].into_iter().chain(&others).flat_map(|plate| as_it_will_be(&plate.ports)).gather();
+    let all: Vec<_> = [&*plate]
+        .into_iter()
+        .chain(&others)
+        .flat_map(|plate| as_it_will_be(&plate.ports))
+        .collect();
     let of = |flow: Flow| all.iter().filter(move |port| port.name.flow == flow);
     let mut lines = Vec::new();
     for intake in of(Flow::Intake) {
@@ -231,7 +233,7 @@ fn overlap(app: App, housing: SideHousing, plate: Rc<Plate>) -> Vec<El> {
                     event(stretch.closes(Chamber::First))
                 )
             });
-            let when: Vec<String> = when.gather();
+            let when: Vec<String> = when.collect();
             let words = if when.is_empty() {
                 tr!("never open together").to_owned()
             } else {

@@ -5,7 +5,6 @@ use super::{Plate, picture, touch};
 use crate::dom::{El, el, svg};
 use crate::signal::*;
 use crate::state::App;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{Frame, drawn, path};
 use pitleaf_core::ports::{Corner, Outline, Seat, move_corner, nearest_corner, outline_of, shown};
 use pitleaf_core::trochoid::{Chamber, Point};
@@ -103,7 +102,7 @@ fn handles(shows: RwSignal<Frame>, typed: RwSignal<Vec<Corner>>) -> El {
             if *size != radius || made.len() != corners.len() {
                 *size = radius;
                 let circle = |at: &Corner| (at.point, picture::circle("handle", at.point, radius));
-                *made = corners.iter().map(circle).gather();
+                *made = corners.iter().map(circle).collect();
                 inside.element().set_text_content(None);
                 let _ = inside.clone().with_all(made.iter().map(|(_, circle)| circle.clone()));
                 return;
@@ -216,7 +215,7 @@ fn act(editing: Editing, touch: touch::Touch) {
 
 /// The outline with room around it; the whole plate while there is none.
 fn close_up(corners: &[Corner], whole: Frame) -> Frame {
-    let points: Vec<Point> = corners.iter().map(|corner| corner.point).gather();
+    let points: Vec<Point> = corners.iter().map(|corner| corner.point).collect();
     if points.len() < 2 {
         return whole;
     }

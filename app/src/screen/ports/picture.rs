@@ -3,7 +3,6 @@
 use super::Plate;
 use crate::dom::{El, el, svg};
 use crate::signal::*;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::{self, Frame};
 use pitleaf_core::ports::{PlatePort, SealedBy, Stage, View, chart};
 use pitleaf_core::trochoid::{Engine, Point, Trochoid};
@@ -94,7 +93,7 @@ pub(super) fn plate_picture(plate: &Plate, frame: Frame, tenths: RwSignal<i32>) 
     let view = plate.face.view;
     let engine = plate.engine;
     let paths: Vec<(&PlatePort, String)> =
-        plate.ports.iter().map(|port| (port, port_path(view, port))).gather();
+        plate.ports.iter().map(|port| (port, port_path(view, port))).collect();
     let bore = engine.geometry().bore().polyline(ROUND);
     let clip = svg("clipPath").attr("id", "in-bore").with(line("", bore));
     let behind = paths.iter().map(|(port, data)| path(&class(port, "behind"), data));

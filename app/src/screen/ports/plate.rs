@@ -7,7 +7,6 @@ use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::Frame;
 use pitleaf_core::ports::{
     PlatePort, PortName, SideHousing, Stage, View, chart as core_chart, shown,
@@ -144,7 +143,7 @@ fn open_now(plate: &Rc<Plate>, at: usize, port: &PlatePort, tenths: RwSignal<i32
         let others: Vec<String> = others
             .filter(|(_, (_, area))| **area != shown::area(uom::si::f64::Area::default()))
             .map(|(i, (_, area))| tr!(" · chamber {}: {}", i + 2, area.metric))
-            .gather();
+            .collect();
         areas.set((open[0].metric.clone(), format!("{}{}", open[0].inch, others.concat())));
     });
     let stage =
@@ -177,5 +176,5 @@ fn outlines(app: App, housing: SideHousing, plate: &Plate) -> Vec<El> {
                     .with(text("span", "dim", &says)),
             )
         })
-        .gather()
+        .collect()
 }

@@ -7,7 +7,6 @@ use crate::signal::*;
 use crate::state::app;
 use crate::widget::{fault_list, field, frame};
 use pitleaf_core::book::Fact;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::picture::Frame;
 use pitleaf_core::ports::{
     Form, Outline, PlatePort, PortName, Room, Stage, TypedOutline, Window, as_it_will_be,
@@ -145,7 +144,7 @@ fn around(
         .into_iter()
         .filter(|port| port.name.at(name.stage) != name)
         .filter_map(|port| port.outline().cloned())
-        .gather();
+        .collect();
     let room = Room {
         engine: &plate.engine,
         sealed_by: plate.face.sealed_by,
@@ -173,9 +172,9 @@ fn drawn(
             let outline = result.with(|result| result.as_ref().ok().cloned().flatten());
             let line = outline.map(|outline| {
                 let points = outline.points().iter().map(|point| view.turn_over(*point));
-                picture::line("limit-line", points.gather::<Vec<_>>())
+                picture::line("limit-line", points.collect::<Vec<_>>())
             });
             let seed = seed.get().map(|seed| picture::circle("seed", seed, 200));
-            line.into_iter().chain(seed).gather()
+            line.into_iter().chain(seed).collect()
         })
 }

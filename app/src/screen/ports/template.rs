@@ -9,7 +9,6 @@ use crate::signal::*;
 use crate::state::{App, Notice, app};
 use crate::widget::{fault_list, frame, sentences, switch};
 use pitleaf_core::book::{BuildId, Fact};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{
     Outline, Paper, Sheet, SideHousing, Template, TypedDatums, as_it_will_be,
 };
@@ -50,7 +49,7 @@ fn sheets(
         .iter()
         .filter_map(|port| port.outline())
         .map(|outline| view.turn_outline_over(outline))
-        .gather();
+        .collect();
     let title = under(app, housing);
     let template = Template {
         engine: &plate.engine,
@@ -75,7 +74,7 @@ pub(in crate::screen) fn pages(app: App, build: &BuildId, paper: Paper) -> Vec<E
                 unit: Unit::Millimetre,
             })
         };
-        drawn.map(datums).gather()
+        drawn.map(datums).collect()
     });
     datums
         .iter()
@@ -83,7 +82,7 @@ pub(in crate::screen) fn pages(app: App, build: &BuildId, paper: Paper) -> Vec<E
             Ok(sheets) => shown(&sheets, paper),
             Err(faults) => sentences(&faults),
         })
-        .gather()
+        .collect()
 }
 
 /// The print screen.
@@ -196,5 +195,5 @@ fn shown(sheets: &[Sheet], paper: Paper) -> Vec<El> {
             };
             el("div").class(class).drawing(&sheet.svg)
         })
-        .gather()
+        .collect()
 }

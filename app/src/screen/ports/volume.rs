@@ -5,7 +5,6 @@ use crate::dom::{El, el, text};
 use crate::signal::*;
 use crate::state::app;
 use crate::widget::{field, frame};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::ports::{SideHousing, chart as core_chart, shown};
 use pitleaf_core::quantity::{Bounds, Dimension, Number, Reading, Unit};
 use pitleaf_core::trochoid::{Chamber, Chambers};
@@ -52,7 +51,7 @@ pub fn screen() -> Vec<El> {
             let lines = Chamber::ALL.into_iter().zip(1..).flat_map(|(chamber, number)| {
                 row(&tr!("Chamber {number}"), &both(chambers.volume(chamber, theta)))
             });
-            lines.gather::<Vec<_>>()
+            lines.collect::<Vec<_>>()
         }
     };
     let with_recess = {

@@ -10,7 +10,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::frame;
 use pitleaf_core::book::{Face, Slot};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{SlotState, engine_report};
 use pitleaf_translated::tr;
 
@@ -39,7 +38,7 @@ pub(super) fn lines(app: App) -> Vec<SlotLine> {
         gap: String::new(),
     };
     let Some((build, row)) = app.build().zip(gap_row(app)) else {
-        return Slot::of_engine(app.rotors()).into_iter().map(unmeasured).gather();
+        return Slot::of_engine(app.rotors()).into_iter().map(unmeasured).collect();
     };
     let (set, sheet) = (leaves_on_bench(app), app.sheet.get());
     app.book.with(|book| {
@@ -52,7 +51,7 @@ pub(super) fn lines(app: App) -> Vec<SlotLine> {
                 is_drawn: report.drawing.is_some(),
                 gap: report.gap(unit_of(report, &row, set.as_ref())),
             })
-            .gather()
+            .collect()
     })
 }
 
@@ -79,7 +78,7 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
         ])
         .live(move || {
             engine
-                .with(|lines| lines.chunks(3).map(|three| face_key(three, (rotor, face))).gather())
+                .with(|lines| lines.chunks(3).map(|three| face_key(three, (rotor, face))).collect())
         });
     let page = el("main").class("page").with(faces).live(move || {
         engine.with(|lines| {
@@ -87,7 +86,7 @@ pub(in crate::screen) fn screen(rotor: u8, face: Face) -> Vec<El> {
                 .iter()
                 .filter(|line| (line.slot.rotor(), line.slot.face()) == (rotor, face))
                 .cloned()
-                .gather();
+                .collect();
             if here.is_empty() {
                 let words = tr!("This build has no rotor {rotor}. Choose a face above.");
                 return vec![text("p", "plain", &words)];
@@ -128,7 +127,7 @@ pub(in crate::screen) fn maps(app: App) -> El {
 fn face_key(three: &[SlotLine], here: (u8, Face)) -> El {
     let Some(first) = three.first() else { return el("span") };
     let (number, side) = (first.slot.rotor(), first.slot.face());
-    let states: Vec<&str> = three.iter().map(|line| line.state.name()).gather();
+    let states: Vec<&str> = three.iter().map(|line| line.state.name()).collect();
     let signs = el("span").class("face-signs").with_all(three.iter().map(|line| sign(line.state)));
     let key = link("unit", &Route::Seals(number, side).hash())
         .attr("aria-label", &tr!("Rotor {number} {}: {}", side.name(), states.join(", ")))

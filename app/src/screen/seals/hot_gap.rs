@@ -7,7 +7,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, sentences, switch};
 use pitleaf_core::book::{Fact, Slot};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Rounding, Unit};
 use pitleaf_core::seals::{
     ESTIMATE, HotGap, MATERIALS, PIECES, RUNNING, SOURCE_COLD, SOURCE_HOT, TypedHotGap, TypedPiece,
@@ -76,7 +75,7 @@ impl Typed {
 
     /// All of it, for the draft; empty before a length is typed.
     fn draft(self) -> String {
-        let mut parts: Vec<String> = self.texts().iter().map(|text| text.get()).gather();
+        let mut parts: Vec<String> = self.texts().iter().map(|text| text.get()).collect();
         if parts[0].is_empty() && parts[1].is_empty() {
             return String::new();
         }

@@ -9,7 +9,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::Fact;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language;
 use pitleaf_core::quantity::{Bounds, Dimension, Unit};
 use pitleaf_core::seals::{
@@ -76,7 +75,7 @@ fn on_bench(app: App, typed: Typed) -> Vec<El> {
             tr!("None entered yet. Take a usual set below, or type your own."),
         )];
     };
-    let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).gather();
+    let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).collect();
     let (name, tolerance) = (set.name().to_owned(), set.tolerance().to_string());
     let again = {
         let (name, marks, tolerance) = (name.clone(), marks.join("; "), tolerance.clone());
@@ -150,7 +149,7 @@ fn own(app: App, typed: Typed) -> El {
         }
         set.with(|set| match set {
             Ok(set) => {
-                let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).gather();
+                let marks: Vec<String> = set.leaves().iter().map(ToString::to_string).collect();
                 tr!("{} leaves: {}", marks.len(), marks.join(", "))
             }
             Err(fault) => fault.to_string(),

@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::Fact;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::{Amount, Reading, Unit};
 use pitleaf_core::seals::{Loose, LooseKind, free_number, match_by_height, match_by_weight};
 use pitleaf_translated::tr;
@@ -86,12 +85,12 @@ pub(in crate::screen) fn screen() -> Vec<El> {
 
 /// The sharing out, or why there is none.
 fn matched(app: App, pieces: &[Loose], is_by_weight: bool, unit: Unit) -> Vec<El> {
-    let amounts: Vec<Amount> = pieces.iter().map(|piece| piece.reading.amount()).gather();
+    let amounts: Vec<Amount> = pieces.iter().map(|piece| piece.reading.amount()).collect();
     let matching = if is_by_weight { match_by_weight } else { match_by_height };
     match matching(&amounts, app.rotors()) {
         Err(fault) => vec![text("p", "refusal empty", &fault.to_string())],
         Ok(found) => {
-            let numbers: Vec<usize> = pieces.iter().map(|piece| piece.number).gather();
+            let numbers: Vec<usize> = pieces.iter().map(|piece| piece.number).collect();
             let mut lines = found.words(&numbers);
             lines.push(found.spread_words(is_by_weight, unit));
             let words = lines.join(" ");

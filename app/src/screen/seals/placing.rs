@@ -9,9 +9,7 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, switch};
 use pitleaf_core::book::{Fact, Slot};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Row, limit_line};
-use pitleaf_core::order::InOrder;
 use pitleaf_core::quantity::{Amount, Bounds, Dimension, Fault, Reading, Unit};
 use pitleaf_core::seals::{
     Loose, LooseKind, Written, assign, free_number, length_doubt, slot_from_gap, slot_length_fact,
@@ -277,13 +275,13 @@ fn measured(app: App) -> Vec<El> {
     let seals: Vec<El> = seals(app)
         .iter()
         .map(|seal| line(tr!("Seal {}", seal.number), &seal.reading, seal.entry.clone()))
-        .gather();
+        .collect();
     let slots: Vec<El> = app
         .book
         .with(|book| slot_lengths(book, &build, app.rotors()))
         .iter()
         .map(|(slot, entry, reading)| line(slot.to_string(), reading, entry.clone()))
-        .gather();
+        .collect();
     if seals.is_empty() && slots.is_empty() {
         return Vec::new();
     }
@@ -302,8 +300,8 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
         Ok(aim) => aim.amount(),
         Err(fault) => return vec![text("p", "refusal", &tr!("Gap aimed at: {fault}"))],
     };
-    let lengths: Vec<Amount> = seals.iter().map(|seal| seal.reading.amount()).gather();
-    let places: Vec<Amount> = slots.iter().map(|(_, _, reading)| reading.amount()).gather();
+    let lengths: Vec<Amount> = seals.iter().map(|seal| seal.reading.amount()).collect();
+    let places: Vec<Amount> = slots.iter().map(|(_, _, reading)| reading.amount()).collect();
     let found = match assign(&lengths, &places, &row.limit, aim) {
         Ok(found) => found,
         Err(fault) => return vec![text("p", "refusal empty", &fault.to_string())],
@@ -318,8 +316,8 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
             (*slot, placed.words(seal.number, unit, doubt))
         })
         .chain(found.empty.iter().map(|empty| (slots[empty.slot].0, empty.words(unit))))
-        .gather();
-    lines.order_by_key(|(slot, _)| *slot);
+        .collect();
+    lines.sort_by_key(|(slot, _)| *slot);
     let mut shown = vec![list(
         "rows",
         tr!("What goes where"),
@@ -332,10 +330,10 @@ fn placed(app: App, row: &Row, aim: &str, unit: Unit) -> Vec<El> {
     )];
     if !found.unused.is_empty() {
         let left: Vec<String> =
-            found.unused.iter().map(|&seal| seals[seal].number.to_string()).gather();
+            found.unused.iter().map(|&seal| seals[seal].number.to_string()).collect();
         shown.push(text("p", "plain", &tr!("Left over: {}.", left.join(", "))));
     }
-    let words: Vec<String> = lines.iter().map(|(slot, words)| format!("{slot}: {words}")).gather();
+    let words: Vec<String> = lines.iter().map(|(slot, words)| format!("{slot}: {words}")).collect();
     shown.push(button("button", tr!("Write this down"), move || {
         let note =
             Fact::Note { about: tr!("Which seal goes where").to_owned(), words: words.join(" ") };

@@ -13,7 +13,6 @@ use crate::widget::{
     no_such_limit, rule_picture, unit_keys_of, verdict_card,
 };
 use pitleaf_core::book::{Fact, Figure};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Gauge, Row, question};
 use pitleaf_core::quantity::{Amount, Fault, Reading, Span, Unit};
 use pitleaf_core::seals::{Place, SetCheck, SpreadCheck, Step, set_readings};
@@ -60,7 +59,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
             None => Place::of_part(row.part, app.rotors())
                 .into_iter()
                 .map(|place| (place, None))
-                .gather(),
+                .collect(),
         })
     };
     let first = set
@@ -95,7 +94,7 @@ fn of_row(app: App, row: Row, limited: Row) -> Vec<El> {
             let question = question(&limit, &typed.get(), unit.get(), bounds);
             meant_keys(question.map(|asked| asked.ways).unwrap_or_default(), unit, typed)
                 .into_iter()
-                .gather()
+                .collect()
         }
     });
     let card = {
@@ -171,7 +170,7 @@ impl Measuring {
     /// The places with no reading yet.
     fn left(&self) -> Vec<Place> {
         self.set.with(|set| {
-            set.iter().filter(|(_, reading)| reading.is_none()).map(|(place, _)| *place).gather()
+            set.iter().filter(|(_, reading)| reading.is_none()).map(|(place, _)| *place).collect()
         })
     }
 
@@ -209,7 +208,7 @@ impl Measuring {
     fn write_all(&self) {
         let Ok(reading) = self.reading.get_untracked() else { return };
         let left = untrack(|| self.left());
-        let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).gather();
+        let facts: Vec<Fact> = left.iter().map(|place| self.figure(*place, &reading)).collect();
         let said =
             tr!("{} {} on {} places", reading.number(), reading.unit().symbol(), facts.len());
         let typed = self.typed;
@@ -218,7 +217,7 @@ impl Measuring {
 
     fn measured(&self) -> Vec<(Place, Reading)> {
         self.set.with(|set| {
-            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).gather()
+            set.iter().filter_map(|(place, reading)| Some((*place, reading.clone()?))).collect()
         })
     }
 
@@ -308,7 +307,7 @@ impl Measuring {
                         .with(text("span", "", &place.to_string()))
                         .with(text("span", "number", &figure))
                 })
-                .gather()
+                .collect()
         })
     }
 }

@@ -6,7 +6,6 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::{App, app};
 use crate::widget::frame;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{Part, Row, limit_line};
 use pitleaf_core::seals::{Step, set_readings};
 use pitleaf_translated::tr;
@@ -19,15 +18,15 @@ pub(in crate::screen) fn screen() -> Vec<El> {
     let page = el("main").class("page").with(caution(Step::Springs)).live(move || {
         let kind = app.kind();
         let rows = |part: Part| -> Vec<Row> {
-            app.sheet.with(|sheet| sheet.of_part(part, kind).cloned().gather())
+            app.sheet.with(|sheet| sheet.of_part(part, kind).cloned().collect())
         };
         PARTS
             .into_iter()
             .flat_map(|part| {
-                let links: Vec<El> = rows(part).iter().map(|row| row_line(app, row)).gather();
+                let links: Vec<El> = rows(part).iter().map(|row| row_line(app, row)).collect();
                 [text("h2", "", part.name()), list("rows", part.name(), links)]
             })
-            .gather()
+            .collect()
     });
     frame(|| tr!("A set in one go").to_owned(), move || app.build_name(), true, page)
 }

@@ -14,7 +14,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{bracket_picture, frame, help};
 use pitleaf_core::book::{EntryId, Fact, Slot, Subject};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::seals::{GroundBy, SlotState, Step};
 use pitleaf_translated::tr;
 
@@ -206,9 +205,9 @@ fn history(app: App, slot: Slot) -> Vec<El> {
         let of = |subject| {
             book.history(&build, &subject)
                 .map(|line| (line.entry.order, line.entry.id.clone()))
-                .gather::<Vec<_>>()
+                .collect::<Vec<_>>()
         };
-        subjects.into_iter().flatten().flat_map(of).gather()
+        subjects.into_iter().flatten().flat_map(of).collect()
     });
     if entries.is_empty() {
         return Vec::new();

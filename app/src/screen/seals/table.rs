@@ -6,7 +6,6 @@ use crate::dom::{El, el, link, text};
 use crate::route::Route;
 use crate::state::app;
 use crate::widget::frame;
-use pitleaf_core::gather::Gather;
 use pitleaf_translated::tr;
 
 /// The table.
@@ -19,7 +18,7 @@ pub(in crate::screen) fn screen() -> Vec<El> {
         .class("slot-table")
         .with(text("caption", "unseen", tr!("Side-seal slots of the engine, front to rear")))
         .with(el("thead").with(el("tr").with_all(head)))
-        .with(el("tbody").live(move || engine.with(|lines| lines.iter().map(row).gather())));
+        .with(el("tbody").live(move || engine.with(|lines| lines.iter().map(row).collect())));
     frame(
         || tr!("All slots").to_owned(),
         move || engine.with(|lines| progress(app, lines)),

@@ -9,7 +9,6 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::switch;
 use pitleaf_core::book::{Fact, Slot};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::quantity::Unit;
 use pitleaf_core::seals::{
     Ground, GroundBy, LeafFault, Outcome, Stack, Step, Trial, TrialFault, last_leaf_unit,
@@ -161,7 +160,7 @@ impl TrialKeys {
                 let anyway = asked.map(|outcome| {
                     button("quiet", tr!("Write it all the same"), move || self.write(outcome, true))
                 });
-                read.chain(anyway).gather()
+                read.chain(anyway).collect()
             }),
             self.leaf_line(),
             self.ground_line(),
@@ -281,7 +280,7 @@ impl TrialKeys {
                             },
                         )
                     })
-                    .gather();
+                    .collect();
                 shown.push(
                     button("unit", tr!("Put together"), move || {
                         self.stacking.update(|on| *on = !*on)
@@ -319,7 +318,7 @@ impl TrialKeys {
         let stack = match (outcome, &set) {
             // Said of the thinnest leaf there is.
             (Outcome::FreeNoLeaf, Some(set)) => {
-                Stack::of(set.leaves().iter().take(1).cloned().gather())?
+                Stack::of(set.leaves().iter().take(1).cloned().collect())?
             }
             _ => self.stack()?,
         };

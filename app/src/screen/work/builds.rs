@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::state::{App, app};
 use crate::widget::{field, frame, search, switch};
 use pitleaf_core::book::BuildId;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{builds as found, set_up};
 use pitleaf_translated::tr;
 
@@ -61,7 +60,7 @@ fn builds(query: &str, old: bool) -> Vec<El> {
                     ),
             )
         };
-        found(book, query, old).into_iter().filter_map(line).gather()
+        found(book, query, old).into_iter().filter_map(line).collect()
     })
 }
 

@@ -7,7 +7,6 @@ use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, frame};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::{limit_line, place_words};
 use pitleaf_core::route::{Comparison, compare, compared_rows};
 use pitleaf_translated::tr;
@@ -25,7 +24,7 @@ pub fn screen(app: App, row: &str) -> Vec<El> {
         let pieces = sheet.row(&row).map(|row| row.places(4)).unwrap_or_default();
         std::iter::once((String::new(), tr!("the worst of all").to_owned()))
             .chain(pieces.into_iter().map(|piece| (piece.clone(), place_words(&piece))))
-            .gather()
+            .collect()
     });
     let body = el("main")
         .class("page")
@@ -34,7 +33,7 @@ pub fn screen(app: App, row: &str) -> Vec<El> {
                 let rows = app.book.with(|book| compared_rows(book, sheet));
                 std::iter::once((String::new(), tr!("choose").to_owned()))
                     .chain(rows.into_iter().map(|row| (row.id.clone(), row.what.clone())))
-                    .gather()
+                    .collect()
             });
             vec![choose(tr!("Figure"), &rows, chosen)]
         })
@@ -84,7 +83,7 @@ fn plot(found: &Comparison) -> El {
     ]);
     let edge = |y: i32| svg("path").attrs(&[("class", "edge"), ("d", &format!("M-80 {y}H1080"))]);
     let line: Vec<String> =
-        found.points.iter().map(|point| format!("{} {}", point.x, point.y)).gather();
+        found.points.iter().map(|point| format!("{} {}", point.x, point.y)).collect();
     picture
         .with_all([found.lower, found.upper].into_iter().flatten().map(edge))
         .with(svg("path").attrs(&[("class", "run"), ("d", &format!("M{}", line.join("L")))]))

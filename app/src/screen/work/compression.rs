@@ -8,7 +8,6 @@ use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame, switch};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::language::said;
 use pitleaf_core::route::{
     HOW_COMPARED, RouteFact, TESTER, TypedTest, compression_in, decision_words,
@@ -32,8 +31,8 @@ pub fn screen(app: App, rotor: u8) -> Vec<El> {
     let faces = [(); 3].map(|()| RwSignal::new(String::new()));
     draft::form(
         Route::Work(WorkPlace::Compression(rotor)).hash(),
-        [unit, speed, altitude].into_iter().chain(faces).chain([air]).gather(),
-        move || known().into_iter().chain([(); 4].map(|()| String::new())).gather(),
+        [unit, speed, altitude].into_iter().chain(faces).chain([air]).collect(),
+        move || known().into_iter().chain([(); 4].map(|()| String::new())).collect(),
     );
     let said = RwSignal::new(String::new());
     let save = move || {

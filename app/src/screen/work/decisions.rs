@@ -8,7 +8,6 @@ use crate::screen::bench::list;
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::{call_mark, field, frame};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::limit_line;
 use pitleaf_core::route::{Choice, OVERHANG, cuts, decide_on, decision_words, fates, past_limits};
 use pitleaf_translated::tr;
@@ -67,7 +66,7 @@ pub fn screen(app: App) -> Vec<El> {
                                     .with(choices(app, OVERHANG, &place, &name, [why, why]));
                                 el("div").class("finding").with(words)
                             })
-                            .gather();
+                            .collect();
                         if !over.is_empty() {
                             shown.push(text("h2", "", tr!("Corner seals over ports")));
                             shown.push(list("rows", tr!("Corner seals over ports"), over));

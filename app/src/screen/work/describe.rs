@@ -8,7 +8,6 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{field, frame};
 use pitleaf_core::book::{BuildId, Fact};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{RouteFact, Topic, own_rows, said};
 use pitleaf_translated::tr;
 
@@ -34,7 +33,7 @@ pub fn screen(app: App) -> Vec<El> {
             changed
                 .filter(|(topic, words)| said(book, &build, *topic) != words)
                 .map(|(topic, words)| Fact::Route(RouteFact::Said { topic, words }))
-                .gather()
+                .collect()
         });
         if !facts.is_empty() {
             app.write(facts, tr!("what was said of the build").to_owned(), || {});

@@ -7,7 +7,6 @@ use crate::route::{Route, WorkPlace};
 use crate::signal::*;
 use crate::state::App;
 use crate::widget::frame;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::route::{Answer, Each, Edit, Kind, RouteFact, Routing, Step, When};
 use pitleaf_translated::tr;
 
@@ -60,18 +59,18 @@ fn form(app: App, routing: &Routing, step: &Step) -> Vec<El> {
     let pair = |word: &str, says: &str| (word.to_owned(), says.to_owned());
     let kinds = [("do", tr!("Do")), ("measure", tr!("Measure")), ("hold", tr!("Hold"))]
         .map(|(word, says)| pair(word, says));
-    let answers: Vec<_> = Answer::ALL.iter().map(|by| pair(by.word(), by.says())).gather();
-    let whens: Vec<_> = When::ALL.iter().map(|when| pair(when.word(), when.says())).gather();
-    let eachs: Vec<_> = Each::ALL.iter().map(|each| pair(each.word(), each.says())).gather();
+    let answers: Vec<_> = Answer::ALL.iter().map(|by| pair(by.word(), by.says())).collect();
+    let whens: Vec<_> = When::ALL.iter().map(|when| pair(when.word(), when.says())).collect();
+    let eachs: Vec<_> = Each::ALL.iter().map(|each| pair(each.word(), each.says())).collect();
     let sheet: Vec<_> = app
         .sheet
-        .with_untracked(|sheet| sheet.rows().iter().map(|row| pair(&row.id, &row.what)).gather());
+        .with_untracked(|sheet| sheet.rows().iter().map(|row| pair(&row.id, &row.what)).collect());
     let steps: Vec<_> = routing
         .steps()
         .iter()
         .filter(|other| other.id != step.id)
         .map(|other| pair(&other.id, &other.words))
-        .gather();
+        .collect();
     let edit = {
         let step = step.clone();
         move |edit: Edit, to: Option<String>| {
@@ -155,7 +154,7 @@ fn needs(steps: &[(String, String)], needs: RwSignal<String>) -> Vec<El> {
         let (bare, before) =
             id.strip_prefix('<').map_or((id, ""), |id| (id, tr!(" (of the one before)")));
         let words = steps.iter().find(|(other, _)| other == bare).map_or(bare, |(_, words)| words);
-        let others: Vec<&str> = now.split_whitespace().filter(|other| *other != id).gather();
+        let others: Vec<&str> = now.split_whitespace().filter(|other| *other != id).collect();
         let others = others.join(" ");
         let out = button("quiet", tr!("Take out"), move || needs.set(others.clone()));
         shown.push(
@@ -199,7 +198,7 @@ impl Fields {
             },
             words: text(self.words),
             care: text(self.care),
-            needs: text(self.needs).split_whitespace().map(str::to_owned).gather(),
+            needs: text(self.needs).split_whitespace().map(str::to_owned).collect(),
             when: When::named(&text(self.when)).unwrap_or(before.when),
             each: Each::named(&text(self.each)).unwrap_or(before.each),
         }

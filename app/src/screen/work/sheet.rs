@@ -9,7 +9,6 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{frame, switch};
 use pitleaf_core::book::BuildId;
-use pitleaf_core::gather::Gather;
 use pitleaf_core::limits::Call;
 use pitleaf_core::ports::Paper;
 use pitleaf_core::route::{BuildSheet, Copy, Section};
@@ -55,7 +54,7 @@ pub fn screen(app: App) -> Vec<El> {
         });
         let behind =
             if templates.get() { template_pages(app, build, paper.get()) } else { Vec::new() };
-        made.map(|made| laid_out(app, &made).class(size)).into_iter().chain(behind).gather()
+        made.map(|made| laid_out(app, &made).class(size)).into_iter().chain(behind).collect()
     };
     let body = el("main").class("page").with(keys).live(move || with_build(app, &sheet));
     frame(|| tr!("Build sheet").to_owned(), move || app.build_name(), true, body)
@@ -66,7 +65,7 @@ fn laid_out(app: App, sheet: &BuildSheet) -> El {
         .with(text("h1", "", &sheet.title))
         .with_all(sheet.under.iter().map(|line| text("p", "", line)));
     let lines = sheet.signatures.map(|who| el("p").with(text("span", "", who)));
-    let mut sections = sheet.sections.iter().map(|made| section(app, made)).gather::<Vec<_>>();
+    let mut sections = sheet.sections.iter().map(|made| section(app, made)).collect::<Vec<_>>();
     let last = sections.pop();
     let end = el("div")
         .class("sheet-end")

@@ -9,7 +9,6 @@ use crate::signal::*;
 use crate::state::App;
 use crate::widget::{field, frame};
 use pitleaf_core::book::{BuildId, Slot};
-use pitleaf_core::gather::Gather;
 use pitleaf_core::joints::oil_feed::Held;
 use pitleaf_core::route::{Open, OpenPoints};
 use pitleaf_translated::tr;
@@ -67,10 +66,10 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
         shown.push(text("p", "caution", &Held.to_string()));
     }
     let steps = |open: &[Open]| -> Vec<El> {
-        open.iter().map(|open| row(&at(&open.key), &open.words)).gather()
+        open.iter().map(|open| row(&at(&open.key), &open.words)).collect()
     };
     let decisions = Route::Work(WorkPlace::Decisions);
-    let undecided = points.undecided.iter().map(|words| row(&decisions, words)).gather();
+    let undecided = points.undecided.iter().map(|words| row(&decisions, words)).collect();
     let not_compared = points.not_compared.iter().map(|words| text("p", "plain", words));
     let unproved = points
         .unproved
@@ -79,9 +78,9 @@ fn open_points(points: &OpenPoints) -> Vec<El> {
     for (heading, open) in [
         (tr!("Open holds"), steps(&points.holds)),
         (tr!("To be decided"), undecided),
-        (tr!("Seals fitted, gap not proved"), unproved.gather()),
+        (tr!("Seals fitted, gap not proved"), unproved.collect()),
         (tr!("Open steps"), steps(&points.steps)),
-        (tr!("Not compared, to be known"), not_compared.gather()),
+        (tr!("Not compared, to be known"), not_compared.collect()),
     ] {
         if !open.is_empty() {
             let head = text("summary", "", &format!("{heading}: {}", open.len()));

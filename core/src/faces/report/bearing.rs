@@ -8,7 +8,6 @@ use crate::faces::{
     Clearance, Cylinder, Measured, Refusal, Strip, Strips, Survey, Taken, bearing_clearance,
     cylinder, strips,
 };
-use crate::gather::Gather;
 use crate::limits::Call;
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
@@ -133,7 +132,7 @@ fn plastic(taken: &Taken, clearance: Option<&Clearance>, bench: &Bench<'_>, main
         let (loose, tight) = (at(first), at(first + 2));
         Some(Strip { loose: loose.or(tight)?, tight: tight.or(loose)? })
     };
-    let read: Vec<Strip> = [0, 4].into_iter().filter_map(strip).gather();
+    let read: Vec<Strip> = [0, 4].into_iter().filter_map(strip).collect();
     let Strips { seen, tapered } = match strips(&read) {
         Ok(strips) => strips,
         Err(refusal) => return Finding::refused(what, refusal),

@@ -3,7 +3,6 @@
 use super::SpacerChoice;
 use crate::book::{Book, BuildId, Subject};
 use crate::faces::{Ledger, ReadingSet, Sense, Skin, Survey, Taken};
-use crate::gather::Gather;
 use crate::limits::{BuildKind, Row, Sheet};
 use crate::quantity::{Amount, usual_leaves};
 use crate::seals::{Leaf, leaf_set};
@@ -73,7 +72,7 @@ pub fn on_bench<T>(
         rotors,
         bore: engine.unwrap_or_else(Engine::preset).geometry().bore(),
         leaves: leaf_set(book)
-            .map_or_else(usual_leaves, |set| set.leaves().iter().map(Leaf::thickness).gather()),
+            .map_or_else(usual_leaves, |set| set.leaves().iter().map(Leaf::thickness).collect()),
         sense,
         chosen,
         set: &|of, piece| book.readings(build?, of, piece).cloned(),

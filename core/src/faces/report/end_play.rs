@@ -6,7 +6,6 @@ use crate::faces::{
     Choice, Closing, Measured, Refusal, Sense, Spacer, Survey, Taken, choose, close, end_play,
     ideal_thickness,
 };
-use crate::gather::Gather;
 use crate::kept_fields;
 use crate::language::said;
 use crate::limits::{Call, Row, Side};
@@ -73,7 +72,7 @@ fn play(taken: &Taken) -> Result<Measured, Refusal> {
         .into_iter()
         .filter(|(place, _)| *place < READINGS)
         .map(|(_, length)| length)
-        .gather();
+        .collect();
     end_play(&readings, &taken.doubt)
 }
 
@@ -170,7 +169,7 @@ fn at_hand(spacers: &Taken, measured: impl Fn(&Reading) -> Option<Measured>) -> 
         let thickness = measured(reading.as_ref()?)?;
         Some(Spacer { mark: spacers.name(place).to_owned(), thickness })
     };
-    spacers.readings.iter().enumerate().filter_map(spacer).gather()
+    spacers.readings.iter().enumerate().filter_map(spacer).collect()
 }
 
 /// What to order or grind, when no spacer at hand is proved to do.

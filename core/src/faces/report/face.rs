@@ -7,7 +7,6 @@ use crate::faces::{
     Across, Measured, Point, Reference, Refusal, Taken, far_corners, flatness, hollow, next_leaf,
     step_and_warp, steps_across,
 };
-use crate::gather::Gather;
 use crate::limits::{Call, GaugeKind, Row, Side};
 use crate::quantity::{Amount, Span, Unit};
 use crate::seals::{Answer, Bracket};
@@ -20,7 +19,7 @@ fn points(taken: &Taken) -> Vec<(usize, Point)> {
         let [x, y] = taken.places[place].at?;
         Some((place, Point { x, y, z }))
     };
-    taken.lengths().into_iter().filter_map(at).gather()
+    taken.lengths().into_iter().filter_map(at).collect()
 }
 
 /// A face ready to draw.
@@ -39,7 +38,7 @@ pub struct Levelled {
 /// # Errors
 /// As [`flatness()`].
 pub fn levelled(taken: &Taken) -> Result<Levelled, Refusal> {
-    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).gather();
+    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).collect();
     let flat = flatness(&points, Reference::MinimumZone)?;
     let points = flat.levelled(&points);
     let (highest, lowest) = (points[flat.highest()], points[flat.lowest()]);
@@ -48,7 +47,7 @@ pub fn levelled(taken: &Taken) -> Result<Levelled, Refusal> {
 
 /// The flatness of the whole face by the minimum zone, and how far the worst place lies under the highest.
 pub(super) fn whole_face(taken: &Taken) -> Result<Measured, Refusal> {
-    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).gather();
+    let points: Vec<Point> = points(taken).into_iter().map(|(_, point)| point).collect();
     Ok(flatness(&points, Reference::MinimumZone)?.measured(&taken.doubt))
 }
 
@@ -78,7 +77,7 @@ pub(super) fn flatness_report(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> 
         .into_iter()
         .filter(|(place, _)| *place < LANDS)
         .map(|(_, point)| point)
-        .gather();
+        .collect();
     let what = "Warp of the land";
     findings.insert(
         0,
@@ -112,7 +111,7 @@ fn whole(taken: &Taken, row: Option<&Row>) -> Result<Vec<Finding>, Refusal> {
     let named = |spots: Vec<usize>| {
         const MOST: usize = 3;
         let names: Vec<String> =
-            spots.iter().take(MOST).map(|&spot| taken.said(places[spot])).gather();
+            spots.iter().take(MOST).map(|&spot| taken.said(places[spot])).collect();
         let more = spots.len().saturating_sub(MOST);
         let rest = if more > 0 { format!(" and {more} more") } else { String::new() };
         format!("{}{rest}", names.join("; "))
@@ -160,7 +159,7 @@ fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
         );
     }
     let (places, points): (Vec<usize>, Vec<Point>) = points(taken).into_iter().unzip();
-    let swept: Vec<bool> = places.iter().map(|&place| place >= LANDS).gather();
+    let swept: Vec<bool> = places.iter().map(|&place| place >= LANDS).collect();
     let what = "Step told from warp";
     findings.push(match step_and_warp(&points, &swept, &taken.doubt) {
         Ok(apart) => Finding::measured(what, &apart.step, unit).saying(&format!(
@@ -178,7 +177,7 @@ fn steps(taken: &Taken, bench: &Bench<'_>) -> Vec<Finding> {
 pub(super) fn straightedge_report(taken: &Taken, piece: &str, bench: &Bench<'_>) -> Vec<Finding> {
     let what = "Deepest hollow under the straightedge";
     let lines = brackets(taken, 0..taken.places.len());
-    let brackets: Vec<Bracket> = lines.iter().map(|line| line.1).gather();
+    let brackets: Vec<Bracket> = lines.iter().map(|line| line.1).collect();
     let gauge = bench.sheet.gauge(GaugeKind::StraightedgeAndLeaf);
     let thickest = taken.readings.iter().flatten().map(crate::quantity::Reading::amount);
     let errors = thickest.map(|leaf| gauge.error(leaf, Unit::Micrometre));
@@ -214,7 +213,7 @@ pub(super) fn brackets(taken: &Taken, places: std::ops::Range<usize>) -> Vec<(us
     let amount =
         |place: usize| taken.readings.get(place)?.as_ref().map(crate::quantity::Reading::amount);
     let of = |place: usize| (place, Bracket { low: amount(place), high: amount(place + 1) });
-    places.step_by(2).map(of).filter(|(_, bracket)| *bracket != Bracket::default()).gather()
+    places.step_by(2).map(of).filter(|(_, bracket)| *bracket != Bracket::default()).collect()
 }
 
 /// A bracket against its row.

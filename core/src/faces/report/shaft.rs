@@ -3,7 +3,6 @@
 use super::finding::figure;
 use super::{Bench, Finding};
 use crate::faces::{Refusal, Runout, Taken, runout};
-use crate::gather::Gather;
 use crate::quantity::{Amount, Rounding, Unit};
 use pitleaf_translated::translated;
 use std::f64::consts::TAU;
@@ -14,7 +13,7 @@ use uom::si::f64::Length;
 const FLYWHEEL: &str = "flywheel";
 
 fn read(taken: &Taken) -> Result<Option<Runout>, Refusal> {
-    let lengths: Vec<Length> = taken.lengths().into_iter().map(|(_, length)| length).gather();
+    let lengths: Vec<Length> = taken.lengths().into_iter().map(|(_, length)| length).collect();
     // The direction needs evenly spaced places: all or none.
     if lengths.len() < taken.places.len() {
         Ok(None)

@@ -6,14 +6,13 @@ use crate::faces::{
     Clearance, Measured, Point, Refusal, Survey, Taken, Widths, apex_seal_end_gap, housings_apart,
     piece_words, rotor_side_clearance, stack_length, taper, widths,
 };
-use crate::gather::Gather;
 use crate::limits::BuildKind;
 use crate::quantity::Unit;
 use pitleaf_translated::translated;
 use uom::si::f64::Length;
 
 fn of(taken: &Taken) -> Result<Widths, Refusal> {
-    let lengths: Vec<Length> = taken.lengths().into_iter().map(|(_, length)| length).gather();
+    let lengths: Vec<Length> = taken.lengths().into_iter().map(|(_, length)| length).collect();
     widths(&lengths, &taken.doubt)
 }
 
@@ -45,7 +44,7 @@ fn sizes(
         let [x, y] = taken.places[place].at?;
         Some(Point { x, y, z })
     };
-    let points: Vec<Point> = read.iter().filter_map(point).gather();
+    let points: Vec<Point> = read.iter().filter_map(point).collect();
     if let Ok(taper) = taper(&points) {
         let says = format!(
             "Widest towards {}. Waves and burrs beside it: {}.",

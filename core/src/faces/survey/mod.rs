@@ -5,7 +5,6 @@ mod places;
 mod rows;
 mod set;
 
-use crate::gather::Gather;
 use crate::language::said;
 use pitleaf_translated::{tr, translated};
 pub use places::{LANDS, Place};
@@ -229,7 +228,7 @@ impl Survey {
                 }
             });
             let all = std::iter::once("front".to_owned()).chain(between);
-            all.chain(std::iter::once("rear".to_owned())).gather::<Vec<_>>()
+            all.chain(std::iter::once("rear".to_owned())).collect::<Vec<_>>()
         };
         let each_rotor = || (1..=rotors).map(|rotor| format!("rotor-{rotor}"));
         match self.row().pieces {
@@ -238,15 +237,15 @@ impl Survey {
             Pieces::AllFaces => {
                 let housings = each_rotor()
                     .flat_map(|rotor| [format!("{rotor}-front"), format!("{rotor}-rear")]);
-                sides(true).into_iter().chain(housings).gather()
+                sides(true).into_iter().chain(housings).collect()
             }
             Pieces::SideHousings => sides(false),
-            Pieces::Rotors => each_rotor().gather(),
+            Pieces::Rotors => each_rotor().collect(),
             Pieces::Bearings => ["main-front", "main-rear"]
                 .map(str::to_owned)
                 .into_iter()
                 .chain(each_rotor())
-                .gather(),
+                .collect(),
             Pieces::ShaftPlaces => {
                 ["front-end", "rear-end", "flywheel"].map(str::to_owned).to_vec()
             }

@@ -2,7 +2,6 @@
 
 use super::super::input::millimetres;
 use super::{Place, PlaceFault, ReadingSet, SetFault};
-use crate::gather::Gather;
 use crate::letters::is_letter;
 use crate::quantity::{Bounds, Fault, Reading, Unit, cells};
 use pitleaf_translated::{tr, translated};
@@ -120,7 +119,7 @@ impl ReadingSet {
 fn figures(line: &str) -> Vec<String> {
     let parts = |c: char| c == ';' || c == '\t';
     let cells: Vec<&str> = if line.contains(parts) {
-        line.split(parts).map(str::trim).filter(|cell| !cell.is_empty()).gather()
+        line.split(parts).map(str::trim).filter(|cell| !cell.is_empty()).collect()
     } else {
         cells(line)
     };

@@ -3,7 +3,6 @@
 use super::super::input::of_mm;
 use super::super::layout::{Ring, side_housing_spots};
 use super::Survey;
-use crate::gather::Gather;
 use crate::language::said;
 use crate::quantity::Bounds;
 use crate::trochoid::Trochoid;
@@ -116,7 +115,7 @@ impl Survey {
     }
 
     fn list(self, names: &[&str]) -> Vec<Place> {
-        names.iter().map(|name| self.place((*name).to_owned())).gather()
+        names.iter().map(|name| self.place((*name).to_owned())).collect()
     }
 
     fn ends(self, places: &[&str], ends: &[&str]) -> Vec<Place> {
@@ -142,7 +141,7 @@ impl Survey {
             at: Some([spot.x, spot.y]),
             bounds: self.bounds(),
         })
-        .gather()
+        .collect()
     }
 
     /// Rows from 12 o'clock down, columns from the left, over the bore's own length and width. A grid of
@@ -170,6 +169,6 @@ impl Survey {
             let at = [of_mm(RADIUS * angle.cos()), of_mm(-RADIUS * angle.sin())];
             Place { at: Some(at), ..self.place(format!("place {}", number + 1)) }
         };
-        (0..count).map(place).gather()
+        (0..count).map(place).collect()
     }
 }

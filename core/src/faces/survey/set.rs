@@ -3,7 +3,6 @@
 use super::super::uncertainty::Doubt;
 use super::super::unit_slip::{UnitSlip, unit_slips};
 use super::{Place, Survey, piece_words};
-use crate::gather::Gather;
 use crate::kept_fields;
 use crate::language::said;
 use crate::letters::{capital, is_letter};
@@ -142,7 +141,7 @@ impl ReadingSet {
             places_of(of).into_iter().zip(texts).filter(|(_, text)| !text.trim().is_empty());
         let readings = readings
             .map(|(place, text)| PlacedReading { place: place.name, text: text.trim().to_owned() })
-            .gather();
+            .collect();
         let (piece, rows) = (piece.to_owned(), rows.trim_end().to_owned());
         Self { of, piece, unit, gauge: of.gauge(), readings, rows, places_in }
     }
@@ -156,7 +155,7 @@ impl ReadingSet {
         let at = |place: &Place| self.readings.iter().find(|reading| reading.place == place.name);
         let text =
             |place: &Place| at(place).map(|reading| reading.text.clone()).unwrap_or_default();
-        places_of(self.of).iter().map(text).gather()
+        places_of(self.of).iter().map(text).collect()
     }
 
     /// Whether every text can be read. Of what is read nothing is said: that takes the builder's gauge and
@@ -192,7 +191,7 @@ impl ReadingSet {
         }
         // A bare 0 is where the gauge was set: it says nothing of the last digit.
         let set_there = |reading: &&Reading| !matches!(reading.number(), "0" | "-0" | "−0");
-        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().gather();
+        let read: Vec<Reading> = readings.iter().flatten().filter(set_there).cloned().collect();
         let doubt = Doubt::of(&read, gauge);
         Ok(Taken { survey: self.of, places, readings, doubt, unit: self.unit })
     }
@@ -255,7 +254,7 @@ impl Taken {
     pub fn lengths(&self) -> Vec<(usize, Length)> {
         let read = self.readings.iter().enumerate();
         read.filter_map(|(place, reading)| Some((place, reading.as_ref()?.amount().length()?)))
-            .gather()
+            .collect()
     }
 
     /// The length at a place.
@@ -274,10 +273,10 @@ impl Taken {
         let like = |place: usize| self.places[place].bounds == self.places[0].bounds;
         let read: Vec<usize> = (0..self.readings.len())
             .filter(|&place| self.readings[place].is_some() && like(place))
-            .gather();
+            .collect();
         let readings: Vec<Reading> =
-            read.iter().filter_map(|&place| self.readings[place].clone()).gather();
-        unit_slips(&readings).into_iter().map(|slip| (read[slip.reading], slip)).gather()
+            read.iter().filter_map(|&place| self.readings[place].clone()).collect();
+        unit_slips(&readings).into_iter().map(|slip| (read[slip.reading], slip)).collect()
     }
 
     /// A reading's figure in the unit it may have been meant in; none where no unit fits.

@@ -1,7 +1,6 @@
 //! A tolerance class as it is written: `H7`, `js6`.
 
 use super::FitFault;
-use crate::gather::Gather;
 use std::fmt;
 
 /// The letter of a tolerance class: where the tolerance lies. The same letters serve hole and shaft.
@@ -130,7 +129,7 @@ impl Class {
             .into_iter()
             .find(|letter| letter.written() == lower)
             .ok_or_else(|| FitFault::Letter(letters.to_owned()))?;
-        let grade = grade.parse().map_err(|_| FitFault::Grade(grade.chars().take(4).gather()))?;
+        let grade = grade.parse().map_err(|_| FitFault::Grade(grade.chars().take(4).collect()))?;
         if hole { Self::hole(letter, grade) } else { Self::shaft(letter, grade) }
     }
 

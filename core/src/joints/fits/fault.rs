@@ -1,7 +1,6 @@
 //! Why a fit can't be given, each with its sentence for the bench.
 
 use super::{Class, Letter};
-use crate::gather::Gather;
 use pitleaf_translated::translated;
 use std::fmt;
 
@@ -25,7 +24,7 @@ pub enum FitFault {
 impl FitFault {
     pub(super) fn unreadable(text: &str) -> Self {
         const MOST: usize = 12;
-        let cut: String = text.chars().take(MOST).gather();
+        let cut: String = text.chars().take(MOST).collect();
         Self::Unreadable(if cut.len() < text.len() { cut + "…" } else { cut })
     }
 }
@@ -55,7 +54,7 @@ impl fmt::Display for FitFault {
                     (_, false) => ("in grades 5, 6 and 7", "js"),
                 };
                 let letter: String =
-                    class.to_string().chars().filter(|c| c.is_ascii_alphabetic()).gather();
+                    class.to_string().chars().filter(|c| c.is_ascii_alphabetic()).collect();
                 write!(
                     f,
                     "ISO 286 defines no {class} for this size: {letter} exists {held}. Choose another grade, or {instead}."

@@ -1,10 +1,8 @@
 //! Drills by the names a shop uses: millimetres, fractions of an inch, numbers, letters.
 
 use super::drill_rows::{LETTERS, NUMBERS};
-use crate::gather::Gather;
 use crate::language::IS_GERMAN;
 use crate::letters;
-use crate::order::InOrder;
 use crate::quantity::{Amount, Number, Span, Unit};
 use pitleaf_translated::tr;
 use std::fmt;
@@ -174,7 +172,7 @@ pub fn nearest_drills(diameter: Amount) -> Vec<(Drill, Span)> {
                 .min_by(|a, b| size(&a.1).total_cmp(&size(&b.1)))
         })
         .filter(|(_, span)| size(span) <= diameter.value(Unit::Millimetre) / 10.0)
-        .gather();
-    found.order_by(|a, b| size(&a.1).total_cmp(&size(&b.1)));
+        .collect();
+    found.sort_by(|a, b| size(&a.1).total_cmp(&size(&b.1)));
     found
 }

@@ -2,7 +2,6 @@
 
 use super::{BossPort, Series, Thread};
 use crate::find::Index;
-use crate::gather::Gather;
 use crate::letters;
 use crate::quantity::Unit;
 
@@ -31,7 +30,7 @@ fn best<T: Copy>(
         index.put(&[(1, &words(thing).join(" "))]);
         things.push(thing);
     }
-    index.ask(query).into_iter().map(|(number, _)| things[number as usize]).gather()
+    index.ask(query).into_iter().map(|(number, _)| things[number as usize]).collect()
 }
 
 /// Every name of a port.
@@ -47,7 +46,7 @@ pub(crate) fn port_words(port: BossPort) -> Vec<String> {
 /// Every name of a thread.
 pub(crate) fn thread_words(thread: Thread) -> Vec<String> {
     let size = letters::lower(&thread.size_name());
-    let mut words: Vec<String> = size.split_whitespace().map(str::to_owned).gather();
+    let mut words: Vec<String> = size.split_whitespace().map(str::to_owned).collect();
     let last = words.last().cloned().unwrap_or_default();
     let grade = match thread.series() {
         Series::MetricCoarse | Series::Unc => "coarse",

@@ -1,10 +1,8 @@
 //! What thread is this? From a measured diameter, and a pitch or a count of threads.
 
 use super::Thread;
-use crate::gather::Gather;
 use crate::joints::Refusal;
 use crate::joints::bounds::{self, PITCH, THREAD_DIAMETER};
-use crate::order::InOrder;
 use crate::quantity::{Amount, Rounding, Unit};
 use pitleaf_translated::translated;
 
@@ -71,8 +69,8 @@ pub fn identify(measured: &Measured) -> Result<Vec<Candidate>, Refusal> {
     }
     let mut found: Vec<Candidate> = Thread::all()
         .filter_map(|thread| candidate(thread, measured.side, diameter, pitch))
-        .gather();
-    found.order_by(|a, b| misfit(a).total_cmp(&misfit(b)));
+        .collect();
+    found.sort_by(|a, b| misfit(a).total_cmp(&misfit(b)));
     Ok(found)
 }
 

@@ -1,7 +1,6 @@
 //! A thread, and what follows from its diameter and pitch.
 
 use super::{Drill, metric_rows, nearest_drills, unified_rows};
-use crate::gather::Gather;
 use crate::quantity::{Amount, Rounding, Unit};
 use pitleaf_translated::translated;
 use std::fmt;
@@ -246,7 +245,7 @@ impl Thread {
                 let engagement = self.engagement(drill.diameter()?.length()?);
                 USEFUL.contains(&engagement.get::<ratio>()).then_some((drill, engagement))
             })
-            .gather()
+            .collect()
     }
 
     fn less_pitches(self, count: f64) -> Length {

@@ -18,7 +18,6 @@ mod side_housings;
 mod side_seals;
 
 use super::{BuildKind, Edge, GaugeKind, Input, Limit, Part, Row, Source};
-use crate::gather::Gather;
 use crate::quantity::Unit;
 
 /// How sure a starter row is.
@@ -109,7 +108,7 @@ fn lines() -> impl Iterator<Item = (Part, &'static Line)> {
 }
 
 pub(super) fn rows() -> Vec<Row> {
-    lines().map(|(part, line)| row(part, line)).gather()
+    lines().map(|(part, line)| row(part, line)).collect()
 }
 
 fn row(part: Part, line: &Line) -> Row {

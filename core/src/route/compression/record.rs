@@ -2,7 +2,6 @@
 
 use super::{Compression, NOT_COMPARED, PRESSURE, TypedTest, compare};
 use crate::book::{Book, BuildId, Entry, Fact, Subject};
-use crate::gather::Gather;
 use crate::limits::{
     BuildKind, Call, GUARD, GaugeKind, Row, Sheet, decide_with_uncertainty, limit_line,
 };
@@ -121,7 +120,7 @@ impl Tested {
         };
         let row = sheet.row(id).filter(|row| row.unit.dimension() == PRESSURE.unit.dimension());
         let Self { rotor, last, .. } = self;
-        let mut findings: Vec<Finding> = (0..3).map(|face| self.face(face, row, sheet)).gather();
+        let mut findings: Vec<Finding> = (0..3).map(|face| self.face(face, row, sheet)).collect();
         // Two readings stand in a spread: their doubts add up in squares.
         let doubt = std::f64::consts::SQRT_2 * last.doubt_beside(sheet, last.unit());
         findings.push(difference(
@@ -226,7 +225,7 @@ fn difference(
 #[must_use]
 pub fn record(tests: &[Tested], kind: BuildKind, sheet: &Sheet) -> Vec<Finding> {
     let mut findings: Vec<Finding> =
-        tests.iter().flat_map(|tested| tested.findings(kind, sheet)).gather();
+        tests.iter().flat_map(|tested| tested.findings(kind, sheet)).collect();
     if let [Tested { last: first, .. }, _, ..] = tests {
         let unit = first.unit();
         let means = tests.iter().map(|tested| tested.last.mean(unit));
@@ -255,7 +254,7 @@ fn tests<'book>(
     rotor: u8,
 ) -> impl DoubleEndedIterator<Item = (&'book Entry, Compression)> {
     let subject = Subject::Route(subject_of_test(&rotor.to_string()));
-    let lines: Vec<_> = book.history(build, &subject).filter(|line| !line.withdrawn).gather();
+    let lines: Vec<_> = book.history(build, &subject).filter(|line| !line.withdrawn).collect();
     lines.into_iter().filter_map(|line| match &line.entry.fact {
         Fact::Route(RouteFact::Compression(typed)) => Some((line.entry, typed.read().ok()?)),
         _ => None,
@@ -271,7 +270,7 @@ fn tested(book: &Book, build: &BuildId, rotor: u8) -> Option<(Tested, u64)> {
     let others = tests
         .filter(|(other, test)| other.at.abs_diff(entry.at) <= ONE_DAY && test.faces != last.faces)
         .map(|(_, test)| test)
-        .gather();
+        .collect();
     is_last.then_some((Tested { rotor, last, others }, entry.order))
 }
 

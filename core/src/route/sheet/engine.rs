@@ -2,7 +2,6 @@
 
 use super::{Section, Source, row};
 use crate::book::{Fact, Subject};
-use crate::gather::Gather;
 use crate::joints::oil_feed::Feed;
 use crate::route::{Topic, own_rows, said};
 use crate::trochoid::Measure;
@@ -27,7 +26,7 @@ impl Source<'_> {
                 .iter()
                 .zip(&engine.texts)
                 .map(|(measure, text)| format!("{} {text}", measure.name()))
-                .gather();
+                .collect();
             rows.push(row([
                 "Measures",
                 &format!("{}, in {}", measures.join("; "), engine.unit.symbol()),

@@ -4,7 +4,6 @@ use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Fact, Figure, Slot};
 use crate::faces::report::{Finding, LAPPED_OFF, on_bench, report, skin_left};
 use crate::faces::{Ledger, Survey, piece_words};
-use crate::gather::Gather;
 use crate::language::said;
 use crate::limits::{Call, Limit, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
@@ -49,7 +48,7 @@ fn converted(reading: &Reading) -> String {
 /// A limit in the unit read, and in the other system.
 fn limit(limit: &Limit, unit: Unit) -> String {
     let both = std::iter::once(unit).chain(other(unit).filter(|_| limit.has_edge()));
-    both.map(|unit| limit_line(limit, unit)).gather::<Vec<_>>().join("\n")
+    both.map(|unit| limit_line(limit, unit)).collect::<Vec<_>>().join("\n")
 }
 
 /// A verdict's word, and under it what was decided.
@@ -77,7 +76,7 @@ impl Source<'_> {
                 rows: self
                     .figures()
                     .filter_map(|(entry, figure)| self.figure(entry, figure))
-                    .gather(),
+                    .collect(),
                 ..Section::default()
             },
             self.pairs(),
@@ -190,7 +189,7 @@ impl Source<'_> {
                 "Source",
             ],
             whole: &[1, 2, 3],
-            rows: rows.gather(),
+            rows: rows.collect(),
             ..Section::default()
         }
     }
@@ -202,7 +201,7 @@ impl Source<'_> {
             .figures()
             .map(|(_, figure)| figure)
             .filter(|figure| figure.row.starts_with(SIDE_SEAL_GAP))
-            .gather();
+            .collect();
         let slot = |slot: Slot| {
             let place = slot.to_string();
             let mark = self.book.mark(self.build, slot);
@@ -228,7 +227,7 @@ impl Source<'_> {
             heads: &["Slot", "Mark", "Gap", "Converted", "Verdict", "Seal"],
             whole: &[0, 2, 3],
             is_of_slots: true,
-            rows: Slot::of_engine(self.rotors).into_iter().filter_map(slot).gather(),
+            rows: Slot::of_engine(self.rotors).into_iter().filter_map(slot).collect(),
             says: "Slot: rotor from the front, F front or R rear face, the corners it runs between. A side seal fits the slot it was cut for, and no other.".to_owned(),
         }
     }
@@ -286,7 +285,7 @@ impl Source<'_> {
                 drawing: None,
             }
         });
-        let rows: Vec<Row> = rows.gather();
+        let rows: Vec<Row> = rows.collect();
         let conditions = (1..=self.rotors).filter_map(|rotor| {
             let test = TypedTest::of(self.book, self.build, rotor)?;
             // One that can't be read has no figures above, either.
@@ -295,7 +294,7 @@ impl Source<'_> {
         let says = if rows.is_empty() {
             String::new()
         } else {
-            conditions.gather::<String>() + HOW_COMPARED
+            conditions.collect::<String>() + HOW_COMPARED
         };
         Section {
             heading: "Compression",
@@ -320,7 +319,7 @@ impl Source<'_> {
         Section {
             heading: "End play: spacer fitted",
             heads: &["Spacer", "End play predicted", "Standard uncertainty"],
-            rows: spacer.into_iter().gather(),
+            rows: spacer.into_iter().collect(),
             ..Section::default()
         }
     }
@@ -337,7 +336,7 @@ impl Source<'_> {
             let found =
                 on_bench(self.book, Some(self.build), self.sheet, None, |bench| report(set, bench));
             let read = set.lines().into_iter().map(|(_, name, figure)| format!("{name}: {figure}"));
-            let read = read.gather::<Vec<_>>().join("\n");
+            let read = read.collect::<Vec<_>>().join("\n");
             let found = match found {
                 Ok(found) => found,
                 Err(fault) => vec![Finding::new("", String::new(), fault.to_string())],
@@ -389,7 +388,7 @@ impl Source<'_> {
                 cells: vec![
                     piece_words(&piece),
                     ledger.mark.clone(),
-                    done.gather::<Vec<_>>().join("\n"),
+                    done.collect::<Vec<_>>().join("\n"),
                     ledger.off_words(),
                     left.figure,
                     left.says,

@@ -2,7 +2,6 @@
 
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Fact, Subject};
-use crate::gather::Gather;
 use crate::joints::plan::{Plan, joints, passes_done};
 use crate::ports::SideHousing;
 use crate::route::cuts;
@@ -36,7 +35,7 @@ impl Source<'_> {
         Section {
             heading: "Ports",
             heads: &["Side housing", "Port", "Figures when it was drawn"],
-            rows: outlines.chain(cuts).gather(),
+            rows: outlines.chain(cuts).collect(),
             ..Section::default()
         }
     }
@@ -92,7 +91,7 @@ impl Source<'_> {
             heading: "Past a limit or too close to call, and what became of parts",
             heads: &["Part", "Reading", "Decided", "Why"],
             whole: &[1],
-            rows: past.chain(cuts).chain(fates).gather(),
+            rows: past.chain(cuts).chain(fates).collect(),
             ..Section::default()
         }
     }
@@ -107,7 +106,7 @@ impl Source<'_> {
         Section {
             heading: "Notes",
             heads: &["About", "Words"],
-            rows: notes.gather(),
+            rows: notes.collect(),
             ..Section::default()
         }
     }
@@ -142,7 +141,7 @@ impl Source<'_> {
                 "Although something was open, because",
             ],
             whole: &[2, 4],
-            rows: rows.gather(),
+            rows: rows.collect(),
             ..Section::default()
         }
     }

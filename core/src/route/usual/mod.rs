@@ -11,7 +11,6 @@ mod seals;
 mod strip_down;
 
 use super::{Answer, Each, Kind, Stage, Step, When};
-use crate::gather::Gather;
 
 /// A row of the tables.
 struct Line {
@@ -65,7 +64,7 @@ const TABLES: &[(Stage, &[Line])] = &[
 
 /// Every step of it.
 pub(super) fn steps() -> Vec<Step> {
-    TABLES.iter().flat_map(|(stage, lines)| lines.iter().map(|line| step(*stage, line))).gather()
+    TABLES.iter().flat_map(|(stage, lines)| lines.iter().map(|line| step(*stage, line))).collect()
 }
 
 /// The words of a step of the usual route.
@@ -84,7 +83,7 @@ fn step(stage: Stage, line: &Line) -> Step {
         },
         words: line.words.to_owned(),
         care: line.care.to_owned(),
-        needs: line.needs.split_whitespace().map(str::to_owned).gather(),
+        needs: line.needs.split_whitespace().map(str::to_owned).collect(),
         when: line.when,
         each: line.each,
     }
