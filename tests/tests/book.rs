@@ -80,7 +80,7 @@ fn a_reading_tells_its_verdict_and_is_put_right_from_its_page() {
     phone.tap(&link("8 thou").starting());
     let verdict = phone.until_in(&status("Verdict"), "Does not meet");
     assert!(verdict.contains("5 thou over the upper limit"), "{verdict}");
-    phone.until_says("Limit 1.5…3.0\u{a0}thou (0.0015…0.0030\u{a0}in), read with: feeler leaf.");
+    phone.until_says("Limit 1.5…3.0\u{a0}thou (0.0015…0.0030\u{a0}in, 0.0381…0.0762\u{a0}mm), read with: feeler leaf.");
     phone.until_says("Common practice, no published source");
     phone.tap(&link("Slot 1F-AB"));
     phone.until_says("rotor 1, front face");

@@ -151,8 +151,8 @@ fn a_figure_in_the_wrong_unit_is_read_with_one_touch_or_written_as_it_stands() {
     phone.tap(&button("thou"));
     phone.fill(&textbox("Reading"), "0.06");
     phone.until_verdict("Does not meet");
-    phone.tap(&button("Write down"));
-    phone.until_notice("Written 0.06 thou");
+    phone.write_on("1F-AB");
+    phone.until_notice("Written 0.06 thou on 1F-AB: does not meet");
     // A pressure in psi under bar meets an edge it should be asked about.
     phone.go("#/check/compression-na");
     phone.tap(&button("bar"));
@@ -370,7 +370,7 @@ fn a_limit_goes_along_with_its_unit_and_a_far_one_is_asked_about() {
     phone.tap(&button("Put it in"));
     phone.tap(&button("Keep it all the same"));
     phone.until_notice("Written your own limit, this engine only");
-    phone.until_in(&status("Verdict"), "(at most 0.05\u{a0}in)");
+    phone.until_in(&status("Verdict"), "(at most 0.05\u{a0}in, at most 1.27\u{a0}mm)");
 }
 
 #[test]

@@ -33,7 +33,7 @@ fn a_face_is_read_spot_by_spot_and_kept_as_one_entry() {
     phone.tap(&button("Next"));
     phone.tap(&button("Show result"));
     phone.until_says("Flatness from the readings written down last");
-    phone.until_says("Lap, then harden.");
+    phone.until_says("Lap, then harden: the whole new skin stays");
 }
 
 /// Read as far as the third place when the tab is thrown away.
@@ -262,8 +262,8 @@ fn what_was_lapped_off_comes_back_with_the_casting_mark() {
     phone.go("#/faces/ledger/front");
     phone.fill(&mark, "r5 a");
     phone.until_says("Off since it was hardened: 0.080 mm");
-    write(("Taken off", "0.08"), "lapped");
-    phone.until_says("Off since it was hardened: 0.160 mm");
+    write(("Taken off", "0.12"), "lapped");
+    phone.until_says("Off since it was hardened: 0.200 mm");
     phone.until_says("Gone where most came off");
     phone.go("#/work/decisions");
     phone.until_says("front Side housing, taken off a face by lapping");

@@ -36,5 +36,5 @@ pub use rule::{Rule, place_on_rule, rule};
 pub use sheet::{RowFault, Sheet};
 pub use slip::{Meant, Question, Slip, question, slips, two_readings};
 pub use source::Source;
-pub(crate) use speak::wear_line;
+pub(crate) use speak::{doubt, wear_line};
 pub use speak::{limit_line, limit_lines};

@@ -45,7 +45,7 @@ impl Verdict {
             pieces.push(format!(
                 "{} doubt ±{} {}.",
                 capital(gauge.kind.name()),
-                doubt(self.guard, reading),
+                doubt(self.guard, reading.unit()),
                 unit.symbol()
             ));
         }
@@ -126,12 +126,9 @@ fn short(span: Span, reading: &Reading) -> String {
     span.size().shortest(unit, places_for(reading.step(), unit))
 }
 
-/// A doubt with two significant digits, rounded up; never with fewer decimals than the reading.
-fn doubt(guard: Span, reading: &Reading) -> String {
-    let unit = reading.unit();
-    let own = places_for(reading.step(), unit).saturating_sub(1);
-    let places = if guard.is_zero() { own } else { places_for(guard, unit).max(own) };
-    guard.show(unit, places, Rounding::Up)
+/// A doubt with two significant digits, rounded up: how finely a reading was typed makes it no surer.
+pub(crate) fn doubt(guard: Span, unit: Unit) -> String {
+    guard.show(unit, if guard.is_zero() { 0 } else { places_for(guard, unit) }, Rounding::Up)
 }
 
 /// A probability, never as a certainty.

@@ -5,7 +5,7 @@ use crate::book::{Entry, Fact, Figure, Slot};
 use crate::faces::report::{Finding, LAPPED_OFF, on_bench, report, skin_left};
 use crate::faces::{Ledger, Survey, piece_words};
 use crate::language::said;
-use crate::limits::{Call, Limit, limit_line, place_words};
+use crate::limits::{Call, Limit, doubt, limit_line, place_words};
 use crate::quantity::{Reading, Rounding, Unit, places_for};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, is_of_earlier_seal, surveys};
@@ -114,8 +114,7 @@ impl Source<'_> {
         } else {
             verdict(call, decided(self.book, self.build, of, entry.order))
         };
-        let doubt =
-            gauge.guard(&reading).show(unit, places_for(reading.step(), unit), Rounding::Up);
+        let doubt = doubt(gauge.guard(&reading), unit);
         Some(Row {
             cells: vec![
                 format!("{place}{}", what.what),
@@ -161,8 +160,7 @@ impl Source<'_> {
             let of = (row.id.as_str(), pair.place.as_str());
             let name = format!("{} · {}", place_words(&pair.place), row.what);
             let name = name.trim_start_matches(" · ").to_owned();
-            let guard = pair.together.verdict.guard;
-            let doubt = guard.show(unit, places_for(guard, unit), Rounding::Up);
+            let doubt = doubt(pair.together.verdict.guard, unit);
             Row {
                 cells: vec![
                     name,
