@@ -29,6 +29,28 @@ fn a_verdict_takes_three_taps_from_the_bench() {
     assert!(words.contains("Common practice, no published source"), "who says so:\n{words}");
 }
 
+/// A seal and its bore, each within its own limit, leave 0.015 mm where 0.020 is least.
+#[test]
+fn a_seal_is_judged_with_its_bore_as_it_is_typed() {
+    let server = Server::start();
+    let phone = Browser::open(server.url());
+    phone.open_build("Kestrel");
+    phone.go("#/check/rotor-corner-seal-bore/1F-A");
+    phone.fill(&textbox("Reading"), "11.008");
+    phone.tap(&button("Write down"));
+    phone.until_notice("Written 11.008 mm");
+    phone.go("#/check/corner-seal-diameter/1F-A");
+    phone.fill(&textbox("Reading"), "10.993");
+    phone.until_verdict("Meets");
+    phone.until_says("Together 0.015 mm, limit 0.020…0.048");
+    assert!(
+        !phone.text(&list("Together")).contains("clearance: Meets"),
+        "the two do not meet together"
+    );
+    phone.fill(&textbox("Reading"), "10.974");
+    phone.until_says("Corner seal in its bore, clearance: Meets. Together 0.034 mm");
+}
+
 #[test]
 fn a_finger_gets_each_figure_once_and_so_does_a_fast_one() {
     let server = Server::start();

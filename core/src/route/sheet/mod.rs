@@ -3,6 +3,8 @@
 //! Every figure in it comes from the book; nothing is computed here that a screen does not show.
 
 mod engine;
+mod faces;
+mod pairs;
 mod readings;
 mod work;
 

@@ -2,20 +2,18 @@
 
 use super::{Copy, Row, Section, Source, row};
 use crate::book::{Entry, Fact, Figure, Slot};
-use crate::faces::report::{Finding, LAPPED_OFF, on_bench, report, skin_left};
-use crate::faces::{Ledger, Survey, piece_words};
+use crate::faces::report::{Finding, on_bench, report};
 use crate::language::said;
 use crate::limits::{Call, Limit, doubt, limit_line, place_words};
-use crate::quantity::{Reading, Rounding, Unit, places_for};
+use crate::quantity::{Reading, Unit};
 use crate::route::compression::record_in;
 use crate::route::decision::{decided, figures, is_of_earlier_seal, surveys};
-use crate::route::pairs::pairs;
 use crate::route::{Choice, HOW_COMPARED, NOT_COMPARED, TypedTest, decision_words};
 use crate::seals::{SIDE_SEAL_GAP, gap_row, slot_report};
 use pitleaf_translated::{tr, translated};
 
 /// The other system's unit for what is read in one.
-fn other(unit: Unit) -> Option<Unit> {
+pub(super) fn other(unit: Unit) -> Option<Unit> {
     Some(match unit {
         Unit::Millimetre | Unit::Centimetre | Unit::Metre => Unit::Inch,
         Unit::Micrometre => Unit::Thou,
@@ -46,13 +44,13 @@ fn converted(reading: &Reading) -> String {
 }
 
 /// A limit in the unit read, and in the other system.
-fn limit(limit: &Limit, unit: Unit) -> String {
+pub(super) fn limit(limit: &Limit, unit: Unit) -> String {
     let both = std::iter::once(unit).chain(other(unit).filter(|_| limit.has_edge()));
     both.map(|unit| limit_line(limit, unit)).collect::<Vec<_>>().join("\n")
 }
 
 /// A verdict's word, and under it what was decided.
-fn verdict(call: Option<Call>, decision: Option<(Choice, &str)>) -> String {
+pub(super) fn verdict(call: Option<Call>, decision: Option<(Choice, &str)>) -> String {
     let word = call.map_or("", Call::word);
     decision.map_or_else(|| word.to_owned(), |_| format!("{word}\n{}", decision_words(decision)))
 }
@@ -149,47 +147,6 @@ impl Source<'_> {
             }
         }
         words
-    }
-
-    /// Parts that run in each other, of which both were read.
-    #[translated]
-    fn pairs(&self) -> Section {
-        let rows = pairs(self.book, self.build, self.sheet).into_iter().map(|pair| {
-            let (row, unit) = (pair.row, pair.row.unit);
-            let call = pair.together.verdict.call;
-            let of = (row.id.as_str(), pair.place.as_str());
-            let name = format!("{} · {}", place_words(&pair.place), row.what);
-            let name = name.trim_start_matches(" · ").to_owned();
-            let doubt = doubt(pair.together.verdict.guard, unit);
-            Row {
-                cells: vec![
-                    name,
-                    pair.figure(unit),
-                    other(unit).map_or_else(String::new, |unit| pair.figure(unit)),
-                    limit(&row.limit, unit),
-                    verdict(Some(call), decided(self.book, self.build, of, pair.order)),
-                    format!("±{doubt} {}", unit.symbol()),
-                    row.source.kind().to_owned(),
-                ],
-                call: Some(call),
-                drawing: None,
-            }
-        });
-        Section {
-            heading: "Parts that run in each other",
-            heads: &[
-                "Outside less inside",
-                "Together",
-                "Converted",
-                "Limit",
-                "Verdict",
-                "Both gauges’ doubt",
-                "Source",
-            ],
-            whole: &[1, 2, 3],
-            rows: rows.collect(),
-            ..Section::default()
-        }
     }
 
     /// Every slot that has a mark, a gap or a seal.
@@ -362,52 +319,6 @@ impl Source<'_> {
             heading: "Surveys",
             heads: &["Of", "Found", "Verdict", "Beside it", "As read, place by place", "Gauge"],
             whole: &[1],
-            rows,
-            ..Section::default()
-        }
-    }
-
-    /// The ledger of each face whose mark is known: what was done to it in every build, and the skin it has now.
-    #[translated]
-    fn faces(&self) -> Section {
-        let mut rows = Vec::new();
-        for piece in Survey::Lapping.pieces(self.rotors) {
-            let Some(ledger) = Ledger::of(self.book, self.build, self.sheet, &piece) else {
-                continue;
-            };
-            let done = ledger.lines.iter().map(|line| {
-                let build = self.book.opening(&line.entry.build).map_or("", |(name, ..)| name);
-                format!("{build}: {}", line.work)
-            });
-            let (left, call) = (skin_left(&ledger.skin, Unit::Millimetre), ledger.call());
-            let order = ledger.lines.last().map_or(0, |line| line.entry.order);
-            let decision = decided(self.book, self.build, (LAPPED_OFF, &piece), order);
-            rows.push(Row {
-                cells: vec![
-                    piece_words(&piece),
-                    ledger.mark.clone(),
-                    done.collect::<Vec<_>>().join("\n"),
-                    ledger.off_words(),
-                    left.figure,
-                    left.says,
-                    verdict(call, decision),
-                ],
-                call,
-                drawing: None,
-            });
-        }
-        Section {
-            heading: "Faces lapped and hardened",
-            heads: &[
-                "Face",
-                "Mark",
-                "What was done",
-                "Off since hardened",
-                "Case left",
-                "Beside it",
-                "Verdict",
-            ],
-            whole: &[3],
             rows,
             ..Section::default()
         }
