@@ -48,7 +48,10 @@ const FORMS: &[Form] = &[
     ),
     (
         "#/joints/press",
-        &[("Housing’s metal", "Aluminium 356, cast")],
+        &[
+            ("Housing’s metal", "Aluminium 356, cast"),
+            ("Pin’s metal", "Steel 4140 or 4340, hardened"),
+        ],
         &[
             ("Pin’s diameter", "16"),
             ("Pin less hole", "10…35"),

@@ -224,6 +224,8 @@ fn a_metal_of_ones_own_and_the_builds_own_shape() {
     ] {
         phone.fill(&textbox(field), text);
     }
+    phone.until_says("Still to give: Pin’s metal.");
+    phone.choose(&combobox("Pin’s metal"), "Steel 4140 or 4340, hardened");
     phone.until_says("Pull round the hole");
     let own = phone.words();
     assert!(own.contains("pushes it in or out"), "{own}");

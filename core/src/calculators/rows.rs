@@ -155,7 +155,7 @@ pub(super) const LINES: &[Line] = &[
     Line {
         name: "Ports",
         about: "When they open, what they cut into",
-        words: "timing porting opens closes overlap intake exhaust bridge side peripheral degrees eyebrow half scallop",
+        words: "timing porting opens closes overlap intake exhaust bridge side peripheral degrees eyebrow half scallop J-port",
         what: "When each port opens and closes, how large it is, and what its outline would run into.",
         how: "Put in the engine’s measures and the outline, point by point from the drawing or the part.",
         why: "A port that reaches the corner seals’ track drops a seal and destroys the engine; iron is not put back.",

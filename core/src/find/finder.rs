@@ -212,6 +212,8 @@ impl Finder {
     #[translated]
     fn put_step(&mut self, step: &Step, key: String, stands: &str) {
         let (stage, kind) = (step.stage.name(), step.kind.name());
+        // What a step is about stands first; what follows only names more things.
+        let (about, more) = step.words.split_once([',', ':']).unwrap_or((&step.words, ""));
         self.put(
             Found {
                 kind: Kind::Step,
@@ -219,7 +221,14 @@ impl Finder {
                 below: format!("{stage} · {kind}{stands}"),
                 place: Place::Step(key),
             },
-            &[(NAME, &step.words), (REST, &step.care), (PART, stage), (REST, kind), (REST, "step")],
+            &[
+                (NAME, about),
+                (WORDS, more),
+                (REST, &step.care),
+                (PART, stage),
+                (REST, kind),
+                (REST, "step"),
+            ],
         );
     }
 

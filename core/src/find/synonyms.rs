@@ -1,6 +1,21 @@
 //! Words that stand for the same thing in a shop: common practice, no source. Rows only; a word may stand
 //! in several.
 
+/// Words of the trade that are nearly another's: taken as they are written, never for a typing error.
+pub(super) const AS_WRITTEN: &[&str] = &["crack", "flood", "omp"];
+
+/// Words written as one that the texts write as two.
+pub(super) const RUN_TOGETHER: &[(&str, &str)] = &[
+    ("endplay", "end play"),
+    ("endfloat", "end float"),
+    ("endgap", "end gap"),
+    ("sideseal", "side seal"),
+    ("apexseal", "apex seal"),
+    ("cornerseal", "corner seal"),
+    ("oilseal", "oil seal"),
+    ("oilpump", "oil pump"),
+];
+
 /// What one word is asked for, the others of its row answer too.
 pub(super) const ENGLISH: &[&[&str]] = &[
     &["thou", "thousandth", "thousandths", "mil", "mils"],
@@ -13,7 +28,6 @@ pub(super) const ENGLISH: &[&[&str]] = &[
     &["feeler", "leaf", "leaves", "blade"],
     &["gap", "clearance", "play"],
     &["play", "float", "lash"],
-    &["endplay", "float"],
     &["shim", "shims", "spacer", "spacers"],
     &["eshaft", "crank", "crankshaft", "eccentric"],
     &["journal", "journals", "crankpin", "lobe"],
@@ -47,6 +61,8 @@ pub(super) const ENGLISH: &[&[&str]] = &[
     &["tap", "tapped", "thread", "threads"],
     &["fitting", "port", "dash"],
     &["clamp", "preload", "tension"],
+    &["force", "tension"],
+    &["test", "inspect", "looked"],
     &["strip", "disassembly", "teardown"],
     &["assembly", "stack", "build"],
     &["sign", "release"],

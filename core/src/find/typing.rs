@@ -3,6 +3,7 @@
 //! A typing error is a letter too many, a letter missing, a wrong letter, or two neighbours swapped; no
 //! letter takes part in two of them (optimal string alignment).
 
+use super::synonyms::AS_WRITTEN;
 use super::words::has_figure;
 
 /// How well a word answers, of 100; none for one that does not.
@@ -12,6 +13,8 @@ pub(super) type Quality = u8;
 pub(super) const EXACT: Quality = 100;
 /// It is the word's beginning.
 const BEGINNING: Quality = 80;
+/// It is the word but for its plural s.
+const PLURAL: Quality = 95;
 /// It is the word but for one error.
 const ONE_ERROR: Quality = 70;
 /// Each further error.
@@ -50,13 +53,22 @@ impl<'query> Typed<'query> {
     pub(super) fn new(text: &'query str) -> Self {
         let mut letters = Vec::new();
         letters.extend(text.chars());
-        Self { text, signs: signs(text), is_plain: !has_figure(text), letters }
+        Self {
+            text,
+            signs: signs(text),
+            is_plain: !has_figure(text) && !AS_WRITTEN.contains(&text),
+            letters,
+        }
     }
 
     /// How well it stands for a word with these signs.
     pub(super) fn stands_for(&self, word: &str, signs: u32) -> Option<Quality> {
         if let Some(rest) = word.strip_prefix(self.text) {
-            return Some(if rest.is_empty() { EXACT } else { BEGINNING });
+            return Some(match rest {
+                "" => EXACT,
+                "s" => PLURAL,
+                _ => BEGINNING,
+            });
         }
         let typed = self.letters.len();
         // Each error brings in one letter at most that the word has not.
@@ -123,6 +135,7 @@ mod tests {
     fn better_is_what_is_nearer() {
         check("feeler", "feeler", Some(100));
         check("feel", "feeler", Some(80));
+        check("leave", "leaves", Some(95));
         check("feler", "feeler", Some(70));
         check("schim", "shim", Some(70));
         check("torqe", "torque", Some(70));
@@ -138,6 +151,7 @@ mod tests {
         check("m10", "m11", None);
         check("7/16-20", "7/16-28", None);
         check("nm", "mm", None);
+        check("omp", "comp", None);
     }
 
     proptest! {

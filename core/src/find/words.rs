@@ -1,6 +1,6 @@
 //! The words of a text, as they are looked for.
 
-use super::german;
+use super::{german, synonyms};
 use crate::language::IS_GERMAN;
 use crate::letters;
 
@@ -45,6 +45,9 @@ const MOST_ASKED: usize = 12;
 /// The words a question asks: those of little meaning only where there are no others.
 pub(super) fn asked(query: &str) -> Vec<Word> {
     let mut all = words(query);
+    if !IS_GERMAN {
+        all = all.into_iter().flat_map(parted).collect();
+    }
     let small = if IS_GERMAN { german::SMALL } else { SMALL };
     let is_small = |word: &Word| small.contains(&word.whole.as_str());
     if !all.iter().all(is_small) {
@@ -52,6 +55,12 @@ pub(super) fn asked(query: &str) -> Vec<Word> {
     }
     all.truncate(MOST_ASKED);
     all
+}
+
+/// The words that one word of a question is for.
+fn parted(word: Word) -> Vec<Word> {
+    let two = synonyms::RUN_TOGETHER.iter().find(|(one, _)| *one == word.whole);
+    two.map_or_else(|| vec![word], |(_, two)| words(two))
 }
 
 /// Whether a word is a figure, or has one in it: then no letter of it may be another.

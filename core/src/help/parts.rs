@@ -147,7 +147,7 @@ pub(super) const TOPICS: &[Topic] = &[
         id: "shaft-runout",
         title: "Runout of the shaft",
         rows: &["shaft-runout"],
-        what: "How far the shaft’s front end wanders in one turn while its main journals lie in blocks.",
+        what: "How far each end of the shaft wanders in one turn while its main journals lie in blocks.",
         why: "A bent shaft loads its bearings once in every turn, and no balancing cures it.",
     },
     Topic {

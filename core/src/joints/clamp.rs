@@ -6,8 +6,7 @@
 use super::assumption::spread;
 use super::bounds::{self, FREE_LENGTH, MODULUS, NUT_FACTOR, PRELOAD, SCATTER, STRETCH, TORQUE};
 use super::friction_rows::{NUT_FACTORS, SCATTERS, STRETCH_SCATTER};
-use super::{Assumption, Range, Refusal};
-use pitleaf_translated::tr;
+use super::{Assumption, Range, Refusal, shown};
 use uom::si::f64::{Area, Energy, Force, Length, Pressure, Ratio, Torque};
 use uom::si::force::kilonewton;
 use uom::si::length::millimeter;
@@ -22,10 +21,16 @@ pub type Stiffness = <Force as std::ops::Div<Length>>::Output;
 pub struct Usual {
     /// What it holds for.
     pub condition: &'static str,
-    /// The figure.
-    pub value: f64,
-    /// Where it comes from.
-    pub source: &'static str,
+    /// The figure, or from where to where it lies.
+    pub value: Range<f64>,
+}
+
+impl Usual {
+    /// The figure as it is typed: `0.18`, `0.1…0.2`.
+    #[must_use]
+    pub fn typed(&self) -> String {
+        shown::shortest_range(self.value, 2)
+    }
 }
 
 /// The preload of one fastener.
@@ -65,14 +70,14 @@ pub struct Fasteners {
 
 /// The usual nut factors.
 pub fn nut_factors() -> impl Iterator<Item = Usual> {
-    const SOURCE: &str = tr!("Shigley, Mechanical Engineering Design, 9th edition, table 8-15");
-    NUT_FACTORS.iter().map(|row| Usual { condition: row.0, value: row.1, source: SOURCE })
+    NUT_FACTORS.iter().filter_map(|&(condition, least, greatest)| {
+        Some(Usual { condition, value: Range::new(least, greatest)? })
+    })
 }
 
 /// The usual scatter of what a torque gives, either way, as a share.
 pub fn scatters() -> impl Iterator<Item = Usual> {
-    const SOURCE: &str = tr!("NASA-STD-5020B, table 3");
-    SCATTERS.iter().map(|row| Usual { condition: row.0, value: row.1, source: SOURCE })
+    SCATTERS.iter().map(|row| Usual { condition: row.0, value: Range::exactly(row.1) })
 }
 
 /// The scatter of a preload that is told by the stretch, as a share (NASA-STD-5020B, table 3).

@@ -2,14 +2,15 @@
 
 use pitleaf_translated::translated;
 
-/// Nut factors K in T = K·d·F: condition, K. Shigley, *Mechanical Engineering Design*, 9th edition,
-/// table 8-15 (published).
+/// Nut factors K in T = K·d·F: condition, least and greatest K. Shigley, *Mechanical Engineering Design*,
+/// 9th edition, table 8-15 (published); its black finish is not said to be dry. The table has one maker's
+/// anti-seize alone, 0.12, which says little of another: that row is common practice, no source.
 #[translated]
-pub(super) const NUT_FACTORS: &[(&str, f64)] = &[
-    ("Black finish, dry", 0.30),
-    ("Zinc plated", 0.20),
-    ("Lubricated", 0.18),
-    ("Anti-seize", 0.12),
+pub(super) const NUT_FACTORS: &[(&str, f64, f64)] = &[
+    ("Not plated, black finish", 0.30, 0.30),
+    ("Zinc plated", 0.20, 0.20),
+    ("Lubricated", 0.18, 0.18),
+    ("Anti-seize (common practice, no source)", 0.10, 0.20),
 ];
 
 /// Scatter of the preload a torque gives, either way: way of tightening, share. NASA-STD-5020B, table 3

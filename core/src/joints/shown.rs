@@ -25,6 +25,12 @@ pub fn shortest(value: f64, most: u8) -> String {
     without_zeros(&plain(value, most)).to_owned()
 }
 
+/// A range of plain numbers, each with no more decimals than it needs, or `most` to nearest.
+#[must_use]
+pub fn shortest_range(range: Range<f64>, most: u8) -> String {
+    joined(&shortest(range.least(), most), &shortest(range.greatest(), most))
+}
+
 /// A range in a unit, with its symbol: `12.3…18.1 kN`; one figure where both ends show alike.
 ///
 /// `amount` is how the quantity becomes an [`Amount`]: `Amount::of_force`, `Amount::of_length`.

@@ -25,6 +25,9 @@ static WORDS: LazyLock<BTreeMap<String, Vec<&'static str>>> = LazyLock::new(|| {
     words
 });
 
+/// What is a word of the trade itself, of something else.
+const OTHERS: [&str; 3] = ["crack", "flood", "omp"];
+
 /// A word with one error: a letter too many, one missing, one wrong, or two swapped.
 fn mistyped(word: &str, kind: u8, at: usize, letter: char) -> String {
     let mut letters: Vec<char> = word.chars().collect();
@@ -48,6 +51,9 @@ proptest! {
     ) {
         for (word, rows) in &*WORDS {
             let typed = mistyped(word, kind, at, letter);
+            if OTHERS.contains(&typed.as_str()) {
+                continue;
+            }
             let found = limits(&FINDER, &typed);
             for row in rows {
                 prop_assert!(found.contains(row), "{row}: {typed:?} for {word:?}");

@@ -5,6 +5,7 @@ mod errors;
 mod index;
 mod limits;
 mod nothing;
+mod ranking;
 mod words;
 
 use pitleaf_core::book::Book;

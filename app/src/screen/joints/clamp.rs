@@ -160,19 +160,13 @@ pub fn screen() -> Vec<El> {
 
 fn lubrications(fields: Fields) -> Presets {
     nut_factors()
-        .map(|usual| {
-            let factor = shown::shortest(usual.value, 2);
-            (usual.condition.to_owned(), vec![(fields.nut_factor, factor, None)])
-        })
+        .map(|usual| (usual.condition.to_owned(), vec![(fields.nut_factor, usual.typed(), None)]))
         .collect()
 }
 
 fn tightenings(fields: Fields) -> Presets {
     scatters()
-        .map(|usual| {
-            let scatter = shown::shortest(usual.value, 2);
-            (usual.condition.to_owned(), vec![(fields.scatter, scatter, None)])
-        })
+        .map(|usual| (usual.condition.to_owned(), vec![(fields.scatter, usual.typed(), None)]))
         .collect()
 }
 

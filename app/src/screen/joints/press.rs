@@ -106,7 +106,7 @@ impl Fields {
             ),
             seat: form.figure(("seat", tr!("Length it sits on")), &bounds::SEAT, LENGTHS, ""),
             pin_metal: Metal {
-                choice: form.words(("pin-metal", tr!("Pin’s metal")), "steel-4140"),
+                choice: form.words(("pin-metal", tr!("Pin’s metal")), ""),
                 modulus: form.spread(
                     ("pin-modulus", tr!("Pin’s modulus")),
                     &bounds::MODULUS,

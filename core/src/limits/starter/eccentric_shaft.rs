@@ -40,7 +40,7 @@ pub(super) const LINES: &[Line] = &[
     Line {
         id: "shaft-runout",
         what: "Eccentric shaft, runout",
-        how: "On vee blocks under the main journals; dial indicator at the front end, one slow turn, whole reading.",
+        how: "On vee blocks under the main journals; dial indicator at each end in turn, one slow turn, whole reading.",
         upper: "0.06",
         note: "Up to 0.12 is met for some engines. Not to be straightened.",
         caution: "The shaft is heavy and rolls: stop the blocks, keep fingers clear.",

@@ -51,7 +51,7 @@ pub(super) const LINES: &[Line] = &[
         upper: "0.05",
         source: Kind::CommonPractice,
         note: "A rule of thumb. Flaked or scored plating ends the housing whatever it measures: write that down in words.",
-        words: "chrome plating trochoid step groove chatter flaking flaked",
+        words: "chrome plating trochoid step groove chatter marks flaking flaked",
         ..DIAL
     },
 ];
