@@ -147,7 +147,6 @@ fn on_paper(phone: &Browser, pages: &[Page], (width, height): (f64, f64)) {
         "720 kPa",
         "S. of Saltmarsh",
         "flaked at the spark plugs",
-        "one hillclimb only, then lapped",
         "measured before the rebuild",
         "local rules stand above",
     ] {

@@ -44,7 +44,10 @@ fn a_reading_is_checked_and_written_by_keys_alone() {
     phone.type_keys("0.0025in");
     phone.until_verdict("Meets");
     phone.type_keys(ENTER);
-    phone.until_notice("Written 0.0025 in");
+    phone.until_says("Choose which one it is of");
+    tab_to(&phone, &button("1F-AB"));
+    phone.type_keys(ENTER);
+    phone.until_notice("Written 0.0025 in on 1F-AB: meets");
 
     // The keys on the screen answer a keyboard too, once each.
     tab_to(&phone, &button("2"));

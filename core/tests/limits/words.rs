@@ -37,13 +37,13 @@ fn digits_left_out_are_named_before_the_gauge_is_blamed() {
 
 /// u = √(r²/12 + m²/3), guard 1.65 u: r 10 µm and m 4 µm give 0.006 1 mm.
 #[test]
-fn a_doubt_has_two_digits_rounded_up_and_no_fewer_decimals_than_the_reading() {
+fn a_doubt_has_two_digits_rounded_up_however_finely_the_reading_is_typed() {
     let wide = limit("79", "81", Millimetre);
     for (text, unit, kind, doubt) in [
         ("79.94", Millimetre, GaugeKind::OutsideMicrometer, "±0.0061 mm"),
         ("79.940", Millimetre, GaugeKind::OutsideMicrometer, "±0.0039 mm"),
         ("80", Millimetre, GaugeKind::OutsideMicrometer, "±0.48 mm"),
-        ("80.000000", Millimetre, GaugeKind::VernierCaliper, "±0.030125 mm"),
+        ("80.000000", Millimetre, GaugeKind::VernierCaliper, "±0.031 mm"),
         ("3.15", Inch, GaugeKind::OutsideMicrometer, "±0.0048 in"),
     ] {
         says(&explained(&wide, text, unit, kind), &format!("doubt {doubt}."));

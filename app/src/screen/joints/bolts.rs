@@ -96,7 +96,7 @@ fn marks(made: &BoltPicture) -> Vec<El> {
                 ("class", class),
                 ("x", &x.to_string()),
                 ("y", &y.to_string()),
-                ("style", &format!("font-size:{size}px")),
+                ("font-size", &size.to_string()),
             ])
             .text(words)
     };
