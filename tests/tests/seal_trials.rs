@@ -37,7 +37,7 @@ fn on_disk(phone: &Browser) -> (Book, BuildId) {
 }
 
 /// What core says of a slot: its state, what is known of its gap, and what to grind, counted so.
-fn by_core(phone: &Browser, slot: &str, by: GroundBy) -> [String; 3] {
+fn by_core(phone: &Browser, slot: &str, by: GroundBy) -> [String; 4] {
     let (book, build) = on_disk(phone);
     let sheet = book.sheet();
     let row = sheet.row("side-seal-gap-na").expect("the row of a build without forced induction");
@@ -51,17 +51,18 @@ fn by_core(phone: &Browser, slot: &str, by: GroundBy) -> [String; 3] {
     let stages = stages(&book, &build, ROTORS);
     let words = GrindingWords::of(&report, &stages, by, row, Unit::Millimetre);
     let GrindingWords { now, beside } = words.expect("it was tried");
-    [report.state.name().to_owned(), known, format!("{now} {beside}").trim().to_owned()]
+    [report.state.name().to_owned(), known, now, beside]
 }
 
 /// The page says what core says. Gives what is known of the gap.
 #[track_caller]
 fn as_core_says(phone: &Browser, slot: &str, by: GroundBy) -> String {
-    let [state, known, grinding] = by_core(phone, slot, by);
+    let [state, known, now, beside] = by_core(phone, slot, by);
     let told = phone.until_in(&status("What is known of the gap"), &known);
     assert!(told.to_lowercase().starts_with(&state), "{slot}: “{state}” over {told}");
     if !state.contains("disagree") {
-        phone.until_says(&grinding);
+        phone.until_says(&now);
+        phone.until_says(&beside);
     }
     known
 }

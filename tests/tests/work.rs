@@ -124,7 +124,8 @@ fn a_low_compression_asks_for_a_decision() {
 fn to_be_decided(phone: &Browser) -> usize {
     phone.until_says("Open steps");
     let words = phone.words();
-    let behind = words.split("To be decided: ").nth(1).and_then(|behind| behind.split(' ').next());
+    let behind = words.split("To be decided: ").nth(1);
+    let behind = behind.and_then(|behind| behind.split_whitespace().next());
     behind.map_or(0, |count| count.parse().expect("a count"))
 }
 
@@ -181,7 +182,7 @@ fn a_compression_is_compared_in_its_own_air_and_at_the_limits_speed_only() {
         phone.tap(&button("Write down"));
     };
     test("180", "1013");
-    phone.until_notice("At this altitude a barometer stands near 846 hPa");
+    phone.until_says("At this altitude a barometer stands near 846 hPa");
     test("180", "846");
     phone.until_notice("Written compression");
     phone.until_says("Cranked at 180 a minute; the limit holds at 250");
