@@ -99,3 +99,15 @@ fn places_of_older_books_are_still_said() {
     assert_eq!(place_words("2"), "rotor 2");
     assert_eq!(place_words("rotor-1-leading-plug"), "rotor 1 leading plug");
 }
+
+/// A row that is read at both ends says so, and not at one of them alone.
+#[test]
+fn the_shafts_runout_is_told_of_both_ends() {
+    let row = row("shaft-runout");
+    let asked: Vec<String> = row.places(2).iter().map(|place| place_words(place)).collect();
+    assert_eq!(asked, ["front end", "rear end"]);
+    assert!(row.how.contains("at each end"), "{}", row.how);
+    for end in asked {
+        assert!(!row.how.contains(&end), "{end} alone: {}", row.how);
+    }
+}
