@@ -138,7 +138,7 @@ const TEXTS: &str = "
 
 /// What is the same in both languages, or was typed or written in English before.
 const SAME: &[&str] = &[
-    "Thermometer",
+    "thermometer",
     "1/2-20",
     "aluminium",
     "bar",
