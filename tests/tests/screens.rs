@@ -84,7 +84,9 @@ fn nothing_is_asked_of_another_origin_and_nothing_complains() {
     assert!(requests.len() >= 5, "the page and its files were asked for: {requests:?}");
     // The browser's own first tab asks the browser itself.
     let ours = |url: &&String| {
-        ["data:", "chrome:", server.url()].iter().any(|start| url.starts_with(start))
+        ["data:", "chrome:", "chrome-untrusted:", server.url()]
+            .iter()
+            .any(|start| url.starts_with(start))
     };
     let others: Vec<_> = requests.iter().filter(|url| !ours(url)).collect();
     assert_eq!(others, Vec::<&String>::new(), "asked of another origin");

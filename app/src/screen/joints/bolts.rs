@@ -100,6 +100,8 @@ fn marks(made: &BoltPicture) -> Vec<El> {
             ])
             .text(words)
     };
+    // Large enough to be read on a phone, however many bolts there are.
+    let size = made.frame.width / 22;
     let mut all = vec![
         svg("path").attrs(&[("class", "way"), ("d", &made.way)]),
         svg("path").attrs(&[("class", "head"), ("d", &made.heads)]),
@@ -111,9 +113,9 @@ fn marks(made: &BoltPicture) -> Vec<El> {
             ("cy", &y.to_string()),
             ("r", &made.radius.to_string()),
         ]));
-        all.push(write("name", mark.at, made.radius * 6 / 5, &mark.name));
+        all.push(write("name", mark.at, size, &mark.name));
         if let Some((turn, at)) = &mark.turn {
-            all.push(write("turn", *at, made.radius, turn));
+            all.push(write("turn", *at, size, turn));
         }
     }
     all
