@@ -152,7 +152,10 @@ fn a_reading_too_close_to_call_is_decided_on_from_the_sign_off() {
     phone.go("#/work/sign-off");
     assert_eq!(to_be_decided(&phone), 0, "decided");
     phone.run("document.querySelectorAll('details').forEach((one) => { one.open = true; })", &[]);
-    phone.tap(&link("Springs are in under every seal of this rotor before it is closed up (rotor 1)").starting());
+    phone.tap(
+        &link("Springs are in under every seal of this rotor before it is closed up (rotor 1)")
+            .starting(),
+    );
     phone.until("the hold itself", |phone| phone.place().starts_with("#/work/step/springs-in/"));
 }
 
