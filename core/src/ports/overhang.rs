@@ -76,11 +76,13 @@ pub fn overhang(engine: &Engine, outline: &Outline, others: &[Outline]) -> Optio
         (0..STEPS).map(|i| step * f64::from(i)).filter(|alpha| track.is_near(*alpha)).collect();
     // A touch narrower than a step is found from where the outline comes nearest to the path.
     let start = track.nearest_to_path();
-    let own = |alpha: f64| track.share(alpha, outline);
-    let reached = near.iter().chain([&start]).copied().filter(|alpha| own(*alpha) > 0.0);
     let (mut most, mut widest) = ((0.0, start), (0.0, start));
-    for alpha in reached {
-        let share = track.share_of_all(alpha);
+    for alpha in near.into_iter().chain([start]) {
+        let own = track.share(alpha, outline);
+        if own <= 0.0 {
+            continue;
+        }
+        let share = (own + track.share_of_others(alpha)).min(1.0);
         if share > most.0 {
             most = (share, alpha);
         }
@@ -144,22 +146,23 @@ struct Track<'a> {
     path: Trochoid,
     radius: f64,
     outline: &'a Outline,
-    others: &'a [Outline],
-    /// A circle round the outline.
-    around: (Point, f64),
+    /// The outline and the others, each with a circle round it: most are never near a seal that is near one.
+    openings: Vec<(&'a Outline, Point, f64)>,
 }
 
 impl<'a> Track<'a> {
     fn new(engine: &Engine, outline: &'a Outline, others: &'a [Outline]) -> Self {
-        let points = outline.points();
-        let middle = points[0].between(points[points.len() / 2], 0.5);
-        let reach = points.iter().map(|point| (*point - middle).norm()).fold(0.0, f64::max);
+        let openings = std::iter::once(outline).chain(others).map(|outline| {
+            let points = outline.points();
+            let middle = points[0].between(points[points.len() / 2], 0.5);
+            let reach = points.iter().map(|point| (*point - middle).norm()).fold(0.0, f64::max);
+            (outline, middle, reach)
+        });
         Self {
             path: engine.corner_seal_path(),
             radius: engine.seals().corner_radius.get::<millimeter>(),
             outline,
-            others,
-            around: (middle, reach),
+            openings: openings.collect(),
         }
     }
 
@@ -168,9 +171,9 @@ impl<'a> Track<'a> {
         self.path.generator(alpha)
     }
 
+    /// Whether a seal there may reach the outline itself.
     fn is_near(&self, alpha: f64) -> bool {
-        let (middle, reach) = self.around;
-        (self.middle(alpha) - middle).norm() < reach + self.radius
+        self.near(alpha).any(|near| std::ptr::eq(near, self.outline))
     }
 
     fn nearest_to_path(&self) -> f64 {
@@ -180,8 +183,13 @@ impl<'a> Track<'a> {
         path.foot(place).alpha
     }
 
-    fn openings(&self) -> impl Iterator<Item = &'a Outline> {
-        std::iter::once(self.outline).chain(self.others)
+    /// The openings that a seal there may reach.
+    fn near(&self, alpha: f64) -> impl Iterator<Item = &'a Outline> {
+        let seal = self.middle(alpha);
+        let is_near = move |(_, middle, reach): &&(&Outline, Point, f64)| {
+            (seal - *middle).norm() < reach + self.radius
+        };
+        self.openings.iter().filter(is_near).map(|(outline, ..)| *outline)
     }
 
     /// The share of the seal's face over one outline.
@@ -194,27 +202,33 @@ impl<'a> Track<'a> {
         if share > 1e-12 { share } else { 0.0 }
     }
 
+    fn share_of_others(&self, alpha: f64) -> f64 {
+        let others = self.near(alpha).filter(|near| !std::ptr::eq(*near, self.outline));
+        others.map(|other| self.share(alpha, other)).sum()
+    }
+
     fn share_of_all(&self, alpha: f64) -> f64 {
-        self.openings().map(|outline| self.share(alpha, outline)).sum::<f64>().min(1.0)
+        (self.share(alpha, self.outline) + self.share_of_others(alpha)).min(1.0)
     }
 
     /// The widest angle about the seal's middle in which nothing of its face is held up; half a turn and
     /// more lets it tip.
     fn gap(&self, alpha: f64) -> f64 {
         let middle = self.middle(alpha);
-        if !self.openings().any(|outline| outline.contains(middle)) {
+        let openings: Vec<&Outline> = self.near(alpha).collect();
+        if !openings.iter().any(|outline| outline.contains(middle)) {
             return 0.0;
         }
         // What each edge within the disc holds up, as an angle and how far it goes on from there.
         let mut held: Vec<(f64, f64)> = Vec::new();
-        for (number, outline) in self.openings().enumerate() {
+        for (number, outline) in openings.iter().enumerate() {
             for (from, to) in outline.edges() {
                 let Some((from, to)) = within(from - middle, to - middle, self.radius) else {
                     continue;
                 };
                 let between = middle + from.between(to, 0.5);
-                let is_cut_away = self
-                    .openings()
+                let is_cut_away = openings
+                    .iter()
                     .enumerate()
                     .any(|(other, beside)| other != number && beside.contains(between));
                 if !is_cut_away {

@@ -10,13 +10,17 @@ use pitleaf_translated::tr;
 
 /// The first thing on the bench of an open build.
 pub fn left_off(app: App) -> Vec<El> {
-    let Some(progress) = progress(app) else { return Vec::new() };
+    progress(app).map_or_else(Vec::new, |progress| lines(app, &progress))
+}
+
+/// The same, where it is known already how far the work is.
+pub(super) fn lines(app: App, progress: &Progress) -> Vec<El> {
     let mut shown = Vec::new();
     match progress.left_at {
         Some(place) => {
             let step = &progress.standings[place].station.step;
             shown.push(
-                step_link("left-off", &progress, place)
+                step_link("left-off", progress, place)
                     .with(text("span", "kind", tr!("What was I doing?")))
                     .with(text("b", "", &progress.words(place)))
                     .with(text(
@@ -33,14 +37,14 @@ pub fn left_off(app: App) -> Vec<El> {
         ),
     }
     let next = progress.ready().filter(|place| Some(*place) != progress.left_at).take(2);
-    shown.push(list("rows", tr!("Can be done now"), next.map(|place| row(&progress, place))));
+    shown.push(list("rows", tr!("Can be done now"), next.map(|place| row(progress, place))));
     // They stand below already where this is shown on their own screen.
     if app.route.with_untracked(|route| *route != Route::Work(WorkPlace::Stages)) {
         shown.push(way("quiet", WorkPlace::Stages).text(tr!("All stages and steps")));
     }
     if !progress.last.is_empty() {
         shown.push(text("h2", "", tr!("Last done")));
-        let last = progress.last.iter().map(|&place| row(&progress, place));
+        let last = progress.last.iter().map(|&place| row(progress, place));
         shown.push(list("rows", tr!("Last done"), last));
     }
     shown

@@ -1,6 +1,6 @@
 //! The stages with how far each has come, and everything that belongs to the build.
 
-use super::left_off::{left_off, row};
+use super::left_off::{lines, row};
 use super::{page, progress, way};
 use crate::dom::{El, el, text};
 use crate::route::WorkPlace;
@@ -21,7 +21,7 @@ pub fn screen(app: App) -> Vec<El> {
                     + cuts(book, build).iter().filter(|cut| cut.is_undecided()).count()
             })
         });
-        let mut shown = left_off(app);
+        let mut shown = lines(app, &progress);
         if let Some(fault) = progress.route_fault() {
             shown.push(text("p", "caution", fault));
         }
