@@ -9,8 +9,9 @@ use std::process::{Command, ExitCode};
 /// Where a phone comes in, or comes back to.
 const TIMED: [&str; 4] = ["#/", "#/check/side-seal-gap-fi/1F-AB", "#/seals/1F", "#/work"];
 
-/// What no timed screen may fall below, on a machine with other work; on a quiet one it is 98 and more.
-const FLOOR: &str = "90";
+/// What no timed screen may fall below, on a machine with other work; with little of it, medians are 92 and
+/// more. The aim is 100: bench and work compute what a cut port does to a corner seal before they are drawn.
+const FLOOR: &str = "85";
 
 /// Judges side by side where nothing is timed: each mostly waits.
 const JUDGES: usize = 3;
